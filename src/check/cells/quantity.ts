@@ -1,0 +1,49 @@
+import { parseFraction } from './numbers.ts';
+import { toStored, unitOf } from './units.ts';
+import type { Dimension, Unit } from './units.ts';
+
+export type QuantityResult =
+  | { readonly kind: 'value'; readonly value: number }
+  | { readonly kind: 'unreadable' | 'unit-missing' };
+
+const PART = /^\s*([+-]?[\d.,\s\u00a0/⁄½⅓⅔¼¾⅛⅜⅝⅞]*[\d½⅓⅔¼¾⅛⅜⅝⅞])\s*([\p{L}°²"][\p{L}\d²°]*\.?)?/u;
+
+/**
+ * A quantity as people write it: 340, 340 g, 1 lb 3 oz, 3 1/2 in, ½ kg.
+ *
+ * @param text          the cell, not empty
+ * @param dimension     what is measured
+ * @param headerUnit    unit of a bare number, null where none is declared
+ * @param decimalComma  true where the column writes decimals with a comma
+ * @returns             the value in the stored unit, or why there is none
+ */
+export function parseQuantity(
+  text: string,
+  dimension: Dimension,
+  headerUnit: Unit | null,
+  decimalComma: boolean,
+): QuantityResult {
+  const plain = parseFraction(text, decimalComma);
+  if (plain !== null) {
+    return headerUnit ? { kind: 'value', value: toStored(plain, headerUnit) } : { kind: 'unit-missing' };
+  }
+  let rest = text;
+  let total = 0;
+  let smallest = Infinity;
+  let parts = 0;
+  while (rest.trim() !== '') {
+    const part = PART.exec(rest);
+    const number = part ? parseFraction(part[1]!.trim(), decimalComma) : null;
+    const unit = part?.[2] === undefined ? null : unitOf(dimension, part[2]);
+    if (!part || number === null || !unit) return { kind: 'unreadable' };
+    // "1 lb 3 oz" steps down; "3 oz 1 lb" or "1 lb 3 lb" is a slip of the pen. A compound never has a sign.
+    if (unit.factor >= smallest || (parts > 0 && (number < 0 || total < 0))) return { kind: 'unreadable' };
+    smallest = unit.factor;
+    total += toStored(number, unit);
+    parts++;
+    rest = rest.slice(part[0].length);
+  }
+  return parts === 0 || (dimension === 'temperature' && parts > 1)
+    ? { kind: 'unreadable' }
+    : { kind: 'value', value: total };
+}

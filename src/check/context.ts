@@ -1,0 +1,10 @@
+import type { ProblemLog } from '../terms/problem.ts';
+import type { Settings } from '../terms/settings.ts';
+import type { DateReader } from './cells/dates.ts';
+
+/** What every rule needs: where problems go, how dates are written, and the trial's settings. */
+export interface CheckContext {
+  readonly log: ProblemLog;
+  readonly dates: DateReader;
+  readonly settings: Settings;
+}

@@ -1,0 +1,64 @@
+import { connectedParts } from '../../numerics/connected.ts';
+import type { Planting, Season, Variety } from '../../terms/trial.ts';
+import { fileOnly } from '../../terms/place.ts';
+import type { CheckContext } from '../context.ts';
+
+/** What stands for likeness of place in the model of a season. */
+export interface BlockFactor {
+  readonly kind: 'block' | 'stands-in' | 'none';
+  /** Level of each unit, or null without a factor. */
+  readonly levels: readonly string[] | null;
+  /** Why recorded blocks were left out. */
+  readonly leftOut: { readonly why: 'missing' | 'not-connected'; readonly what: string } | null;
+}
+
+const NONE: BlockFactor = { kind: 'none', levels: null, leftOut: null };
+
+/** True if within the class every variety can be compared with every other through shared levels. */
+function connects(units: readonly Planting[], levelOf: (unit: Planting) => string): boolean {
+  const number = <T>(values: readonly T[]): readonly number[] => {
+    const levels = [...new Set(values)];
+    return values.map((value) => levels.indexOf(value));
+  };
+  return connectedParts(number(units.map(({ variety }) => variety)), number(units.map(levelOf))).count <= 1;
+}
+
+/**
+ * The block factor of a season's units: `block` where every unit has one and each class hangs together through
+ * them; else `stands_in` in the classes that it connects; else none.
+ *
+ * @param units    units of the analysis
+ * @param classOf  class of a unit
+ */
+export function blockFactor(units: readonly Planting[], classOf: (unit: Planting) => string): BlockFactor {
+  const byClass = Map.groupBy(units, classOf);
+  const blocked = units.filter(({ block }) => block !== null);
+  let leftOut: BlockFactor['leftOut'] = null;
+  if (blocked.length > 0) {
+    const without = units.find(({ block }) => block === null);
+    if (without) leftOut = { why: 'missing', what: without.id };
+    for (const [id, members] of byClass) {
+      if (leftOut || connects(members, ({ block }) => block!)) continue;
+      leftOut = { why: 'not-connected', what: id };
+    }
+    if (!leftOut) {
+      const levels = units.map(({ block }) => block!);
+      return new Set(levels).size > 1 ? { kind: 'block', levels, leftOut: null } : NONE;
+    }
+  }
+  const usable = new Set<string>();
+  for (const [id, members] of byClass) {
+    if (members.every(({ standsIn }) => standsIn !== null) && connects(members, ({ standsIn }) => standsIn!)) usable.add(id);
+  }
+  const levels = units.map((unit) => (usable.has(classOf(unit)) ? unit.standsIn! : `class ${classOf(unit)}`));
+  const varies = [...byClass].some(([id, members]) => usable.has(id) && new Set(members.map((m) => m.standsIn)).size > 1);
+  return varies ? { kind: 'stands-in', levels, leftOut } : { ...NONE, leftOut };
+}
+
+/** Warns where recorded blocks cannot enter the season's model. */
+export function reportBlocks(season: Season, varieties: readonly Variety[], { log }: CheckContext): void {
+  const classes = new Map(varieties.map(({ id, classId }) => [id, classId]));
+  const units = season.yieldUnits.filter(({ cause }) => cause !== 'accident');
+  const { leftOut } = blockFactor(units, ({ variety }) => classes.get(variety) ?? 'all');
+  if (leftOut) log.add('block-left-out', fileOnly(`data/${season.year}/plantings.csv`), leftOut.what, { why: leftOut.why });
+}

@@ -1,0 +1,72 @@
+import { nearestName } from '../../terms/names.ts';
+import type { Season, Variety } from '../../terms/trial.ts';
+import type { CheckContext } from '../context.ts';
+import type { VarietyRegistry } from '../registry.ts';
+
+/** Variety of the planting that a line's seed was saved from; null where it is unknown. */
+function seedParent(variety: Variety, seasons: readonly Season[]): string | null {
+  const { from } = variety;
+  if (!from) return null;
+  const season = seasons.find(({ year }) => year === from.season);
+  const planting = season?.plantings.find(({ id }) => id.toLowerCase() === from.planting.toLowerCase());
+  return planting?.variety ?? null;
+}
+
+function reportFrom(variety: Variety, seasons: readonly Season[], registry: VarietyRegistry, { log }: CheckContext): void {
+  if (!variety.from) return;
+  const parent = registry.find(seedParent(variety, seasons) ?? '');
+  const found = `${variety.from.season}/${variety.from.planting}`;
+  if (!parent) {
+    const season = seasons.find(({ year }) => year === variety.from!.season);
+    const near = nearestName(variety.from.planting, season?.plantings.map(({ id }) => id) ?? []);
+    log.add('from-unknown', variety.place, found, near === null ? {} : { near: `${variety.from.season}/${near}` });
+    return;
+  }
+  if (variety.generation !== null && parent.generation !== null && variety.generation !== parent.generation + 1) {
+    log.add('generation-order', variety.place, `F${variety.generation}`, {
+      parent: parent.id,
+      expected: `F${parent.generation + 1}`,
+    });
+  }
+}
+
+/** Reports mothers, fathers and seed plants that are unknown, generations that do not follow, and loops of descent. */
+export function checkParents(registry: VarietyRegistry, seasons: readonly Season[], context: CheckContext): readonly Variety[] {
+  const { log } = context;
+  const parents = new Map<string, readonly string[]>();
+  const named = registry.varieties.map((variety) => {
+    const resolve = (name: string | null): string | null => {
+      if (name === null) return null;
+      const parent = registry.find(name);
+      if (parent) return parent.id;
+      const near = registry.nearest(name);
+      log.add('unknown-variety', variety.place, name, near === null ? {} : { near });
+      return null;
+    };
+    const [mother, father] = [resolve(variety.mother), resolve(variety.father)];
+    reportFrom(variety, seasons, registry, context);
+    if (variety.kind === 'line' && variety.generation === null) log.add('line-without-generation', variety.place, variety.id);
+    parents.set(variety.id, [mother, father, seedParent(variety, seasons)].filter((id) => id !== null));
+    return { ...variety, mother, father };
+  });
+  for (const variety of named) {
+    const loop = loopFrom(variety.id, parents);
+    if (loop) log.add('parent-loop', variety.place, variety.id, { loop: loop.join(' → ') });
+  }
+  return named;
+}
+
+/** The way from a variety through its parents back to itself, or null. */
+function loopFrom(start: string, parents: ReadonlyMap<string, readonly string[]>): readonly string[] | null {
+  const seen = new Set<string>();
+  const trail: { readonly id: string; readonly path: readonly string[] }[] = [{ id: start, path: [start] }];
+  for (let step = trail.pop(); step; step = trail.pop()) {
+    for (const parent of parents.get(step.id) ?? []) {
+      if (parent === start) return [...step.path, start];
+      if (seen.has(parent)) continue;
+      seen.add(parent);
+      trail.push({ id: parent, path: [...step.path, parent] });
+    }
+  }
+  return null;
+}

@@ -1,0 +1,46 @@
+import type { Planting, Season } from '../../terms/trial.ts';
+import type { CheckContext } from '../context.ts';
+
+/** Whether a planting that yielded nothing was looked at: what the absence of a picking means. */
+export type PickRecord = 'picked' | 'nothing' | 'not-recorded';
+
+/** What is known of a planting's yield: picked, known to have given nothing, or not recorded. */
+export function pickRecord(planting: Planting, season: Season): PickRecord {
+  if (planting.pickings.length > 0) return 'picked';
+  const { removed, cause, events } = planting;
+  const lost = events.some(({ event }) => event === 'lost');
+  const removedEarly = removed !== null && removed < season.lastDay && cause !== 'season-end';
+  const nothing = events.some(({ event }) => event === 'nothing-picked');
+  return lost || removedEarly || nothing || season.harvestsComplete ? 'nothing' : 'not-recorded';
+}
+
+/** Warns of plantings without pickings in a season with harvests, where nothing says that they gave nothing. */
+export function reportNotRecorded(season: Season, { log }: CheckContext): void {
+  if (!season.hasHarvests) return;
+  for (const planting of season.yieldUnits) {
+    if (planting.totals || planting.cause === 'accident') continue;
+    if (pickRecord(planting, season) === 'not-recorded') log.add('yield-not-recorded', planting.place, planting.id);
+    const usable = planting.pickings.flatMap(({ ripe, green }) => [ripe, green]);
+    const fruits = usable.reduce((sum, picked) => sum + picked.fruits, 0);
+    const unweighed = usable.reduce((sum, picked) => sum + picked.fruitsUnweighed, 0);
+    if (fruits > 0 && unweighed > 0) {
+      const share = Math.round((100 * unweighed) / fruits);
+      const facts = { unweighed: String(unweighed), fruits: String(fruits), percent: String(share) };
+      log.add(unweighed > 0.25 * fruits ? 'too-many-unweighed' : 'unweighed-fruits', planting.place, planting.id, facts);
+    }
+    const uncounted = usable.some(({ gramsUncounted }) => gramsUncounted > 0);
+    if (uncounted && fruits > 0) log.add('fruits-not-recorded', planting.place, planting.id);
+  }
+}
+
+/** Warns of plantings without the date that days are counted from. */
+export function reportNoStart(season: Season, context: CheckContext): void {
+  const from = context.settings.firstRipeFrom;
+  for (const planting of season.ripeningUnits) {
+    const hasRipe = planting.totals
+      ? planting.totals.firstRipe !== null
+      : planting.events.some(({ event }) => event === 'first-ripe' || event === 'unripe') ||
+        planting.pickings.some(({ day }) => day !== null);
+    if (hasRipe && planting[from] === null) context.log.add('no-start-date', planting.place, planting.id, { column: from });
+  }
+}

@@ -1,0 +1,123 @@
+import { partsOf } from '../terms/day.ts';
+import type { Day } from '../terms/day.ts';
+import { fileOnly } from '../terms/place.ts';
+import type { Planting, Season } from '../terms/trial.ts';
+import type { SourceFile } from '../read/decode.ts';
+import type { CheckContext } from './context.ts';
+import { finishPlanting, joinPlantings } from './draft.ts';
+import type { PlantingDraft, RecordDraft } from './draft.ts';
+import type { VarietyRegistry } from './registry.ts';
+import { seasonSpan } from './rules/seasonDays.ts';
+import { checkGermination } from './tables/germination.ts';
+import { checkHarvests } from './tables/harvests.ts';
+import { checkMeasurements } from './tables/measurements.ts';
+import { checkObservations } from './tables/observations.ts';
+import { checkPlantings, withIds } from './tables/plantings.ts';
+import { checkRatings } from './tables/ratings.ts';
+import { checkTotals } from './tables/totals.ts';
+import { checkWeather } from './tables/weather.ts';
+import { seasonIndex } from './target.ts';
+
+export const SEASON_TABLES = [
+  'plantings.csv', 'harvests.csv', 'observations.csv', 'ratings.csv', 'measurements.csv', 'germination.csv',
+  'weather.csv', 'totals.csv',
+] as const;
+export type SeasonTable = (typeof SEASON_TABLES)[number];
+
+/** A season's plantings as read, before its records are laid against them. */
+export interface SeasonDrafts {
+  readonly year: number;
+  readonly tables: ReadonlyMap<SeasonTable, SourceFile>;
+  readonly planted: readonly PlantingDraft[];
+  readonly totalled: readonly PlantingDraft[];
+}
+
+/** First pass over a season: its plantings and totals. */
+export function readPlantings(
+  year: number,
+  tables: ReadonlyMap<SeasonTable, SourceFile>,
+  registry: VarietyRegistry,
+  context: CheckContext,
+): SeasonDrafts {
+  const own = context.settings.seasons.get(year);
+  const days = { sown: own?.sown ?? null, transplanted: own?.transplanted ?? null };
+  const plantings = tables.get('plantings.csv');
+  const totals = tables.get('totals.csv');
+  if (!plantings && !totals) context.log.add('missing-plantings', fileOnly(`data/${year}`), String(year));
+  const planted = plantings ? checkPlantings(plantings, days, registry, context) : [];
+  const read = totals ? checkTotals(totals, days, registry, context) : [];
+  const varieties = new Set(planted.map(({ fields }) => fields.variety));
+  for (const { fields } of read) {
+    if (varieties.has(fields.variety)) context.log.add('totals-and-plantings', fields.place, fields.variety);
+  }
+  const all = withIds([...planted, ...read], context);
+  for (const { fields } of all) {
+    if (fields.sown !== null && partsOf(fields.sown).year < year) context.log.add('sown-earlier-year', fields.place, fields.id);
+  }
+  return { year, tables, planted: all.slice(0, planted.length), totalled: all.slice(planted.length) };
+}
+
+/** Units of an analysis: plantings by themselves, and those of a variety that was recorded under its name joined. */
+function unitsOf(drafts: readonly PlantingDraft[], joint: ReadonlyMap<string, readonly RecordDraft[]>): readonly Planting[] {
+  const units: Planting[] = [];
+  const done = new Set<string>();
+  for (const draft of drafts) {
+    const { variety } = draft.fields;
+    const records = joint.get(variety);
+    if (!records) units.push(finishPlanting(draft));
+    else if (!done.has(variety)) {
+      done.add(variety);
+      units.push(joinPlantings(drafts.filter(({ fields }) => fields.variety === variety), records));
+    }
+  }
+  return units;
+}
+
+/** Second pass over a season: its records, laid against the plantings. */
+export function checkSeason(
+  drafts: SeasonDrafts,
+  elsewhere: ReadonlyMap<string, number>,
+  registry: VarietyRegistry,
+  context: CheckContext,
+): Season {
+  const { year, tables, planted, totalled } = drafts;
+  const all = [...planted, ...totalled];
+  const own = context.settings.seasons.get(year);
+  const starts = [own?.sown, ...all.map(({ fields }) => fields.sown)];
+  const planting = [own?.transplanted, ...all.map(({ fields }) => fields.transplanted)];
+  const isDay = (day: Day | null | undefined): day is Day => day !== null && day !== undefined;
+  const sowings = starts.filter(isDay);
+  const span = seasonSpan(year, sowings.length > 0 ? sowings : planting.filter(isDay), context.settings);
+  const index = seasonIndex(all, registry, elsewhere);
+  const run = <T>(name: SeasonTable, none: T, check: (source: SourceFile) => T): T => {
+    const source = tables.get(name);
+    return source ? check(source) : none;
+  };
+  const none: ReadonlyMap<string, RecordDraft> = new Map();
+  const picked = run('harvests.csv', none, (source) => checkHarvests(source, index, span, context));
+  const ripened = run('observations.csv', none, (source) => checkObservations(source, index, span, context));
+  const scores = run('ratings.csv', [], (source) => checkRatings(source, index, span, context));
+  const measurements = run('measurements.csv', [], (source) => checkMeasurements(source, index, span, context));
+  const listed = (maps: readonly ReadonlyMap<string, RecordDraft>[]): ReadonlyMap<string, readonly RecordDraft[]> => {
+    const lists = new Map<string, RecordDraft[]>();
+    for (const map of maps) for (const [id, record] of map) lists.set(id, [...(lists.get(id) ?? []), record]);
+    return lists;
+  };
+  return {
+    year,
+    firstDay: sowings.length > 0 || planting.some(isDay) ? span.firstDay : null,
+    lastDay: span.lastDay,
+    lookEvery: own?.lookEvery ?? 7,
+    layout: own?.layout ?? null,
+    harvestsComplete: own?.harvestsComplete ?? false,
+    earlyUntil: own?.earlyUntil ?? null,
+    hasHarvests: tables.has('harvests.csv'),
+    plantings: all.map(finishPlanting),
+    yieldUnits: unitsOf(all, listed([picked])),
+    ripeningUnits: unitsOf(all, listed([picked, ripened])),
+    scores,
+    measurements,
+    seedBatches: run('germination.csv', [], (source) => checkGermination(source, year, registry, context)),
+    weather: run('weather.csv', [], (source) => checkWeather(source, context)),
+  };
+}

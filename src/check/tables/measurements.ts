@@ -1,0 +1,39 @@
+import type { Measurement } from '../../terms/trial.ts';
+import type { SourceFile } from '../../read/decode.ts';
+import { openKnown } from '../columns.ts';
+import type { CheckContext } from '../context.ts';
+import { dayIn, neededIn, rowsOf, textIn } from '../row.ts';
+import { reportOutside } from '../rules/seasonDays.ts';
+import type { SeasonSpan } from '../rules/seasonDays.ts';
+import { targetIn } from '../target.ts';
+import type { SeasonIndex } from '../target.ts';
+import { longValueIn, traitSpec, wideValuesIn } from '../traitValues.ts';
+
+/** Checks measurements.csv, long or wide. */
+export function checkMeasurements(
+  source: SourceFile,
+  index: SeasonIndex,
+  span: SeasonSpan,
+  context: CheckContext,
+): readonly Measurement[] {
+  const traits = [...context.settings.traits.values()].filter(({ kind }) => kind === 'measure');
+  const shape = traitSpec(traits, 'value', ['date', 'variety', 'planting', 'notes']);
+  const required = [['date'], ['variety', 'planting'], ...shape.required];
+  const known = openKnown(source, { ...shape, required }, context.log);
+  if (!known) return [];
+  const measured: Measurement[] = [];
+  for (const row of rowsOf(known)) {
+    const target = targetIn(row, index, context);
+    const day = dayIn(row, 'date', context);
+    if (day === null && textIn(row, 'date') === null) neededIn(row, 'date');
+    const long = known.index.has('trait') ? longValueIn(row, 'value', traits, context) : null;
+    const values = [...wideValuesIn(row, traits, context), ...(long ? [long] : [])];
+    if (!target || day === null) continue;
+    reportOutside(row, 'date', day, span, context, true);
+    for (const { trait, value } of values) {
+      const planting = target.planting?.fields.id ?? null;
+      measured.push({ day, variety: target.variety.id, planting, trait: trait.key, value });
+    }
+  }
+  return measured;
+}

@@ -1,0 +1,78 @@
+import type { Place } from '../terms/place.ts';
+import { nearestName } from '../terms/names.ts';
+import type { Variety } from '../terms/trial.ts';
+import type { CheckContext } from './context.ts';
+import type { PlantingDraft } from './draft.ts';
+import type { VarietyRegistry } from './registry.ts';
+import { varietyIn } from './registry.ts';
+import { placeIn, textIn } from './row.ts';
+import type { Row } from './row.ts';
+
+/** The plantings of a season by id and by variety, and those of other seasons by id. */
+export interface SeasonIndex {
+  readonly byId: ReadonlyMap<string, PlantingDraft>;
+  readonly byVariety: ReadonlyMap<string, readonly PlantingDraft[]>;
+  /** Season in which a planting id stands, for ids of other seasons. */
+  readonly elsewhere: ReadonlyMap<string, number>;
+  readonly registry: VarietyRegistry;
+}
+
+/** What a row is about: one planting, or a variety with all its plantings of the season. */
+export interface Target {
+  readonly variety: Variety;
+  readonly planting: PlantingDraft | null;
+  readonly plantings: readonly PlantingDraft[];
+}
+
+export function seasonIndex(
+  drafts: readonly PlantingDraft[],
+  registry: VarietyRegistry,
+  elsewhere: ReadonlyMap<string, number>,
+): SeasonIndex {
+  const byId = new Map<string, PlantingDraft>();
+  const byVariety = new Map<string, PlantingDraft[]>();
+  for (const draft of drafts) {
+    byId.set(draft.fields.id.toLowerCase(), draft);
+    byVariety.set(draft.fields.variety, [...(byVariety.get(draft.fields.variety) ?? []), draft]);
+  }
+  return { byId, byVariety, elsewhere, registry };
+}
+
+function plantingOf(id: string, place: () => Place, index: SeasonIndex, { log }: CheckContext): PlantingDraft | null {
+  const draft = index.byId.get(id.toLowerCase());
+  if (draft) return draft;
+  const season = index.elsewhere.get(id.toLowerCase());
+  if (season !== undefined) log.add('planting-of-other-season', place(), id, { season: String(season) });
+  else {
+    const near = nearestName(id, [...index.byId.values()].map(({ fields }) => fields.id));
+    log.add('unknown-planting', place(), id, near === null ? {} : { near });
+  }
+  return null;
+}
+
+/** What a row is about; null where that was reported. */
+export function targetIn(row: Row, index: SeasonIndex, context: CheckContext): Target | null {
+  const id = textIn(row, 'planting');
+  const name = textIn(row, 'variety');
+  if (id === null && name === null) {
+    context.log.add('neither-planting-nor-variety', placeIn(row, row.from.index.has('planting') ? 'planting' : 'variety'));
+    return null;
+  }
+  const variety = name === null ? null : varietyIn(row, 'variety', index.registry, context);
+  if (id === null) {
+    if (!variety) return null;
+    const plantings = index.byVariety.get(variety.id);
+    if (plantings) return { variety, planting: plantings.length === 1 ? plantings[0]! : null, plantings };
+    context.log.add('variety-not-in-season', placeIn(row, 'variety'), name ?? '');
+    return null;
+  }
+  const planting = plantingOf(id, () => placeIn(row, 'planting'), index, context);
+  if (!planting || (name !== null && !variety)) return null;
+  if (variety && planting.fields.variety !== variety.id) {
+    const facts = { planting: id, variety: planting.fields.variety };
+    context.log.add('planting-and-variety-differ', placeIn(row, 'variety'), name ?? '', facts);
+    return null;
+  }
+  const own = variety ?? index.registry.find(planting.fields.variety);
+  return own ? { variety: own, planting, plantings: [planting] } : null;
+}

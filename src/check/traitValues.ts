@@ -1,0 +1,101 @@
+import { foldHeader, nearestName } from '../terms/names.ts';
+import type { DeclaredTrait } from '../terms/trait.ts';
+import { measureDimension, wideColumns } from './cells/traitColumns.ts';
+import { parseNumber } from './cells/numbers.ts';
+import { parseQuantity } from './cells/quantity.ts';
+import { unitWords } from './cells/units.ts';
+import type { CheckContext } from './context.ts';
+import { parseYesNo, placeIn, quantityIn, signedIn, textIn } from './row.ts';
+import type { Row } from './row.ts';
+
+/** A value of a declared trait: a score, 0 or 1 for no or yes, or a measure in the trait's stored unit. */
+export interface TraitValue {
+  readonly trait: DeclaredTrait;
+  readonly value: number;
+}
+
+function reportScale(row: Row, column: string, text: string, trait: DeclaredTrait, { log }: CheckContext): void {
+  const facts = trait.kind === 'rating' ? { from: String(trait.from), to: String(trait.to) } : { from: '0', to: '' };
+  log.add('score-outside-scale', placeIn(row, column), text, { trait: trait.key, ...facts });
+}
+
+function scoreOf(row: Row, column: string, text: string, trait: DeclaredTrait, context: CheckContext): number | null {
+  if (trait.kind === 'yes-no') {
+    const answer = parseYesNo(text);
+    if (answer !== null) return answer ? 1 : 0;
+    context.log.add('word-unknown', placeIn(row, column), text, { column, words: 'yes, no' });
+    return null;
+  }
+  const value = parseNumber(text, row.from.decimalCommas.has(row.from.index.get(column) ?? -1));
+  if (value === null) {
+    context.log.add('number-unreadable', placeIn(row, column), text, { column });
+    return null;
+  }
+  if (trait.kind === 'rating' && (value < trait.from || value > trait.to)) {
+    reportScale(row, column, text, trait, context);
+    return null;
+  }
+  return value;
+}
+
+/** Values of a wide row: one column for each trait. */
+export function wideValuesIn(row: Row, traits: readonly DeclaredTrait[], context: CheckContext): readonly TraitValue[] {
+  const values: TraitValue[] = [];
+  for (const trait of traits) {
+    const column = foldHeader(trait.key);
+    const dimension = trait.kind === 'measure' ? measureDimension(trait) : null;
+    let value: number | null = null;
+    if (dimension) {
+      const stored = quantityIn(row, column);
+      value = stored === null ? null : stored * dimension.toTrait;
+    } else if (trait.kind === 'measure') value = signedIn(row, column);
+    else {
+      const text = textIn(row, column);
+      value = text === null ? null : scoreOf(row, column, text, trait, context);
+    }
+    if (value !== null) values.push({ trait, value });
+  }
+  return values;
+}
+
+/** The value of a long row: the trait's name in one column, its value in another. */
+export function longValueIn(
+  row: Row,
+  column: string,
+  traits: readonly DeclaredTrait[],
+  context: CheckContext,
+): TraitValue | null {
+  const name = textIn(row, 'trait');
+  const text = textIn(row, column);
+  if (name === null || text === null) return null;
+  const trait = traits.find(({ key }) => foldHeader(key) === foldHeader(name));
+  if (!trait) {
+    const keys = traits.map(({ key }) => key);
+    const near = nearestName(name, keys);
+    const facts = { traits: keys.join(', '), ...(near === null ? {} : { near }) };
+    context.log.add('unknown-trait', placeIn(row, 'trait'), name, facts);
+    return null;
+  }
+  const dimension = trait.kind === 'measure' ? measureDimension(trait) : null;
+  if (!dimension) {
+    const value = scoreOf(row, column, text, trait, context);
+    return value === null ? null : { trait, value };
+  }
+  const commas = row.from.decimalCommas.has(row.from.index.get(column) ?? -1);
+  const result = parseQuantity(text, dimension.dimension, dimension.bareUnit, commas);
+  if (result.kind === 'value' && result.value >= 0) return { trait, value: result.value * dimension.toTrait };
+  const code = result.kind === 'value' ? 'number-negative' : 'quantity-unreadable';
+  context.log.add(code, placeIn(row, column), text, { column, quantity: trait.key, units: unitWords(dimension.dimension) });
+  return null;
+}
+
+/** Columns of declared traits that a table of scores or measures may have. */
+export function traitSpec(traits: readonly DeclaredTrait[], longColumn: string, columns: readonly string[]) {
+  const wide = wideColumns(traits);
+  const names = [...wide.columns, ...wide.quantities.map(({ name }) => name)];
+  return {
+    required: [['trait', ...names]],
+    columns: [...columns, 'trait', longColumn, ...wide.columns],
+    quantities: wide.quantities,
+  };
+}

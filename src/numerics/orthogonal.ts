@@ -1,0 +1,52 @@
+/** Thin QR factors: columns of `q` are orthonormal, `r` is upper triangular, stored by columns. */
+export interface OrthogonalFactors {
+  readonly q: readonly Float64Array[];
+  readonly r: readonly Float64Array[];
+}
+
+function dot(a: Float64Array, b: Float64Array): number {
+  let sum = 0;
+  for (let i = 0; i < a.length; i++) sum += a[i]! * b[i]!;
+  return sum;
+}
+
+/**
+ * QR factors of a matrix given by columns, by modified Gram-Schmidt with one repetition.
+ *
+ * @param columns  p columns of n numbers
+ * @returns        q and r with columns = q·r
+ * @throws RangeError if a column depends on the ones before it (relative size below 1e-10)
+ * @source Björck (1996), Numerical Methods for Least Squares Problems, §2.4
+ */
+export function orthogonalise(columns: readonly Float64Array[]): OrthogonalFactors {
+  const q: Float64Array[] = [];
+  const r: Float64Array[] = [];
+  for (const column of columns) {
+    const v = Float64Array.from(column);
+    const coefficients = new Float64Array(q.length + 1);
+    const size = Math.sqrt(dot(v, v));
+    for (let pass = 0; pass < 2; pass++) {
+      for (let j = 0; j < q.length; j++) {
+        const part = dot(q[j]!, v);
+        coefficients[j]! += part;
+        for (let i = 0; i < v.length; i++) v[i]! -= part * q[j]![i]!;
+      }
+    }
+    const rest = Math.sqrt(dot(v, v));
+    if (!(rest > 1e-10 * size)) throw new RangeError('the columns are not independent');
+    coefficients[q.length] = rest;
+    q.push(v.map((x) => x / rest));
+    r.push(coefficients);
+  }
+  return { q, r };
+}
+
+/** Solution of r·x = b for an upper triangular r stored by columns. */
+export function backSubstitute(r: readonly Float64Array[], b: Float64Array): Float64Array {
+  const x = Float64Array.from(b);
+  for (let j = r.length - 1; j >= 0; j--) {
+    x[j]! /= r[j]![j]!;
+    for (let i = 0; i < j; i++) x[i]! -= r[j]![i]! * x[j]!;
+  }
+  return x;
+}

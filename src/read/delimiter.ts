@@ -1,0 +1,25 @@
+const CANDIDATES = [',', ';', '\t', '|'] as const;
+export type Delimiter = (typeof CANDIDATES)[number];
+
+/** Cells of the first filled line if it were split at this mark, quoted parts kept whole. */
+function cellsOf(line: string, mark: string): number {
+  let cells = 1;
+  let quoted = false;
+  for (const char of line) {
+    if (char === '"') quoted = !quoted;
+    else if (char === mark && !quoted) cells++;
+  }
+  return cells;
+}
+
+/**
+ * The mark between the cells of a table: the one that splits the header into most cells.
+ *
+ * @param text  the table, header first
+ */
+export function findDelimiter(text: string): Delimiter {
+  const header = /[^\s,;|]/.exec(text) ? (/^.*[^\s,;|].*$/m.exec(text)?.[0] ?? '') : '';
+  let best: Delimiter = ',';
+  for (const mark of CANDIDATES) if (cellsOf(header, mark) > cellsOf(header, best)) best = mark;
+  return best;
+}

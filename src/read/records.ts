@@ -1,0 +1,110 @@
+import { CsvError, parse } from 'csv-parse/sync';
+import type { Place } from '../terms/place.ts';
+import { cutBlocks } from './blocks.ts';
+import type { Block, BlockFault } from './blocks.ts';
+
+/** One record of a table: its cells as they stand in the file and the means to find each again. */
+export interface RawRow {
+  readonly cells: readonly string[];
+  /** Physical line on which the record starts. */
+  readonly line: number;
+  readonly block: Block;
+}
+
+export type RecordFault = BlockFault | { readonly kind: 'quote-stray'; readonly line: number };
+
+const FORM = { relax_column_count: true, record_delimiter: ['\r\n', '\n', '\r'] };
+
+function parseStrictly(text: string, delimiter: string): string[][] | null {
+  try {
+    return parse(text, { ...FORM, delimiter }) as unknown as string[][];
+  } catch (fault) {
+    if (fault instanceof CsvError) return null;
+    throw fault;
+  }
+}
+
+/** One record by itself; a quote inside an unquoted cell is a character like any other. */
+function parseAlone(text: string, delimiter: string): readonly string[] | null {
+  const strict = parseStrictly(text, delimiter);
+  if (strict?.length === 1) return strict[0]!;
+  const opens = text.startsWith('"') || text.includes(`${delimiter}"`);
+  return opens ? null : text.replace(/[\r\n]+$/, '').split(delimiter);
+}
+
+function* quotedRows(block: Block, delimiter: string): Generator<RawRow | RecordFault> {
+  const records = block.records ?? [];
+  const rows = parseStrictly(block.text, delimiter);
+  const agrees = rows?.length === records.length;
+  for (let i = 0; i < records.length; i++) {
+    const { start, line } = records[i]!;
+    const cells = agrees ? rows[i]! : parseAlone(block.text.slice(start, records[i + 1]?.start), delimiter);
+    yield cells ? { cells, line, block } : { kind: 'quote-stray', line };
+  }
+}
+
+/**
+ * Records of a table, with the line each starts on.
+ *
+ * @param text       the table
+ * @param delimiter  the mark between cells
+ */
+export function* readRecords(text: string, delimiter: string): Generator<RawRow | RecordFault> {
+  const recordDelimiter = text.includes('\r') ? ['\r\n', '\n', '\r'] : ['\n'];
+  for (const block of cutBlocks(text, delimiter)) {
+    if ('kind' in block) {
+      yield block;
+      return;
+    }
+    if (block.records) {
+      yield* quotedRows(block, delimiter);
+      continue;
+    }
+    const rows = parse(block.text, {
+      delimiter,
+      record_delimiter: recordDelimiter,
+      relax_column_count: true,
+      quote: null,
+    }) as unknown as string[][];
+    for (let i = 0; i < rows.length; i++) yield { cells: rows[i]!, line: block.line + i, block };
+  }
+}
+
+/** Start of every physical line of a block, found once and only when a problem needs it. */
+const lineStarts = new WeakMap<Block, number[]>();
+
+function startOfLine(block: Block, line: number): number {
+  let starts = lineStarts.get(block);
+  if (!starts) {
+    starts = [0];
+    for (const end of block.text.matchAll(/\r\n|\n|\r/g)) starts.push(end.index + end[0].length);
+    lineStarts.set(block, starts);
+  }
+  return starts[line - block.line] ?? 0;
+}
+
+/** Characters before a cell in its record. */
+function offsetOfCell(text: string, start: number, index: number, delimiter: string): number {
+  let cell = 0;
+  let i = start;
+  while (cell < index && i < text.length) {
+    if (text[i] === '"') {
+      i++;
+      while (i < text.length && !(text[i] === '"' && text[i + 1] !== '"')) i += text[i] === '"' ? 2 : 1;
+      i++;
+    }
+    while (i < text.length && text[i] !== delimiter) i++;
+    i++;
+    cell++;
+  }
+  return [...text.slice(start, i)].length;
+}
+
+/**
+ * Place of a cell: the line on which its record starts, and the character at which the cell starts,
+ * counted from the start of the record.
+ */
+export function placeOfCell(file: string, row: RawRow, index: number, delimiter: string): Place {
+  const start = startOfLine(row.block, row.line);
+  return { file, line: row.line, column: offsetOfCell(row.block.text, start, index, delimiter) + 1 };
+}

@@ -1,0 +1,64 @@
+/**
+ * A name without what people write differently: case, accents, blanks, quotes, hyphens, underscores.
+ * Two names with the same fold are the same name.
+ */
+export function foldName(name: string): string {
+  return name
+    .normalize('NFKD')
+    .replace(/\p{M}/gu, '')
+    .toLowerCase()
+    .replace(/ß/g, 'ss')
+    .replace(/[\s\p{Pd}\p{Pi}\p{Pf}'"`´_\u200b\ufeff]/gu, '');
+}
+
+/** A column's name as the contract compares it: case and the choice of blank, hyphen or underscore do not count. */
+export function foldHeader(name: string): string {
+  return name
+    .normalize('NFC')
+    .replace(/[\u200b\ufeff]/g, '')
+    .trim()
+    .toLowerCase()
+    .replace(/[\s\u00a0_-]+/g, '_');
+}
+
+/** Edits (letters put in, taken out, changed, or two neighbours swapped) between two words, at most `limit` + 1. */
+function editDistance(a: string, b: string, limit: number): number {
+  if (Math.abs(a.length - b.length) > limit) return limit + 1;
+  let before: number[] = [];
+  let last = Array.from({ length: b.length + 1 }, (_, j) => j);
+  for (let i = 1; i <= a.length; i++) {
+    const row = [i];
+    for (let j = 1; j <= b.length; j++) {
+      const change = a[i - 1] === b[j - 1] ? 0 : 1;
+      let best = Math.min(last[j]! + 1, row[j - 1]! + 1, last[j - 1]! + change);
+      if (i > 1 && j > 1 && a[i - 1] === b[j - 2] && a[i - 2] === b[j - 1]) best = Math.min(best, before[j - 2]! + 1);
+      row.push(best);
+    }
+    before = last;
+    last = row;
+  }
+  return last[b.length]!;
+}
+
+/**
+ * The nearest of some names, at most two edits away and never most of a short word.
+ *
+ * @returns the name, or null if none is near or two are equally near
+ * @source Damerau (1964), Commun. ACM 7:171, for the edits counted
+ */
+export function nearestName(word: string, names: Iterable<string>): string | null {
+  const folded = foldName(word);
+  const limit = folded.length <= 3 ? 1 : 2;
+  let best = limit + 1;
+  let nearest: string | null = null;
+  for (const name of names) {
+    const distance = editDistance(folded, foldName(name), limit);
+    if (distance < best) {
+      best = distance;
+      nearest = name;
+    } else if (distance === best && best <= limit) {
+      nearest = nearest !== null && foldName(nearest) === foldName(name) ? nearest : null;
+    }
+  }
+  return best <= limit ? nearest : null;
+}

@@ -1,0 +1,45 @@
+import type { Place } from './place.ts';
+import { severities } from './problemCodes.ts';
+import type { ProblemCode } from './problemCodes.ts';
+
+export type Severity = 'error' | 'warning' | 'note';
+
+/** Something doubtful or wrong in the records. The words are made in `present`. */
+export interface Problem {
+  readonly code: ProblemCode;
+  readonly places: readonly Place[];
+  /** What was found, as it stands in the file. */
+  readonly found: string;
+  /** Names and values that the words need, such as the nearest name. */
+  readonly facts: Readonly<Record<string, string>>;
+}
+
+/** Severity of a problem, fixed by its code. */
+export function severityOf(problem: Problem): Severity {
+  return severities[problem.code];
+}
+
+/** Collects problems while the records are read. */
+export interface ProblemLog {
+  readonly add: (
+    code: ProblemCode,
+    place: Place | readonly Place[],
+    found?: string,
+    facts?: Readonly<Record<string, string>>,
+  ) => void;
+}
+
+/** A log that joins the same mistake in many places into one problem, in order of first sight. */
+export function openLog(): ProblemLog & { readonly problems: () => readonly Problem[] } {
+  const byKey = new Map<string, { code: ProblemCode; places: Place[]; found: string; facts: Record<string, string> }>();
+  return {
+    add(code, place, found = '', facts = {}) {
+      const places = Array.isArray(place) ? (place as readonly Place[]) : [place as Place];
+      const key = JSON.stringify([code, found, facts, places[0]?.file ?? '']);
+      const known = byKey.get(key);
+      if (known) known.places.push(...places);
+      else byKey.set(key, { code, places: [...places], found, facts: { ...facts } });
+    },
+    problems: () => [...byKey.values()],
+  };
+}

@@ -1,0 +1,155 @@
+import type { Day } from './day.ts';
+import type { Place } from './place.ts';
+import type { Settings } from './settings.ts';
+
+export interface Variety {
+  readonly id: string;
+  readonly name: string;
+  readonly classId: string;
+  readonly species: string | null;
+  readonly kind: 'open-pollinated' | 'hybrid' | 'line' | 'unknown';
+  readonly generation: number | null;
+  readonly mother: string | null;
+  readonly father: string | null;
+  readonly from: { readonly season: number; readonly planting: string } | null;
+  readonly source: string | null;
+  readonly firstGrown: number | null;
+  /** Year from which it is no longer a candidate; true for "yes". */
+  readonly retired: boolean | number;
+  readonly claimDays: readonly [number, number] | null;
+  readonly claimHeat: readonly [number | null, number | null] | null;
+  /** The packet's claims for declared measures, in the stored unit of the measure. */
+  readonly claimMeasures: ReadonlyMap<string, number>;
+  readonly colourUnripe: string | null;
+  readonly colourRipe: string | null;
+  readonly formerIds: readonly string[];
+  readonly alsoKnownAs: readonly string[];
+  readonly notes: string | null;
+  readonly unknownColumns: ReadonlyMap<string, string>;
+  readonly place: Place;
+}
+
+export type Cause = 'season-end' | 'frost' | 'disease' | 'pest' | 'weak' | 'accident' | 'other';
+export type StandsIn = 'ground' | 'bed' | 'pot' | 'bag';
+
+/** All that was picked of a planting on one day; `day` is null for rows without a date. */
+export interface Picking {
+  readonly day: Day | null;
+  readonly ripe: Picked;
+  readonly green: Picked;
+  readonly cullFruits: number;
+  readonly cullGrams: number;
+  readonly hasCulls: boolean;
+}
+
+/** Usable fruit of one stage: what was counted, what was weighed, and what lacks the other figure. */
+export interface Picked {
+  /** Fruits counted, weighed or not. */
+  readonly fruits: number;
+  /** Grams weighed, counted or not. */
+  readonly grams: number;
+  /** Fruits counted but not weighed. */
+  readonly fruitsUnweighed: number;
+  /** Grams weighed but not counted. */
+  readonly gramsUncounted: number;
+}
+
+export interface PlantingEvent {
+  readonly day: Day;
+  readonly event: string;
+  readonly count: number | null;
+  readonly of: number | null;
+  readonly place: Place;
+}
+
+/** The experimental unit: a plant, or plants of one variety recorded together. */
+export interface Planting {
+  readonly id: string;
+  readonly variety: string;
+  readonly plants: number;
+  readonly bed: string | null;
+  readonly block: string | null;
+  readonly row: number | null;
+  readonly column: number | null;
+  readonly sown: Day | null;
+  readonly transplanted: Day | null;
+  readonly removed: Day | null;
+  readonly cause: Cause | null;
+  readonly areaM2: number | null;
+  readonly containerL: number | null;
+  readonly standsIn: StandsIn | null;
+  readonly topped: boolean | null;
+  readonly notes: string | null;
+  readonly unknownColumns: ReadonlyMap<string, string>;
+  readonly pickings: readonly Picking[];
+  readonly events: readonly PlantingEvent[];
+  /** Known only from totals.csv: its first ripe day and its values of declared traits. */
+  readonly totals: { readonly firstRipe: Day | null; readonly traits: ReadonlyMap<string, number> } | null;
+  /** Ids of the plantings that were recorded together under the variety's name; empty for a planting by itself. */
+  readonly joins: readonly string[];
+  readonly place: Place;
+}
+
+/** A score of a declared rating, or an answer (0 or 1) of a yes-no trait. */
+export interface Score {
+  readonly day: Day | null;
+  readonly taster: string;
+  readonly variety: string;
+  readonly planting: string | null;
+  readonly trait: string;
+  readonly score: number;
+  readonly isBlind: boolean | null;
+}
+
+export interface Measurement {
+  readonly day: Day | null;
+  readonly variety: string;
+  readonly planting: string | null;
+  readonly trait: string;
+  readonly value: number;
+}
+
+export interface SeedBatch {
+  readonly variety: string;
+  readonly sown: Day;
+  readonly seeds: number;
+  readonly germinated: number;
+  readonly checked: Day | null;
+  readonly temperatureC: number | null;
+}
+
+export interface WeatherDay {
+  readonly day: Day;
+  readonly tminC: number;
+  readonly tmaxC: number;
+  readonly rainMm: number | null;
+}
+
+export interface Season {
+  readonly year: number;
+  /** First day anything may be recorded: the earliest sowing or planting out. */
+  readonly firstDay: Day | null;
+  readonly lastDay: Day;
+  readonly lookEvery: number;
+  readonly layout: 'together' | 'spread' | null;
+  readonly harvestsComplete: boolean;
+  readonly earlyUntil: Day | null;
+  readonly hasHarvests: boolean;
+  /** Every planting set out, accidents too. */
+  readonly plantings: readonly Planting[];
+  /** The units of the yield: the plantings, those picked together joined into one. */
+  readonly yieldUnits: readonly Planting[];
+  /** The units of ripening: the plantings, those whose ripening was noted together joined into one. */
+  readonly ripeningUnits: readonly Planting[];
+  readonly scores: readonly Score[];
+  readonly measurements: readonly Measurement[];
+  readonly seedBatches: readonly SeedBatch[];
+  readonly weather: readonly WeatherDay[];
+}
+
+/** Records that passed every check. Made only by `check`. */
+export interface Trial {
+  readonly settings: Settings;
+  readonly varieties: readonly Variety[];
+  readonly seasons: readonly Season[];
+}
