@@ -31,7 +31,8 @@ function connects(units: readonly Planting[], levelOf: (unit: Planting) => strin
  * @param classOf  class of a unit
  */
 export function blockFactor(units: readonly Planting[], classOf: (unit: Planting) => string): BlockFactor {
-  const byClass = Map.groupBy(units, classOf);
+  const byClass = new Map<string, Planting[]>();
+  for (const unit of units) byClass.set(classOf(unit), [...(byClass.get(classOf(unit)) ?? []), unit]);
   const blocked = units.filter(({ block }) => block !== null);
   let leftOut: BlockFactor['leftOut'] = null;
   if (blocked.length > 0) {

@@ -1,0 +1,62 @@
+#!/usr/bin/env node
+import { readFileSync } from 'node:fs';
+import { parseArgs } from 'node:util';
+import { HELP } from '../present/help.ts';
+
+const OPTIONS = {
+  help: { type: 'boolean' },
+  version: { type: 'boolean' },
+  json: { type: 'boolean' },
+  strict: { type: 'boolean' },
+  quiet: { type: 'boolean' },
+} as const;
+
+function usage(message: string): number {
+  process.stderr.write(`keeprow: ${message}\nSee keeprow --help\n`);
+  return 2;
+}
+
+function version(): string {
+  for (const up of ['../../package.json', '../../../package.json']) {
+    try {
+      const found = JSON.parse(readFileSync(new URL(up, import.meta.url), 'utf8')) as { name: string; version: string };
+      if (found.name === 'keeprow') return found.version;
+    } catch {
+      // not at this height: the sources lie one folder higher than the compiled command
+    }
+  }
+  return 'unknown';
+}
+
+async function main(args: readonly string[]): Promise<number> {
+  let parsed;
+  try {
+    parsed = parseArgs({ args: [...args], options: OPTIONS, allowPositionals: true });
+  } catch (fault) {
+    return usage(fault instanceof Error ? fault.message.split('.')[0]! : 'wrong usage');
+  }
+  const { values, positionals } = parsed;
+  if (values.version) {
+    process.stdout.write(`${version()}\n`);
+    return 0;
+  }
+  if (values.help || positionals.length === 0) {
+    process.stdout.write(HELP);
+    return values.help ? 0 : 2;
+  }
+  const [command, folder = '.', ...more] = positionals;
+  if (more.length > 0) return usage(`one folder is enough, not also ${more.join(' ')}`);
+  if (command !== 'check') return usage(`there is no command ${command}`);
+  const { runCheck } = await import('./check.ts');
+  return runCheck({ folder, json: values.json ?? false, strict: values.strict ?? false, quiet: values.quiet ?? false });
+}
+
+main(process.argv.slice(2)).then(
+  (code) => {
+    process.exitCode = code;
+  },
+  (fault: unknown) => {
+    process.stderr.write(`keeprow: a fault of the program: ${fault instanceof Error ? fault.message : String(fault)}\n`);
+    process.exitCode = 3;
+  },
+);

@@ -1,0 +1,53 @@
+import { severityOf } from '../terms/problem.ts';
+import type { Problem } from '../terms/problem.ts';
+import type { Place } from '../terms/place.ts';
+import { problemWords } from './words/problems.ts';
+
+const SHOWN_PLACES = 5;
+const LONGEST_FOUND = 120;
+
+function at({ file, line, column }: Place): string {
+  return line === null ? file : `${file}:${line}${column === null ? '' : `:${column}`}`;
+}
+
+/** Text from a file made harmless for a terminal and short enough to read. */
+function shown(found: string): string {
+  // oxlint-disable-next-line no-control-regex -- control characters are what must not reach the terminal
+  const safe = found.replace(/[\u0000-\u001f\u007f-\u009f]/g, ' ');
+  return safe.length > LONGEST_FOUND ? `${safe.slice(0, LONGEST_FOUND)}…` : safe;
+}
+
+/** A problem as lines for a terminal; five places are shown, then a count. */
+export function problemText(problem: Problem): string {
+  const words = problemWords(problem.code, problem.facts);
+  const [first, ...more] = problem.places;
+  const lines = [`${first ? at(first) : '-'} ${severityOf(problem)} ${problem.code}`, `  ${words.problem}`];
+  if (problem.found !== '') lines.push(`  found     "${shown(problem.found)}"`);
+  lines.push(`  expected  ${shown(words.expected)}`, `  mend      ${shown(words.mend)}`);
+  if (more.length > 0) {
+    const places = more.slice(0, SHOWN_PLACES - 1).map(({ line, file }) => (line === null ? file : `line ${line}`));
+    const rest = more.length - places.length;
+    lines.push(`  also at   ${places.join(', ')}${rest > 0 ? ` and ${rest} more` : ''} (${problem.places.length} places)`);
+  }
+  return lines.join('\n');
+}
+
+/** Errors first, then warnings and notes, each in the order of files and lines. */
+export function inOrder(problems: readonly Problem[]): readonly Problem[] {
+  const rank = { error: 0, warning: 1, note: 2 };
+  const place = (problem: Problem): Place => problem.places[0] ?? { file: '', line: 0, column: 0 };
+  return problems.toSorted((a, b) => {
+    const [p, q] = [place(a), place(b)];
+    const byFile = p.file < q.file ? -1 : p.file > q.file ? 1 : 0;
+    return rank[severityOf(a)] - rank[severityOf(b)] || byFile || (p.line ?? 0) - (q.line ?? 0) || (p.column ?? 0) - (q.column ?? 0);
+  });
+}
+
+/** The document of `--json`. */
+export function problemsDocument(problems: readonly Problem[]): string {
+  const listed = inOrder(problems).map((problem) => {
+    const words = problemWords(problem.code, problem.facts);
+    return { code: problem.code, severity: severityOf(problem), problem: words.problem, found: problem.found, expected: words.expected, mend: words.mend, places: problem.places };
+  });
+  return `${JSON.stringify({ format: 'keeprow-problems/1', problems: listed }, null, 2)}\n`;
+}
