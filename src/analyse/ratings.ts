@@ -1,0 +1,159 @@
+import { foldName } from '../terms/names.ts';
+import type { Estimate, Share } from '../terms/estimate.ts';
+import type { Settings } from '../terms/settings.ts';
+import type { DeclaredTrait, RatingTrait } from '../terms/trait.ts';
+import type { Score, Season } from '../terms/trial.ts';
+import { fitAdditive } from '../numerics/additive.ts';
+import type { AdditiveFit } from '../numerics/additive.ts';
+import { connectedParts } from '../numerics/connected.ts';
+import { tQuantile } from '../numerics/distributions.ts';
+import { wilsonInterval } from '../numerics/wilson.ts';
+
+/** A trait's scores of one season, freed of the tasters' generosity. */
+export interface RatingModel {
+  readonly trait: RatingTrait;
+  readonly method: 'additive' | 'mean';
+  readonly tasters: number;
+  readonly residualDf: number;
+  readonly dispersion: number | null;
+  readonly estimates: ReadonlyMap<string, Estimate & { readonly tasters: number }>;
+  readonly kendallW: number | null;
+}
+
+interface Cell {
+  readonly rater: string;
+  readonly variety: string;
+  readonly mean: number;
+}
+
+function cellsOf(scores: readonly Score[], raterOf: (score: Score) => string): readonly Cell[] {
+  const cells = new Map<string, { rater: string; variety: string; sum: number; n: number }>();
+  for (const score of scores) {
+    const rater = raterOf(score);
+    const key = JSON.stringify([rater, score.variety]);
+    const cell = cells.get(key) ?? { rater, variety: score.variety, sum: 0, n: 0 };
+    cell.sum += score.score;
+    cell.n++;
+    cells.set(key, cell);
+  }
+  return [...cells.values()].map(({ rater, variety, sum, n }) => ({ rater, variety, mean: sum / n }));
+}
+
+function numbered(values: readonly string[]): { readonly levels: readonly string[]; readonly at: readonly number[] } {
+  const levels = [...new Set(values)];
+  const numbers = new Map(levels.map((level, i) => [level, i]));
+  return { levels, at: values.map((value) => numbers.get(value)!) };
+}
+
+/**
+ * Kendall's coefficient of concordance, corrected for ties; null unless every taster scored every variety.
+ *
+ * @source Kendall & Babington Smith (1939), Ann. Math. Stat. 10:275
+ */
+export function kendallW(cells: readonly Cell[]): number | null {
+  const raters = numbered(cells.map(({ rater }) => rater));
+  const varieties = numbered(cells.map(({ variety }) => variety));
+  const [m, n] = [raters.levels.length, varieties.levels.length];
+  if (cells.length !== m * n || m < 2 || n < 2) return null;
+  const sums = new Float64Array(n);
+  let ties = 0;
+  for (let r = 0; r < m; r++) {
+    const own = cells.flatMap((cell, i) => (raters.at[i] === r ? [{ mean: cell.mean, variety: varieties.at[i]! }] : []));
+    for (const { mean, variety } of own) {
+      const below = own.filter((other) => other.mean < mean).length;
+      const same = own.filter((other) => other.mean === mean).length;
+      sums[variety]! += below + (same + 1) / 2;
+      ties += same * same - 1;
+    }
+  }
+  const average = (m * (n + 1)) / 2;
+  const s = sums.reduce((total, sum) => total + (sum - average) ** 2, 0);
+  const bottom = m * m * (n ** 3 - n) - m * ties;
+  return bottom > 0 ? (12 * s) / bottom : null;
+}
+
+function fitCells(cells: readonly Cell[]): { readonly fit: AdditiveFit; readonly varieties: readonly string[]; readonly raters: number } | null {
+  const raters = numbered(cells.map(({ rater }) => rater));
+  const varieties = numbered(cells.map(({ variety }) => variety));
+  if (raters.levels.length < 2 || connectedParts(varieties.at, raters.at).count > 1) return null;
+  const ones = cells.map(() => 1);
+  const y = cells.map(({ mean }) => mean);
+  const fit = fitAdditive({ family: 'gaussian', y, group: varieties.at, block: raters.at, weight: ones, relativeVariance: ones });
+  return { fit, varieties: varieties.levels, raters: raters.levels.length };
+}
+
+/**
+ * Scores of a season's rating: taster + variety by least squares on the cells.
+ *
+ * @param scores  the scores of the trait, at least one
+ * @source methods page A4; Searle, Speed & Milliken (1980) Am. Stat. 34:216 for marginal means
+ */
+export function fitRatings(trait: RatingTrait, scores: readonly Score[], level: number): RatingModel {
+  const tasters = new Set(scores.map(({ taster }) => foldName(taster))).size;
+  const byTaster = cellsOf(scores, ({ taster }) => foldName(taster));
+  const byDate = cellsOf(scores, ({ day }) => String(day));
+  const cells = tasters > 1 ? byTaster : byDate;
+  const fitted = fitCells(cells);
+  const estimates = new Map<string, Estimate & { tasters: number }>();
+  const own = (variety: string): readonly Cell[] => cells.filter((cell) => cell.variety === variety);
+  const tastersOf = (variety: string): number => byTaster.filter((cell) => cell.variety === variety).length;
+  const base = { trait, tasters, kendallW: tasters > 1 ? kendallW(byTaster) : null };
+  if (!fitted) {
+    for (const variety of new Set(cells.map((cell) => cell.variety))) {
+      const means = own(variety).map(({ mean }) => mean);
+      const estimate = tasters > 1 ? null : means.reduce((sum, mean) => sum + mean, 0) / means.length;
+      const reason = tasters > 1 ? 'not-connected' : 'one-taster';
+      estimates.set(variety, { n: means.length, tasters: tastersOf(variety), estimate, low: null, high: null, reason });
+    }
+    return { ...base, method: tasters > 1 ? 'additive' : 'mean', residualDf: 0, dispersion: null, estimates };
+  }
+  const { fit, varieties, raters } = fitted;
+  const means = fit.marginalMeans(varieties.map((_, i) => i), Array.from({ length: raters }, (_, i) => i));
+  const hasSpread = fit.dispersion !== null && fit.dispersion > 1e-20 * (trait.to - trait.from) ** 2;
+  const t = fit.residualDf > 0 ? tQuantile(0.5 + level / 2, fit.residualDf) : 0;
+  const cut = (value: number): number => Math.min(trait.to, Math.max(trait.from, value));
+  varieties.forEach((variety, i) => {
+    const middle = means.estimates[i]! + fit.offset;
+    const half = t * Math.sqrt((fit.dispersion ?? 0) * means.covariance[i]![i]!);
+    const reason = fit.residualDf <= 0 ? 'no-residual-df' : hasSpread ? null : 'no-spread';
+    const [low, high] = reason === null ? [cut(middle - half), cut(middle + half)] : [null, null];
+    estimates.set(variety, { n: own(variety).length, tasters: tastersOf(variety), estimate: middle, low, high, reason });
+  });
+  return { ...base, method: 'additive', residualDf: fit.residualDf, dispersion: fit.dispersion, estimates };
+}
+
+/** Answers of a yes-no trait by variety: k of n, Wilson. */
+export function answerShares(scores: readonly Score[], level: number): ReadonlyMap<string, Share> {
+  const counts = new Map<string, { k: number; n: number }>();
+  for (const { variety, score } of scores) {
+    const own = counts.get(variety) ?? { k: 0, n: 0 };
+    own.k += score;
+    own.n++;
+    counts.set(variety, own);
+  }
+  const shares = new Map<string, Share>();
+  for (const [variety, { k, n }] of counts) {
+    const [low, high] = wilsonInterval(k, n, level);
+    shares.set(variety, { k, n, low, high });
+  }
+  return shares;
+}
+
+/** Scores of a season by declared trait; totals count where the season has no scores of the trait. */
+export function scoresByTrait(season: Season, settings: Settings): ReadonlyMap<DeclaredTrait, readonly Score[]> {
+  const byTrait = new Map<DeclaredTrait, readonly Score[]>();
+  for (const trait of settings.traits.values()) {
+    if (trait.kind === 'measure') continue;
+    const own = season.scores.filter((score) => score.trait === trait.key);
+    const scores = own.length > 0 ? own : scoresFromTotals(season, trait.key);
+    if (scores.length > 0) byTrait.set(trait, scores);
+  }
+  return byTrait;
+}
+
+function scoresFromTotals(season: Season, trait: string): readonly Score[] {
+  return season.plantings.flatMap(({ totals, variety, id }) => {
+    const score = totals?.traits.get(trait);
+    return score === undefined ? [] : [{ day: null, taster: 'notebook', variety, planting: id, trait, score, isBlind: null }];
+  });
+}

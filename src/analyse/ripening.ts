@@ -1,0 +1,79 @@
+import type { Day } from '../terms/day.ts';
+import type { Estimate } from '../terms/estimate.ts';
+import type { Settings } from '../terms/settings.ts';
+import type { Planting, Season } from '../terms/trial.ts';
+import { kaplanMeier, survivalQuantile } from '../numerics/kaplanMeier.ts';
+import type { SurvivalStep } from '../numerics/kaplanMeier.ts';
+
+/** When a planting ripened, or how long it was seen unripe; days from its start. */
+export interface Ripening {
+  readonly unit: Planting;
+  /** Days to the first ripe fruit; null if never ripe while it was watched. */
+  readonly ripe: number | null;
+  /** Days on which it was last known to be unripe before that; null where no look was recorded. */
+  readonly lastUnripe: number | null;
+  /** Days to the end of the season, its removal by accident, or (in the model) any removal. */
+  readonly watchedInCurve: number;
+  readonly watchedInModel: number;
+}
+
+export interface RipeningCurve {
+  readonly ripe: number;
+  readonly unripe: number;
+  readonly median: Estimate;
+  readonly steps: readonly SurvivalStep[];
+}
+
+function firstRipeDay(unit: Planting): Day | null {
+  const picked = unit.pickings.flatMap(({ day, ripe }) => (day !== null && (ripe.fruits > 0 || ripe.grams > 0) ? [day] : []));
+  const seen = unit.events.filter(({ event }) => event === 'first-ripe').map(({ day }) => day);
+  const days = [...picked, ...seen, ...(unit.totals?.firstRipe ? [unit.totals.firstRipe] : [])];
+  return days.length > 0 ? (Math.min(...days) as Day) : null;
+}
+
+/** Last day on which a planting stood; from `removed`, else from an event `lost`. */
+function standsUntil(unit: Planting, end: Day): Day {
+  const lost = unit.events.find(({ event }) => event === 'lost')?.day ?? null;
+  const removed = unit.removed ?? lost;
+  return removed === null || removed > end ? end : removed;
+}
+
+/** True where ripening was watched: a season with harvests or looks, or a first ripe day in the totals. */
+function isWatched(unit: Planting, season: Season): boolean {
+  if (unit.totals) return unit.totals.firstRipe !== null;
+  if (season.hasHarvests) return true;
+  return unit.events.some(({ event }) => event === 'first-ripe' || event === 'unripe');
+}
+
+/**
+ * Ripening of every unit that has a start date.
+ *
+ * @source methods page A3; Kaplan & Meier (1958); Aalen & Johansen (1978) for plants that die
+ */
+export function seasonRipening(season: Season, settings: Settings): readonly Ripening[] {
+  const list: Ripening[] = [];
+  for (const unit of season.ripeningUnits) {
+    const start = unit[settings.firstRipeFrom];
+    if (start === null || !isWatched(unit, season)) continue;
+    const ripe = firstRipeDay(unit);
+    const until = standsUntil(unit, season.lastDay);
+    const looks = unit.events.filter(({ event, day }) => event === 'unripe' && (ripe === null || day < ripe)).map(({ day }) => day);
+    list.push({
+      unit,
+      ripe: ripe === null ? null : ripe - start,
+      lastUnripe: looks.length > 0 ? Math.max(...looks) - start : null,
+      watchedInCurve: (unit.cause === 'accident' ? until : season.lastDay) - start,
+      watchedInModel: until - start,
+    });
+  }
+  return list;
+}
+
+/** Kaplan-Meier curve and median of some plantings, one each. */
+export function ripeningCurve(list: readonly Ripening[], level: number): RipeningCurve {
+  const ripe = list.filter((own) => own.ripe !== null).length;
+  const steps = kaplanMeier(list.map((own) => own.ripe ?? own.watchedInCurve), list.map((own) => own.ripe !== null));
+  const { estimate, low, high } = survivalQuantile(steps, 0.5, level);
+  const reason = estimate === null ? (ripe === 0 ? 'none-ripened' : 'fewer-than-half-ripened') : null;
+  return { ripe, unripe: list.length - ripe, steps, median: { n: list.length, estimate, low, high, reason } };
+}

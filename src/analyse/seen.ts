@@ -1,0 +1,104 @@
+import type { Share } from '../terms/estimate.ts';
+import type { Settings } from '../terms/settings.ts';
+import type { MeasureTrait, RatingTrait } from '../terms/trait.ts';
+import type { Season, Trial, Variety } from '../terms/trial.ts';
+import { measureUnits } from './measures.ts';
+import { fitPlantModel } from './plantModel.ts';
+import type { PlantModel } from './plantModel.ts';
+import { answerShares, fitRatings, scoresByTrait } from './ratings.ts';
+import type { RatingModel } from './ratings.ts';
+import { ripeningCurve, seasonRipening } from './ripening.ts';
+import type { Ripening, RipeningCurve } from './ripening.ts';
+import { varietyShares } from './shares.ts';
+import type { ShareKey } from './shares.ts';
+import type { Unit } from './units.ts';
+import { seasonYields } from './yield.ts';
+import type { PlantingYield } from './yield.ts';
+
+/** What one variety did in one season. */
+export interface VarietySeen {
+  readonly variety: Variety;
+  readonly status: 'new' | 'returning';
+  readonly plantsSetOut: number;
+  readonly plantings: number;
+  readonly plantingsExcluded: number;
+  readonly shares: Readonly<Partial<Record<ShareKey, Share>>>;
+  readonly ripening: RipeningCurve | null;
+}
+
+/** What one season's plants did: no borrowing from other seasons. */
+export interface SeasonSeen {
+  readonly season: Season;
+  readonly varieties: readonly VarietySeen[];
+  readonly yields: ReadonlyMap<string, PlantingYield>;
+  readonly ripening: readonly Ripening[];
+  /** Models of yield, fruits and declared measures by trait key. */
+  readonly models: ReadonlyMap<string, PlantModel>;
+  readonly ratings: ReadonlyMap<string, RatingModel>;
+  readonly answers: ReadonlyMap<string, ReadonlyMap<string, Share>>;
+}
+
+function firstSeasons(trial: Trial): ReadonlyMap<string, number> {
+  const first = new Map<string, number>();
+  for (const { id, firstGrown } of trial.varieties) if (firstGrown !== null) first.set(id, firstGrown);
+  for (const season of trial.seasons) {
+    for (const { variety } of season.plantings) if (!first.has(variety)) first.set(variety, season.year);
+  }
+  return first;
+}
+
+function plantModels(season: Season, yields: SeasonSeen['yields'], settings: Settings, classOf: (id: string) => string): ReadonlyMap<string, PlantModel> {
+  const options = { level: settings.interval, spotCorrelation: settings.spotCorrelation };
+  const models = new Map<string, PlantModel>();
+  const perPlant = (of: (own: PlantingYield) => number | null): readonly Unit[] =>
+    season.yieldUnits.flatMap((planting) => {
+      const own = yields.get(planting.id);
+      const value = own && planting.cause !== 'accident' ? of(own) : null;
+      return value === null ? [] : [{ planting, classId: classOf(planting.variety), y: value / planting.plants, plants: planting.plants }];
+    });
+  const isRatio = settings.scale === 'ratio';
+  const traits = [
+    ['yield', perPlant(({ grams }) => grams), isRatio ? 'gamma' : 'gaussian'],
+    ['fruits', perPlant(({ fruits }) => fruits), isRatio ? 'poisson' : 'gaussian'],
+  ] as const;
+  for (const [key, units, family] of traits) {
+    if (units.length > 0) models.set(key, fitPlantModel(season, units, { ...options, family }));
+  }
+  const measures = [...settings.traits.values()].filter((trait): trait is MeasureTrait => trait.kind === 'measure');
+  for (const { key } of measures) {
+    const units = measureUnits(season, key, classOf);
+    if (units.length > 0) models.set(key, fitPlantModel(season, units, { ...options, family: 'gaussian' }));
+  }
+  return models;
+}
+
+/** Everything seen in one season of a trial. */
+export function seasonSeen(trial: Trial, season: Season): SeasonSeen {
+  const { settings } = trial;
+  const first = firstSeasons(trial);
+  const classes = new Map(trial.varieties.map(({ id, classId }) => [id, classId]));
+  const yields = seasonYields(season);
+  const ripening = seasonRipening(season, settings);
+  const grown = new Set(season.plantings.map(({ variety }) => variety));
+  const varieties = trial.varieties.filter(({ id }) => grown.has(id)).map((variety): VarietySeen => {
+    const plantings = season.plantings.filter((planting) => planting.variety === variety.id);
+    const own = ripening.filter(({ unit }) => unit.variety === variety.id);
+    return {
+      variety,
+      status: first.get(variety.id) === season.year ? 'new' : 'returning',
+      plantsSetOut: plantings.reduce((sum, { plants }) => sum + plants, 0),
+      plantings: plantings.length,
+      plantingsExcluded: plantings.filter(({ cause }) => cause === 'accident').length,
+      shares: varietyShares(variety.id, season, yields, ripening, settings.interval),
+      ripening: own.length > 0 ? ripeningCurve(own, settings.interval) : null,
+    };
+  });
+  const ratings = new Map<string, RatingModel>();
+  const answers = new Map<string, ReadonlyMap<string, Share>>();
+  for (const [trait, scores] of scoresByTrait(season, settings)) {
+    if (trait.kind === 'yes-no') answers.set(trait.key, answerShares(scores, settings.interval));
+    else ratings.set(trait.key, fitRatings(trait as RatingTrait, scores, settings.interval));
+  }
+  const models = plantModels(season, yields, settings, (id) => classes.get(id) ?? 'all');
+  return { season, varieties, yields, ripening, models, ratings, answers };
+}

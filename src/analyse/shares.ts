@@ -1,0 +1,49 @@
+import type { Share } from '../terms/estimate.ts';
+import type { Season } from '../terms/trial.ts';
+import { wilsonInterval } from '../numerics/wilson.ts';
+import type { Ripening } from './ripening.ts';
+import type { PlantingYield } from './yield.ts';
+
+export type ShareKey = 'germinated' | 'cropped' | 'ripe_by_end' | 'off_type' | 'hot';
+
+function shareOf(k: number, n: number, level: number): Share | null {
+  if (n === 0) return null;
+  const [low, high] = wilsonInterval(k, n, level);
+  return { k, n, low, high };
+}
+
+/**
+ * Shares of a variety in a season, k of n with Wilson intervals. For `cropped` and `ripe_by_end` only plantings of
+ * one plant count, since of a group it is not known how many of its plants cropped.
+ */
+export function varietyShares(
+  variety: string,
+  season: Season,
+  yields: ReadonlyMap<string, PlantingYield>,
+  ripening: readonly Ripening[],
+  level: number,
+): Readonly<Partial<Record<ShareKey, Share>>> {
+  const batches = season.seedBatches.filter((batch) => batch.variety === variety);
+  const single = season.yieldUnits.filter((unit) => unit.variety === variety && unit.plants === 1 && unit.cause !== 'accident');
+  const known = single.filter((unit) => yields.has(unit.id));
+  const cropped = known.filter((unit) => (yields.get(unit.id)!.fruits ?? 0) > 0 || (yields.get(unit.id)!.grams ?? 0) > 0);
+  const watched = ripening.filter(({ unit }) => unit.variety === variety && unit.plants === 1 && unit.cause !== 'accident');
+  const counted = (event: string): readonly [number, number] => {
+    const events = season.plantings.filter((planting) => planting.variety === variety).flatMap((planting) => planting.events);
+    const own = events.filter((one) => one.event === event && one.count !== null && one.of !== null);
+    return [own.reduce((sum, one) => sum + one.count!, 0), own.reduce((sum, one) => sum + one.of!, 0)];
+  };
+  const all: readonly (readonly [ShareKey, number, number])[] = [
+    ['germinated', batches.reduce((sum, { germinated }) => sum + germinated, 0), batches.reduce((sum, { seeds }) => sum + seeds, 0)],
+    ['cropped', cropped.length, known.length],
+    ['ripe_by_end', watched.filter(({ ripe }) => ripe !== null).length, watched.length],
+    ['off_type', ...counted('off-type')],
+    ['hot', ...counted('hot')],
+  ];
+  const shares: Partial<Record<ShareKey, Share>> = {};
+  for (const [key, k, n] of all) {
+    const share = shareOf(k, n, level);
+    if (share) shares[key] = share;
+  }
+  return shares;
+}

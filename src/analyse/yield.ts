@@ -1,0 +1,75 @@
+import { pickRecord } from '../check/rules/recorded.ts';
+import type { Picked, Planting, Season } from '../terms/trial.ts';
+
+/** Yield of a planting over the season, whole planting. */
+export interface PlantingYield {
+  /** Usable grams, ripe and green; null where it is not known. */
+  readonly grams: number | null;
+  /** Usable fruits, ripe and green; null where it is not known. */
+  readonly fruits: number | null;
+  readonly ripeGrams: number | null;
+  readonly greenGrams: number | null;
+  readonly cullFruits: number;
+  readonly cullGrams: number;
+  /** Fruits whose weight was taken from the mean fruit weight. */
+  readonly fruitsWeightAssumed: number;
+}
+
+const UNWEIGHED_AT_MOST = 0.25;
+
+function usable(planting: Planting): readonly Picked[] {
+  return planting.pickings.flatMap(({ ripe, green }) => [ripe, green]);
+}
+
+/** Mean weight of the fruits that were both counted and weighed; null where there is none. */
+function meanFruitGrams(picked: readonly Picked[]): number | null {
+  let grams = 0;
+  let fruits = 0;
+  for (const own of picked) {
+    grams += own.grams - own.gramsUncounted;
+    fruits += own.fruits - own.fruitsUnweighed;
+  }
+  return fruits > 0 ? grams / fruits : null;
+}
+
+/**
+ * Yield of every unit of a season.
+ *
+ * @param season  the season
+ * @returns       by unit id; units of which nothing is known are absent
+ */
+export function seasonYields(season: Season): ReadonlyMap<string, PlantingYield> {
+  const yields = new Map<string, PlantingYield>();
+  const byVariety = new Map<string, Picked[]>();
+  for (const unit of season.yieldUnits) {
+    byVariety.set(unit.variety, [...(byVariety.get(unit.variety) ?? []), ...usable(unit)]);
+  }
+  for (const unit of season.yieldUnits) {
+    if (unit.totals ? unit.pickings.length === 0 : !season.hasHarvests) continue;
+    if (pickRecord(unit, season) === 'not-recorded') continue;
+    yields.set(unit.id, yieldOf(unit, meanFruitGrams(byVariety.get(unit.variety) ?? [])));
+  }
+  return yields;
+}
+
+function yieldOf(unit: Planting, varietyMean: number | null): PlantingYield {
+  const picked = usable(unit);
+  const sum = (of: (own: Picked) => number): number => picked.reduce((total, own) => total + of(own), 0);
+  const fruits = sum((own) => own.fruits);
+  const unweighed = sum((own) => own.fruitsUnweighed);
+  const each = meanFruitGrams(picked) ?? varietyMean;
+  const weightKnown = unweighed === 0 || (unweighed <= UNWEIGHED_AT_MOST * fruits && each !== null);
+  const weigh = (own: Picked): number => own.grams + own.fruitsUnweighed * (each ?? 0);
+  const ripe = unit.pickings.reduce((total, day) => total + weigh(day.ripe), 0);
+  const green = unit.pickings.reduce((total, day) => total + weigh(day.green), 0);
+  const culls = unit.pickings.filter(({ hasCulls }) => hasCulls);
+  return {
+    grams: weightKnown ? ripe + green : null,
+    fruits: sum((own) => own.gramsUncounted) > 0 ? null : fruits,
+    ripeGrams: weightKnown ? ripe : null,
+    greenGrams: weightKnown ? green : null,
+    cullFruits: culls.reduce((total, { cullFruits }) => total + cullFruits, 0),
+    cullGrams: culls.reduce((total, { cullGrams }) => total + cullGrams, 0),
+    fruitsWeightAssumed: weightKnown ? unweighed : 0,
+  };
+}
