@@ -1,0 +1,128 @@
+import type { SeasonSeen, VarietySeen } from '../analyse/seen.ts';
+import type { Estimate } from '../terms/estimate.ts';
+import type { Trial } from '../terms/trial.ts';
+import type { PlantModel } from '../analyse/plantModel.ts';
+
+const METHODS = { gamma: 'quasi-gamma', poisson: 'quasi-poisson', gaussian: 'least-squares' } as const;
+
+function traitUnit(key: string, trial: Trial): string {
+  if (key === 'yield') return 'g/plant';
+  if (key === 'fruits') return 'fruits/plant';
+  const trait = trial.settings.traits.get(key);
+  return trait?.kind === 'measure' ? trait.unit : 'points';
+}
+
+function figures({ n, estimate, low, high, reason }: Estimate): Record<string, unknown> {
+  return { n, estimate, low, high, ...(reason === null ? {} : { reason }) };
+}
+
+/** Every figure of a variety's season by trait, as results.json and the pages show it. */
+function traitsOf(seen: SeasonSeen, own: VarietySeen, trial: Trial): Record<string, unknown> {
+  const { id } = own.variety;
+  const traits: Record<string, unknown> = {};
+  for (const [key, model] of seen.models) {
+    const estimate = model.estimates.get(id);
+    if (estimate) traits[key] = { unit: traitUnit(key, trial), ...figures(estimate), method: METHODS[model.family] };
+  }
+  if (own.ripening) {
+    const { ripe, unripe, median } = own.ripening;
+    const { n, estimate, low, high, reason } = median;
+    traits['first_ripe'] = { unit: 'd', n, ripe, unripe, median: estimate, low, high, ...(reason === null ? {} : { reason }), method: 'kaplan-meier' };
+  }
+  for (const [key, model] of seen.ratings) {
+    const estimate = model.estimates.get(id);
+    if (estimate) traits[key] = { unit: 'points', ...figures(estimate), tasters: estimate.tasters, method: model.method };
+  }
+  for (const [key, shares] of seen.answers) {
+    const share = shares.get(id);
+    if (share) traits[key] = { unit: 'share', ...share, estimate: share.k / share.n, method: 'wilson' };
+  }
+  return traits;
+}
+
+function cullsOf(seen: SeasonSeen, own: VarietySeen): { fruits: number; weight: number } | null {
+  const units = seen.season.yieldUnits.filter(({ variety, cause }) => variety === own.variety.id && cause !== 'accident');
+  if (!units.some(({ pickings }) => pickings.some(({ hasCulls }) => hasCulls))) return null;
+  const plants = units.reduce((sum, unit) => sum + unit.plants, 0);
+  const total = (of: (id: string) => number): number => units.reduce((sum, unit) => sum + of(unit.id), 0) / plants;
+  return {
+    fruits: total((id) => seen.yields.get(id)?.cullFruits ?? 0),
+    weight: total((id) => seen.yields.get(id)?.cullGrams ?? 0),
+  };
+}
+
+function comparison(model: PlantModel): Record<string, unknown> {
+  return {
+    method: METHODS[model.family],
+    scale: model.family === 'gaussian' ? 'difference' : 'ratio',
+    residual_df: model.residualDf,
+    dispersion: model.dispersion,
+    cv_percent: model.cvPercent,
+    layout: model.layout,
+    blocks: model.factor,
+    f: Object.fromEntries(model.f),
+    lsd: Object.fromEntries(model.lsd),
+    kendall_w: null,
+  };
+}
+
+function comparisonsOf(seen: SeasonSeen): Record<string, unknown> {
+  const all: Record<string, unknown> = {};
+  for (const [key, model] of seen.models) all[key] = comparison(model);
+  for (const [key, model] of seen.ratings) {
+    all[key] = {
+      method: model.method,
+      scale: 'difference',
+      residual_df: model.residualDf,
+      dispersion: model.dispersion,
+      cv_percent: null,
+      kendall_w: model.kendallW,
+    };
+  }
+  return all;
+}
+
+function plantingsOf(seen: SeasonSeen): readonly unknown[] {
+  const ripe = new Map(seen.ripening.map((own) => [own.unit.id, own.ripe]));
+  const units = new Map([...seen.season.yieldUnits, ...seen.season.ripeningUnits].map((unit) => [unit.id, unit]));
+  return [...units.values()].map((unit) => {
+    const grams = seen.yields.get(unit.id)?.grams ?? null;
+    const fruits = seen.yields.get(unit.id)?.fruits ?? null;
+    return {
+      planting: unit.id,
+      variety: unit.variety,
+      plants: unit.plants,
+      traits: {
+        yield: grams === null ? null : grams / unit.plants,
+        fruits: fruits === null ? null : fruits / unit.plants,
+        first_ripe: ripe.get(unit.id) ?? null,
+      },
+    };
+  });
+}
+
+/** results.json: everything on a page is in it. */
+export function resultsDocument(trial: Trial, seasons: readonly SeasonSeen[]): Record<string, unknown> {
+  return {
+    format: 'keeprow-results/1',
+    trial: { title: trial.settings.title, interval: trial.settings.interval },
+    seasons: seasons.map((seen) => ({
+      season: seen.season.year,
+      varieties: seen.varieties.map((own) => ({
+        variety: own.variety.id,
+        name: own.variety.name,
+        class: own.variety.classId,
+        status: own.status,
+        plants_set_out: own.plantsSetOut,
+        plantings: own.plantings,
+        plantings_excluded: own.plantingsExcluded,
+        shares: own.shares,
+        culls: cullsOf(seen, own),
+        traits: traitsOf(seen, own, trial),
+      })),
+      plantings: plantingsOf(seen),
+      comparisons: comparisonsOf(seen),
+    })),
+    next_season: null,
+  };
+}

@@ -1,0 +1,26 @@
+import { sortFiles } from '../../src/check/folder.ts';
+import { checkTrial } from '../../src/check/trial.ts';
+import type { CheckedTrial } from '../../src/check/trial.ts';
+import { seasonSeen } from '../../src/analyse/seen.ts';
+import type { SeasonSeen } from '../../src/analyse/seen.ts';
+import { problemText } from '../../src/present/problems.ts';
+
+/** A trial folder held in memory: paths below data/ and their text. */
+export type Folder = Readonly<Record<string, string>>;
+
+export function check(folder: Folder): CheckedTrial {
+  const found = Object.entries(folder).map(([path, text]) => ({ path: `data/${path}`, bytes: new TextEncoder().encode(text) }));
+  return checkTrial(sortFiles(found, [], true));
+}
+
+/** Codes of the problems of a folder with their first place. */
+export function codes(folder: Folder): readonly string[] {
+  return check(folder).problems.map(({ code, places: [place] }) => `${code} ${place?.file.replace('data/', '')}:${place?.line ?? '-'}:${place?.column ?? '-'}`);
+}
+
+/** What was seen in the last season of a folder without errors. */
+export function seenIn(folder: Folder): SeasonSeen {
+  const { trial, problems } = check(folder);
+  if (!trial) throw new Error(problems.map(problemText).join('\n'));
+  return seasonSeen(trial, trial.seasons.at(-1)!);
+}
