@@ -128,7 +128,7 @@ function plantsOf(year: number): readonly Plant[] {
       const accident = year === 2026 && own.id === 'saltcote' && i === 1;
       const removed = accident ? day(year, 6, 30) : lost ? ((day(year, 7, 1) + Math.floor(between(0, 70))) as Day) : null;
       const cause = accident ? 'accident' : lost ? (uniform() < 0.5 ? 'disease' : 'pest') : '';
-      plants.push({ id: n === 1 ? own.id : i === 0 ? own.id : `${own.id}-${i + 1}`, own, block: i + 1, removed, cause });
+      plants.push({ id: i === 0 ? own.id : `${own.id}-${i + 1}`, own, block: i + 1, removed, cause });
     }
   }
   return plants;

@@ -9,6 +9,7 @@ const OPTIONS = {
   json: { type: 'boolean' },
   strict: { type: 'boolean' },
   quiet: { type: 'boolean' },
+  out: { type: 'string' },
 } as const;
 
 function usage(message: string): number {
@@ -46,9 +47,11 @@ async function main(args: readonly string[]): Promise<number> {
   }
   const [command, folder = '.', ...more] = positionals;
   if (more.length > 0) return usage(`one folder is enough, not also ${more.join(' ')}`);
-  if (command !== 'check') return usage(`there is no command ${command}`);
-  const { runCheck } = await import('./check.ts');
-  return runCheck({ folder, json: values.json ?? false, strict: values.strict ?? false, quiet: values.quiet ?? false });
+  const telling = { json: values.json ?? false, strict: values.strict ?? false, quiet: values.quiet ?? false };
+  if (values.out !== undefined && command !== 'build') return usage('--out belongs to build');
+  if (command === 'check') return (await import('./check.ts')).runCheck(folder, telling);
+  if (command === 'build') return (await import('./build.ts')).runBuild(folder, values.out, telling);
+  return usage(`there is no command ${command}`);
 }
 
 main(process.argv.slice(2)).then(

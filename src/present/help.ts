@@ -2,11 +2,14 @@
 export const HELP = `Examples
   keeprow check              check the trial in this folder
   keeprow check club --json  check the trial in the folder club, for another program
+  keeprow build              check, compute, write the site to _site
+  keeprow build --out ../web write it elsewhere
 
 Keeprow reads the record sheets of a variety trial.
 
 Commands
   check [DIR]   read everything, print every problem, write nothing
+  build [DIR]   check, compute, write the site (--out DIR: elsewhere than _site)
 
 Options
   --json     machine-readable messages on stdout

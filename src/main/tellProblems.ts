@@ -1,0 +1,22 @@
+import { inOrder, problemsDocument, problemText } from '../present/problems.ts';
+import { severityOf } from '../terms/problem.ts';
+import type { Problem } from '../terms/problem.ts';
+
+export interface Telling {
+  readonly json: boolean;
+  readonly strict: boolean;
+  readonly quiet: boolean;
+}
+
+/** Prints problems as asked; returns 1 if they keep a trial from being built, else 0. */
+export function tellProblems(problems: readonly Problem[], { json, strict, quiet }: Telling): number {
+  const counts = { error: 0, warning: 0, note: 0 };
+  for (const problem of problems) counts[severityOf(problem)]++;
+  if (json) process.stdout.write(problemsDocument(problems));
+  else if (!quiet) {
+    for (const problem of inOrder(problems)) process.stdout.write(`${problemText(problem)}\n\n`);
+    const word = (n: number, name: string): string => `${n} ${name}${n === 1 ? '' : 's'}`;
+    process.stdout.write(`${word(counts.error, 'error')}, ${word(counts.warning, 'warning')}, ${word(counts.note, 'note')}\n`);
+  }
+  return counts.error > 0 || (strict && counts.warning > 0) ? 1 : 0;
+}

@@ -1,0 +1,27 @@
+import * as vega from 'vega';
+import { compile } from 'vega-lite';
+import type { Chart } from './charts.ts';
+import { specification } from './charts.ts';
+
+/**
+ * Draws a chart as SVG text.
+ *
+ * @param chart   its rows and words
+ * @param width   width of the plot in px
+ * @param prefix  makes ids unique on a page
+ * @throws Error if Vega warns: a misspelt field must not become an empty chart
+ */
+export async function drawChart(chart: Chart, width: number, prefix: string): Promise<string> {
+  const fail = (...messages: readonly unknown[]): never => {
+    throw new Error(`chart ${prefix}: ${messages.map(String).join(' ')}`);
+  };
+  const logger = { warn: fail, error: fail, info: () => logger, debug: () => logger, level: () => 0 };
+  const { spec, data } = specification(chart, width);
+  const compiled = compile(spec, { logger: logger as never }).spec;
+  vega.resetSVGDefIds();
+  const view = new vega.View(vega.parse(compiled), { renderer: 'none' });
+  for (const [name, rows] of Object.entries(data)) view.data(name, rows.map((row) => ({ ...row })));
+  const svg = await view.toSVG();
+  view.finalize();
+  return svg.replace(/\b(id="|url\(#|href="#)/g, `$1${prefix}-`);
+}

@@ -1,0 +1,58 @@
+import type { Estimate } from '../terms/estimate.ts';
+import type { Settings } from '../terms/settings.ts';
+import { utcMilliseconds } from '../terms/day.ts';
+import type { Day } from '../terms/day.ts';
+
+/** How figures are written: by the trial's language and the units it shows. */
+export interface Writing {
+  readonly number: (value: number, decimals?: number) => string;
+  readonly date: (day: Day) => string;
+  /** Value and unit of a stored quantity as shown: g, cm, mm in, ounces and inches out where the trial says so. */
+  readonly shown: (value: number, unit: string) => { readonly value: number; readonly unit: string; readonly decimals: number };
+  readonly quantity: (value: number, unit: string) => string;
+  /** `1,240 g (1,010 to 1,520)`. */
+  readonly interval: (estimate: Pick<Estimate, 'estimate' | 'low' | 'high'>, unit: string) => string;
+}
+
+const US: Readonly<Record<string, readonly [unit: string, factor: number, decimals: number]>> = {
+  g: ['oz', 1 / 28.349523125, 1],
+  cm: ['in', 1 / 2.54, 1],
+  mm: ['in', 1 / 25.4, 2],
+};
+const DECIMALS: Readonly<Record<string, number>> = { g: 0, cm: 1, mm: 1, d: 0, fruits: 1, points: 1 };
+
+/** Makes the writing of a trial. */
+export function writingOf(settings: Pick<Settings, 'language' | 'units'>): Writing {
+  const formats = new Map<number, Intl.NumberFormat>();
+  const number = (value: number, decimals = 0): string => {
+    let format = formats.get(decimals);
+    if (!format) {
+      format = new Intl.NumberFormat(settings.language, { minimumFractionDigits: decimals, maximumFractionDigits: decimals });
+      formats.set(decimals, format);
+    }
+    return format.format(value === 0 ? 0 : value);
+  };
+  const dates = new Intl.DateTimeFormat(settings.language, { day: 'numeric', month: 'long', year: 'numeric', timeZone: 'UTC' });
+  const shown: Writing['shown'] = (value, unit) => {
+    const us = settings.units === 'us' ? US[unit] : undefined;
+    if (us) return { value: value * us[1], unit: us[0], decimals: us[2] };
+    return { value, unit, decimals: DECIMALS[unit] ?? 1 };
+  };
+  const quantity: Writing['quantity'] = (value, unit) => {
+    const out = shown(value, unit);
+    const word = out.unit === 'points' ? '' : out.unit === 'd' ? ' days' : ` ${out.unit}`;
+    return `${number(out.value, out.decimals)}${word}`;
+  };
+  return {
+    number,
+    date: (day) => dates.format(utcMilliseconds(day)),
+    shown,
+    quantity,
+    interval({ estimate, low, high }, unit) {
+      if (estimate === null) return 'not known';
+      if (low === null && high === null) return quantity(estimate, unit);
+      const end = (value: number | null): string => (value === null ? 'not reached' : number(shown(value, unit).value, shown(value, unit).decimals));
+      return `${quantity(estimate, unit)} (${end(low)} to ${end(high)})`;
+    },
+  };
+}
