@@ -76,21 +76,37 @@ function dots(chart: DotChart, width: number) {
   return { spec: spec as unknown as TopLevelSpec, data: { rows, intervals, plants: chart.plants } };
 }
 
-function steps(chart: StepChart, width: number) {
+/** Labels at the right edge, in order of height and spread so that none covers another. */
+function endLabels(chart: StepChart) {
   const last = new Map<string, StepChart['rows'][number]>();
   for (const row of chart.rows) last.set(row.name, row);
-  const scale = chart.share ? { domain: [0, 1] } : { zero: true };
-  const x = { field: 'x', type: 'quantitative', scale: { zero: false, nice: false }, axis: { title: chart.axisX, tickCount: 6 } } as const;
-  const y = { field: 'y', type: 'quantitative', scale, axis: { title: chart.axisY, tickCount: 4, ...(chart.share ? { format: '.0%' } : {}) } } as const;
+  const top = chart.share ? 1 : Math.max(...chart.rows.map(({ y }) => y));
+  const right = Math.max(...chart.rows.map(({ x }) => x));
+  const left = Math.min(...chart.rows.map(({ x }) => x));
+  const gap = top / 15;
+  const ends = [...last.values()].toSorted((a, b) => b.y - a.y || a.x - b.x);
+  let next = Infinity;
+  return ends.map((end) => {
+    next = Math.min(end.y, next - gap);
+    return { ...end, labelX: right + (right - left) * 0.06, labelY: next };
+  });
+}
+
+function steps(chart: StepChart, width: number) {
+  const scale = chart.share ? { domainMax: 1 } : { zero: true };
+  const x = (field: string) => ({ field, type: 'quantitative', scale: { zero: false, nice: false }, axis: { title: chart.axisX, tickCount: 5 } }) as const;
+  const y = (field: string) => ({ field, type: 'quantitative', scale, axis: { title: chart.axisY, tickCount: 4, ...(chart.share ? { format: '.0%' } : {}) } }) as const;
+  const ends = { name: 'ends' };
   const spec = {
     width,
-    height: 240,
+    height: 260,
     config: CONFIG,
     datasets: {},
     layer: [
-      { data: { name: 'rows' }, mark: { type: 'line', interpolate: 'step-after', strokeWidth: 2, color: 'var(--returning)', aria: false }, encoding: { x, y, detail: { field: 'name' } } },
-      { data: { name: 'ends' }, mark: { type: 'text', align: 'left', dx: 5, color: INK, fontSize: 12, limit: 0 }, encoding: { x, y, text: { field: 'name' } } },
+      { data: { name: 'rows' }, mark: { type: 'line', interpolate: 'step-after', strokeWidth: 2, color: 'var(--returning)', aria: false }, encoding: { x: x('x'), y: y('y'), detail: { field: 'name' } } },
+      { data: ends, mark: { type: 'rule', color: 'var(--rule)', strokeWidth: 0.75, aria: false }, encoding: { x: x('x'), y: y('y'), x2: { field: 'labelX' }, y2: { field: 'labelY' } } },
+      { data: ends, mark: { type: 'text', align: 'left', dx: 4, color: INK, fontSize: 12, limit: 0 }, encoding: { x: x('labelX'), y: y('labelY'), text: { field: 'name' } } },
     ],
   };
-  return { spec: spec as unknown as TopLevelSpec, data: { rows: chart.rows, ends: [...last.values()] } };
+  return { spec: spec as unknown as TopLevelSpec, data: { rows: chart.rows, ends: endLabels(chart) } };
 }

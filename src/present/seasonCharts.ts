@@ -13,12 +13,11 @@ export interface Figure {
   readonly rows: readonly (readonly string[])[];
 }
 
-function found(list: readonly DotRow[], what: string): string {
+function found(list: readonly DotRow[], what: string, lowerIsBetter: boolean): string {
   const [first, second] = list;
   if (!first) return `No ${what} was recorded`;
-  if (!second) return `${first.name}: the only variety with ${what}`;
-  const apart = first.low !== null && second.high !== null && first.low > second.high;
-  return apart ? `${first.name} led in ${what}, clear of ${second.name} in this trial` : `${first.name} was first in ${what}; it is not clearly separated from ${second.name}`;
+  if (!second) return `${first.name} is the only variety with ${what} on record`;
+  return `${first.name} has the ${lowerIsBetter ? 'lowest' : 'highest'} estimate of ${what} in this trial`;
 }
 
 interface Measured {
@@ -50,7 +49,7 @@ function dotFigure(seen: SeasonSeen, classId: string, own: Measured, writing: Wr
   const percent = writing.number(level * 100, level * 100 % 1 === 0 ? 0 : 1);
   return {
     id: `${own.id}-${classId}`,
-    title: found(rows, own.what),
+    title: found(rows, own.what, own.lowerIsBetter),
     measure: `${own.axis}; marks are estimates, bars ${percent} % intervals, grey ticks the plants. Diamond: new. Circle: returning.`,
     chart: { kind: 'dots', axis: own.axis, rows, plants, zero: own.zero },
     head: ['Variety', 'Status', 'n', `${own.axis} (${percent} % interval)`],
