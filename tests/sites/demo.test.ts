@@ -1,0 +1,92 @@
+import { execFileSync, spawnSync } from 'node:child_process';
+import { cpSync, existsSync, mkdirSync, mkdtempSync, readdirSync, readFileSync, writeFileSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join, resolve } from 'node:path';
+import { describe, expect, it } from 'vitest';
+
+const root = resolve(import.meta.dirname, '../..');
+const command = join(root, 'dist/src/main/keeprow.js');
+const run = (args: readonly string[], more: object = {}) => spawnSync(process.execPath, [command, ...args], { encoding: 'utf8', ...more });
+
+function copyOfDemo(): string {
+  const folder = mkdtempSync(join(tmpdir(), 'keeprow-test-'));
+  for (const part of ['data', 'content']) cpSync(join(root, part), join(folder, part), { recursive: true });
+  return folder;
+}
+
+function bytesOf(site: string): ReadonlyMap<string, string> {
+  const files = readdirSync(site, { recursive: true, withFileTypes: true }).filter((entry) => entry.isFile());
+  return new Map(files.map((entry) => [join(entry.parentPath, entry.name).slice(site.length), readFileSync(join(entry.parentPath, entry.name), 'base64')] as const).toSorted());
+}
+
+describe('the demo trial', () => {
+  const folder = copyOfDemo();
+  it('builds a site whose results carry n and intervals', () => {
+    const built = run(['build', folder]);
+    expect(built.stderr).toBe('');
+    expect(built.status).toBe(0);
+    const results = JSON.parse(readFileSync(join(folder, '_site/results.json'), 'utf8'));
+    expect(results.seasons.map(({ season }: { season: number }) => season)).toEqual([2023, 2024, 2025, 2026]);
+    const yields = results.seasons[3].varieties.map(({ traits }: { traits: Record<string, { n: number; low: number; estimate: number; high: number }> }) => traits['yield']!);
+    expect(yields.length).toBeGreaterThan(20);
+    for (const { n, low, estimate, high } of yields) {
+      expect(n).toBeGreaterThan(0);
+      expect(low).toBeLessThan(estimate);
+      expect(high).toBeGreaterThan(estimate);
+    }
+  });
+  it('gives the same bytes under another time zone, language and working folder', () => {
+    const first = bytesOf(join(folder, '_site'));
+    const elsewhere = mkdtempSync(join(tmpdir(), 'keeprow-cwd-'));
+    const built = run(['build', folder], { cwd: elsewhere, env: { ...process.env, TZ: 'Pacific/Kiritimati', LANG: 'de_DE.UTF-8', LC_ALL: 'de_DE.UTF-8' } });
+    expect(built.status).toBe(0);
+    expect(bytesOf(join(folder, '_site'))).toEqual(first);
+  });
+  it('links only to pages that are there', () => {
+    const site = join(folder, '_site');
+    const pages = [...bytesOf(site).keys()].filter((name) => name.endsWith('.html'));
+    const broken = pages.flatMap((name) => {
+      const html = readFileSync(join(site, name), 'utf8');
+      return [...html.matchAll(/(?:href|src)="([^"#]+)"/g)].map(([, link]) => join(site, name, '..', link!)).filter((target) => !existsSync(target));
+    });
+    expect(pages.length).toBeGreaterThan(30);
+    expect(broken).toEqual([]);
+  });
+  it('leaves the old site whole when the records have an error', () => {
+    const before = bytesOf(join(folder, '_site'));
+    const path = join(folder, 'data/2026/harvests.csv');
+    writeFileSync(path, readFileSync(path, 'utf8').replace('ripe', 'rype'));
+    const built = run(['build', folder]);
+    expect(built.status).toBe(1);
+    expect(built.stdout).toContain('data/2026/harvests.csv:');
+    expect(bytesOf(join(folder, '_site'))).toEqual(before);
+    expect(readdirSync(folder).toSorted()).toEqual(['_site', 'content', 'data']);
+  });
+});
+
+describe('the command', () => {
+  it('has exit code 2 for wrong usage and says where help is', () => {
+    const wrong = run(['chekc']);
+    expect([wrong.status, wrong.stderr]).toEqual([2, 'keeprow: there is no command chekc\nSee keeprow --help\n']);
+  });
+  it('tells an empty folder clearly', () => {
+    const empty = mkdtempSync(join(tmpdir(), 'keeprow-empty-'));
+    const checked = run(['check', empty, '--json']);
+    expect(checked.status).toBe(1);
+    expect(JSON.parse(checked.stdout).problems[0]).toMatchObject({ code: 'no-data-folder', severity: 'error', places: [{ file: 'data', line: null, column: null }] });
+  });
+  it('makes a site from the smallest useful record', () => {
+    const small = mkdtempSync(join(tmpdir(), 'keeprow-small-'));
+    mkdirSync(join(small, 'data/2025'), { recursive: true });
+    writeFileSync(join(small, 'data/trial.yaml'), 'title: Back garden\ntraits:\n  taste: {kind: rating, from: 1, to: 9, better: higher}\n');
+    writeFileSync(join(small, 'data/varieties.csv'), 'variety\nred-lantern\nhill-torch\n');
+    writeFileSync(join(small, 'data/2025/totals.csv'), 'variety,plants,taste,again\nred-lantern,3,7,yes\nhill-torch,2,5,no\n');
+    expect(run(['build', small, '--quiet']).status).toBe(0);
+    const results = JSON.parse(readFileSync(join(small, '_site/results.json'), 'utf8'));
+    expect(results.seasons[0].varieties[0].traits.taste).toMatchObject({ n: 1, estimate: 7, low: null, high: null, reason: 'one-taster' });
+  });
+  it('prints its version and help', () => {
+    expect(execFileSync(process.execPath, [command, '--version'], { encoding: 'utf8' })).toMatch(/^\d+\.\d+\.\d+\n$/);
+    expect(run(['--help']).stdout).toMatch(/^Examples\n/);
+  });
+});
