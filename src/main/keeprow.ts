@@ -10,6 +10,7 @@ const OPTIONS = {
   strict: { type: 'boolean' },
   quiet: { type: 'boolean' },
   out: { type: 'string' },
+  port: { type: 'string' },
 } as const;
 
 function usage(message: string): number {
@@ -49,6 +50,12 @@ async function main(args: readonly string[]): Promise<number> {
   if (more.length > 0) return usage(`one folder is enough, not also ${more.join(' ')}`);
   const telling = { json: values.json ?? false, strict: values.strict ?? false, quiet: values.quiet ?? false };
   if (values.out !== undefined && command !== 'build') return usage('--out belongs to build');
+  if (values.port !== undefined && (command !== 'view' || !/^\d{1,5}$/.test(values.port))) return usage('--port belongs to view and is a number');
+  if (command === 'new') {
+    if (positionals.length < 2) return usage('new needs a folder: keeprow new DIR');
+    return (await import('./new.ts')).runNew(folder, telling.quiet);
+  }
+  if (command === 'view') return (await import('./view.ts')).runView(folder, Number(values.port ?? 4690), telling);
   if (command === 'check') return (await import('./check.ts')).runCheck(folder, telling);
   if (command === 'build') return (await import('./build.ts')).runBuild(folder, values.out, telling);
   return usage(`there is no command ${command}`);

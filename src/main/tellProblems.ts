@@ -6,10 +6,13 @@ export interface Telling {
   readonly json: boolean;
   readonly strict: boolean;
   readonly quiet: boolean;
+  /** Told every problem, whatever is printed. */
+  readonly onProblems?: (problems: readonly Problem[]) => void;
 }
 
 /** Prints problems as asked; returns 1 if they keep a trial from being built, else 0. */
-export function tellProblems(problems: readonly Problem[], { json, strict, quiet }: Telling): number {
+export function tellProblems(problems: readonly Problem[], { json, strict, quiet, onProblems }: Telling): number {
+  onProblems?.(problems);
   const counts = { error: 0, warning: 0, note: 0 };
   for (const problem of problems) counts[severityOf(problem)]++;
   if (json) process.stdout.write(problemsDocument(problems));

@@ -1,15 +1,19 @@
 /** Help of the command, examples first. */
 export const HELP = `Examples
+  keeprow new my-trial       make a trial folder with an example season
   keeprow check              check the trial in this folder
   keeprow check club --json  check the trial in the folder club, for another program
   keeprow build              check, compute, write the site to _site
   keeprow build --out ../web write it elsewhere
+  keeprow view               build, show on this machine, follow changes
 
 Keeprow reads the record sheets of a variety trial.
 
 Commands
+  new DIR       make a trial folder with commented settings and an example season
   check [DIR]   read everything, print every problem, write nothing
   build [DIR]   check, compute, write the site (--out DIR: elsewhere than _site)
+  view [DIR]    build, serve on localhost, rebuild and reload on a change (--port N)
 
 Options
   --json     machine-readable messages on stdout

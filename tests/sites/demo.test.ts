@@ -1,4 +1,4 @@
-import { execFileSync, spawnSync } from 'node:child_process';
+import { execFileSync, spawn, spawnSync } from 'node:child_process';
 import { cpSync, existsSync, mkdirSync, mkdtempSync, readdirSync, readFileSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join, resolve } from 'node:path';
@@ -84,6 +84,36 @@ describe('the command', () => {
     expect(run(['build', small, '--quiet']).status).toBe(0);
     const results = JSON.parse(readFileSync(join(small, '_site/results.json'), 'utf8'));
     expect(results.seasons[0].varieties[0].traits.taste).toMatchObject({ n: 1, estimate: 7, low: null, high: null, reason: 'one-taster' });
+  });
+  it('makes a new trial that builds as it is, and touches nothing that is there', () => {
+    const fresh = join(mkdtempSync(join(tmpdir(), 'keeprow-new-')), 'trial');
+    expect(run(['new', fresh]).status).toBe(0);
+    expect(run(['check', fresh, '--strict', '--json'])).toMatchObject({ status: 0, stdout: expect.stringContaining('"problems": []') });
+    expect(run(['build', fresh, '--quiet']).status).toBe(0);
+    expect(run(['new', fresh]).status).toBe(2);
+  });
+  it('shows a site on this machine, follows a change, and says in the page what is wrong', async () => {
+    const fresh = join(mkdtempSync(join(tmpdir(), 'keeprow-view-')), 'trial');
+    run(['new', fresh]);
+    const child = spawn(process.execPath, [command, 'view', fresh, '--port', '0', '--quiet']);
+    try {
+      const address = await new Promise<string>((found) => child.stdout.on('data', (text: Buffer) => {
+        const url = /http:\/\/localhost:\d+\//.exec(text.toString());
+        if (url) found(url[0].replace('localhost', '127.0.0.1'));
+      }));
+      const page = async (path = ''): Promise<string> => (await fetch(address + path)).text();
+      expect(await page()).toContain('My variety trial');
+      expect((await fetch(`${address}..%2f..%2fdata/trial.yaml`)).status).toBe(404);
+      const changed = async (path: string, from: string, to: string, wanted: string): Promise<void> => {
+        writeFileSync(join(fresh, path), readFileSync(join(fresh, path), 'utf8').replace(from, to));
+        for (let i = 0; i < 100 && !(await page()).includes(wanted); i++) await new Promise((later) => setTimeout(later, 100));
+        expect(await page()).toContain(wanted);
+      };
+      await changed('data/trial.yaml', 'My variety trial', 'Our slope', 'Our slope');
+      await changed('data/2026/harvests.csv', ',p4,6', ',p9,6', 'unknown-planting');
+    } finally {
+      child.kill();
+    }
   });
   it('prints its version and help', () => {
     expect(execFileSync(process.execPath, [command, '--version'], { encoding: 'utf8' })).toMatch(/^\d+\.\d+\.\d+\n$/);

@@ -1,0 +1,82 @@
+import { createServer } from 'node:http';
+import type { Server, ServerResponse } from 'node:http';
+import { readFileSync, realpathSync, statSync } from 'node:fs';
+import { extname, join, sep } from 'node:path';
+
+const TYPES: Readonly<Record<string, string>> = {
+  '.html': 'text/html; charset=utf-8',
+  '.css': 'text/css; charset=utf-8',
+  '.js': 'text/javascript; charset=utf-8',
+  '.json': 'application/json; charset=utf-8',
+  '.csv': 'text/csv; charset=utf-8',
+  '.svg': 'image/svg+xml',
+  '.xml': 'application/xml; charset=utf-8',
+};
+const RELOAD = "new EventSource('/__keeprow/changes').onmessage = () => location.reload();";
+
+export interface Preview {
+  readonly server: Server;
+  /** Tells every open page to load again. */
+  readonly reload: () => void;
+}
+
+/** A file of the site, or null for anything outside it. */
+function fileOf(site: string, url: string): string | null {
+  try {
+    const path = decodeURIComponent(new URL(url, 'http://localhost').pathname);
+    if (path.includes('\0')) return null;
+    const asked = join(site, path);
+    const file = realpathSync(statSync(asked).isDirectory() ? join(asked, 'index.html') : asked);
+    return file.startsWith(realpathSync(site) + sep) ? file : null;
+  } catch {
+    return null;
+  }
+}
+
+/** The page with the script that loads it again, and with what the checks found where that is an error. */
+function forPreview(html: string, banner: string): string {
+  return html
+    .replace("script-src 'self'", "script-src 'self'; connect-src 'self'")
+    .replace('</head>', '<script src="/__keeprow/reload.js" defer></script></head>')
+    .replace(/<body[^>]*>/, (body) => body + banner);
+}
+
+/**
+ * Serves a site for one person at this machine.
+ *
+ * @param site    folder of the site; nothing outside it is served
+ * @param banner  HTML to stand on top of every page, empty where all is well
+ */
+export function serveSite(site: string, banner: () => string): Preview {
+  const open = new Set<ServerResponse>();
+  const server = createServer((request, response) => {
+    const host = (request.headers.host ?? '').replace(/:\d+$/, '');
+    if (host !== 'localhost' && host !== '127.0.0.1' && host !== '[::1]') {
+      response.writeHead(403).end('only for this machine');
+      return;
+    }
+    if (request.url === '/__keeprow/reload.js') {
+      response.writeHead(200, { 'content-type': TYPES['.js'] }).end(RELOAD);
+      return;
+    }
+    if (request.url === '/__keeprow/changes') {
+      response.writeHead(200, { 'content-type': 'text/event-stream', 'cache-control': 'no-store' }).write(':\n\n');
+      open.add(response);
+      response.on('close', () => open.delete(response));
+      return;
+    }
+    const file = fileOf(site, request.url ?? '/');
+    if (file === null) {
+      const page = `<!doctype html><html lang="en"><head><title>Not here</title></head><body><p>No such page.</p></body></html>`;
+      response.writeHead(404, { 'content-type': TYPES['.html'] }).end(forPreview(page, banner()));
+      return;
+    }
+    const type = TYPES[extname(file)] ?? 'application/octet-stream';
+    response.writeHead(200, { 'content-type': type, 'cache-control': 'no-store' });
+    response.end(extname(file) === '.html' ? forPreview(readFileSync(file, 'utf8'), banner()) : readFileSync(file));
+  });
+  const reload = (): void => {
+    for (const response of open) response.write('data: changed\n\n');
+  };
+  return { server, reload };
+}
