@@ -1,6 +1,9 @@
 import type { JSX } from 'preact';
 import { render } from 'preact-render-to-string';
 import type { SeasonSeen, VarietySeen } from '../src/analyse/seen.ts';
+import { problemGuide } from '../src/present/words/problems.ts';
+import type { Download } from '../src/present/downloads.ts';
+import { seasonTraits } from '../src/present/results.ts';
 import type { Writing } from '../src/present/numbers.ts';
 import { problemWords } from '../src/present/words/problems.ts';
 import { severityOf } from '../src/terms/problem.ts';
@@ -18,6 +21,7 @@ export interface SiteContent {
   readonly writing: Writing;
   /** Charts by season and class: `2026/sweet`. */
   readonly figures: ReadonlyMap<string, readonly DrawnFigure[]>;
+  readonly downloads: readonly Download[];
   /** The grower's words as HTML, by content path without `.md`. */
   readonly words: ReadonlyMap<string, string>;
 }
@@ -85,6 +89,42 @@ function resultsTable(content: SiteContent, seen: SeasonSeen, classId: string, r
   );
 }
 
+/** Fruits, measurements and answers: what the first table has no room for. */
+function furtherTable(content: SiteContent, seen: SeasonSeen, classId: string, root: string): JSX.Element | null {
+  const own = seen.varieties.filter(({ variety }) => variety.classId === classId);
+  const [main] = [...seen.ratings.keys()];
+  const figures = own.map((v) => ({ v, traits: seasonTraits(seen, v, content.trial) }));
+  const keys = [...new Set(figures.flatMap(({ traits }) => Object.keys(traits)))].filter((key) => !['yield', 'first_ripe', main].includes(key));
+  if (keys.length === 0) return null;
+  const { writing } = content;
+  const cell = (figure: ReturnType<typeof seasonTraits>[string] | undefined): string => {
+    if (!figure) return 'not recorded';
+    if (figure.unit === 'share') {
+      const ends = figure.low === null || figure.high === null ? '' : ` (${writing.number(figure.low * 100)} to ${writing.number(figure.high * 100)} %)`;
+      return `${figure.k} of ${figure.n}${ends}`;
+    }
+    const unit = figure.unit === 'fruits/plant' ? 'points' : figure.unit;
+    return `${writing.interval({ estimate: figure.estimate ?? null, low: figure.low, high: figure.high }, unit)}; n ${figure.n}`;
+  };
+  return (
+    <Table
+      caption={`Fruits per plant, measurements, answers, with ${percent(content)} intervals`}
+      head={['Variety', ...keys.map((key) => (key === 'fruits' ? 'fruits per plant' : key.replaceAll('_', ' ')))]}
+      rows={figures.map(({ v, traits }) => [link(root, v.variety), ...keys.map((key) => cell(traits[key]))])}
+    />
+  );
+}
+
+/** The weather of the season in a sentence; null where none was recorded. */
+function weatherSentence({ season }: SeasonSeen, { writing }: SiteContent): string | null {
+  if (season.weather.length === 0) return null;
+  const days = season.weather.length;
+  const mean = season.weather.reduce((sum, day) => sum + (day.tminC + day.tmaxC) / 2, 0) / days;
+  const rain = season.weather.reduce((sum, day) => sum + (day.rainMm ?? 0), 0);
+  const nights = season.weather.filter((day) => day.tminC < 10).length;
+  return `Weather from ${days} days of records: mean ${writing.number(mean, 1)} °C, ${nights} nights under 10 °C, ${writing.number(rain)} mm of rain.`;
+}
+
 function classesOf(content: SiteContent, seen: SeasonSeen) {
   const grown = new Set(seen.varieties.map(({ variety }) => variety.classId));
   return [...content.trial.settings.classes.values()].filter(({ id }) => grown.has(id));
@@ -103,6 +143,7 @@ function seasonPage(content: SiteContent, seen: SeasonSeen): Page {
         {place === null ? '' : `${place}. `}{seen.varieties.length} varieties, {fresh} of them new, {plants} plants set out.
         Recording ended on {content.writing.date(season.lastDay)}. One season: these figures say what these plants did.
       </p>
+      {weatherSentence(seen, content) === null ? null : <p class="rest">{weatherSentence(seen, content)}</p>}
       {lost > 0 ? <p class="rest">{lost} planting{lost === 1 ? '' : 's'} lost by accident left the yield analysis.</p> : null}
       {layout === 'together' ? (
         <p class="rest">Plants of a variety stood together, so that variety and place cannot be told apart fully; intervals are widened for a spot correlation of {content.writing.number(spotCorrelation, 2)}.</p>
@@ -112,6 +153,7 @@ function seasonPage(content: SiteContent, seen: SeasonSeen): Page {
         <section aria-labelledby={`class-${id}`}>
           <h2 id={`class-${id}`}>{name}</h2>
           {resultsTable(content, seen, id, root)}
+          {furtherTable(content, seen, id, root)}
           {(content.figures.get(`${season.year}/${id}`) ?? []).map((drawn) => <ChartFigure {...drawn} />)}
         </section>
       ))}
@@ -152,19 +194,51 @@ function varietyPage(content: SiteContent, variety: Variety): Page {
 }
 
 function notesPage(content: SiteContent): Page {
-  return page(content, 'data-notes/', 'Notes on the data', () =>
-    content.problems.length === 0 ? (
-      <p>The checks found nothing doubtful in the records.</p>
-    ) : (
-      <ul>
-        {content.problems.map((problem) => {
-          const words = problemWords(problem.code, problem.facts);
-          const at = problem.places[0];
-          return <li>{severityOf(problem)}: {words.problem} (<code>{at?.file}{at?.line ? `:${at.line}` : ''}</code>{problem.places.length > 1 ? `, ${problem.places.length} places` : ''})</li>;
-        })}
-      </ul>
-    ),
-  );
+  return page(content, 'data-notes/', 'Notes on the data', () => (
+    <>
+      {content.problems.length === 0 ? <p>The checks found nothing doubtful in the records.</p> : (
+        <ul>
+          {content.problems.map((problem) => {
+            const words = problemWords(problem.code, problem.facts);
+            const at = problem.places[0];
+            return (
+              <li>
+                {severityOf(problem)} <a href={`#${problem.code}`}>{problem.code}</a>: {words.problem}
+                {problem.found === '' ? '' : `: ${problem.found}`} (<code>{at?.file}{at?.line ? `:${at.line}` : ''}</code>
+                {problem.places.length > 1 ? `, ${problem.places.length} places` : ''})
+              </li>
+            );
+          })}
+        </ul>
+      )}
+      <h2>Every message, explained</h2>
+      <p class="rest">What the checks can say. Errors keep a site from being built, so only warnings and notes can stand above.</p>
+      <dl>
+        {problemGuide().map(({ code, severity, words }) => (
+          <>
+            <dt id={code}><code>{code}</code> ({severity})</dt>
+            <dd>{words.problem}. Expected: {words.expected}. To mend: {words.mend}.</dd>
+          </>
+        ))}
+      </dl>
+    </>
+  ));
+}
+
+function dataPage(content: SiteContent): Page {
+  const { licence } = content.trial.settings.publish;
+  return page(content, 'data/', 'Data', (root) => (
+    <>
+      <p>Every figure of this site stands in <a href={`${root}results.json`}>results.json</a> with full precision, in grams, centimetres, millimetres and days. Licence of the data: {licence}.</p>
+      {content.downloads.map(({ path, title, columns, rows }) => (
+        <section>
+          <h2>{title}</h2>
+          <p><a href={`${root}${path}`}>{path}</a>, {rows.length} rows, CSV in UTF-8. An empty cell is a figure that is not known.</p>
+          <Table caption={`Columns of ${path}`} head={['Column', 'Meaning']} rows={columns.map(([name, meaning]) => [<code>{name}</code>, meaning])} />
+        </section>
+      ))}
+    </>
+  ));
 }
 
 /** All pages of the site. */
@@ -188,11 +262,7 @@ export function sitePages(content: SiteContent, methods: string): readonly Page[
     page(content, 'seasons/', 'All seasons', (root) => (
       <ul>{years.map(({ season, varieties }) => <li><a href={to(root, `${season.year}/`)}>{season.year}</a>: {varieties.length} varieties</li>)}</ul>
     )),
-    page(content, 'data/', 'Data', (root) => (
-      <>
-        <p>Every figure of this site stands in <a href={`${root}results.json`}>results.json</a>, in grams, centimetres, millimetres and days. Licence: {content.trial.settings.publish.licence}.</p>
-      </>
-    )),
+    dataPage(content),
     notesPage(content),
     page(content, 'methods/', 'Methods', () => <Words html={methods} />),
   ];

@@ -17,7 +17,7 @@ export interface TableWords {
 /** A table that scrolls by itself on a narrow screen. */
 export function Table({ caption, head, rows, foot }: TableWords): JSX.Element {
   return (
-    <div class="scroll" tabIndex={0} role="region" aria-label={caption}>
+    <div class="scroll" tabIndex={0} role="group" aria-label={caption}>
       <table>
         <caption>{caption}</caption>
         <thead>

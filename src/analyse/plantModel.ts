@@ -124,13 +124,19 @@ export function fitPlantModel(season: Season, units: readonly Unit[], options: M
       row.map((value, j) => value * (fit.dispersion ?? 0) * Math.sqrt(inflation[i]! * inflation[j]!)),
     );
     const t = fit.residualDf > 0 ? tQuantile(0.5 + level / 2, fit.residualDf) : 0;
+    // Without blocks the estimate is total over plants, to the last digit.
+    const exact = (group: number): number | null => {
+      if (block !== null || family === 'gaussian') return null;
+      const own = used.filter((_, i) => variety.at[i] === group);
+      return own.reduce((sum, { y, plants }) => sum + y * plants, 0) / own.reduce((sum, { plants }) => sum + plants, 0);
+    };
     const back = family === 'gaussian' ? (x: number): number => x + fit.offset : Math.exp;
     names.forEach((name, i) => {
       const half = t * Math.sqrt(covariance[i]![i]!);
       const middle = means.estimates[i]!;
       const reason = fit.residualDf <= 0 ? 'no-residual-df' : hasSpread ? null : 'no-spread';
       const [low, high] = reason === null ? [back(middle - half), back(middle + half)] : [null, null];
-      estimates.set(name, { n: counts[i]!, estimate: back(middle), low, high, reason });
+      estimates.set(name, { n: counts[i]!, estimate: exact(groups[i]!) ?? back(middle), low, high, reason });
     });
     const test = hasSpread ? equalityF(means.estimates, covariance) : null;
     const result = test ? { value: test.f, df1: test.df1, df2: fit.residualDf, p: fUpperTail(test.f, test.df1, fit.residualDf) } : null;

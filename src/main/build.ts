@@ -59,7 +59,7 @@ export async function runBuild(folder: string, outFolder: string | undefined, te
   const fresh = mkdtempSync(join(dirname(out), `.${basename(out)}-`));
   try {
     await writePages(fresh, made.pages);
-    writeFileSync(join(fresh, 'results.json'), made.results);
+    for (const [path, text] of made.files) writeFileSync(join(fresh, path), text);
     swap(fresh, out);
   } catch (fault) {
     rmSync(fresh, { recursive: true, force: true });

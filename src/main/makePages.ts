@@ -4,6 +4,7 @@ import MarkdownIt from 'markdown-it';
 import { seasonSeen } from '../analyse/seen.ts';
 import type { SeasonSeen } from '../analyse/seen.ts';
 import { checkTrial } from '../check/trial.ts';
+import { downloadsOf, downloadText } from '../present/downloads.ts';
 import { drawChart } from '../present/draw.ts';
 import { methodsText } from '../present/methods.ts';
 import { writingOf } from '../present/numbers.ts';
@@ -22,8 +23,8 @@ const NARROW = 170;
 export interface MadePages {
   /** Empty where the records have errors. */
   readonly pages: readonly Page[];
-  /** The text of results.json. */
-  readonly results: string;
+  /** Files beside the pages, by their address: results.json and the tables. */
+  readonly files: ReadonlyMap<string, string>;
   readonly problems: readonly Problem[];
 }
 
@@ -65,10 +66,13 @@ async function drawFigures(trial: Trial, seasons: readonly SeasonSeen[]): Promis
  */
 export async function makePages(folder: string, isFit: (problems: readonly Problem[]) => boolean = () => true): Promise<MadePages> {
   const { trial, problems } = checkTrial(readFolder(folder));
-  if (!isFit(problems) || !trial) return { pages: [], results: '', problems };
+  if (!isFit(problems) || !trial) return { pages: [], files: new Map(), problems };
   const seasons = trial.seasons.map((season) => seasonSeen(trial, season));
   const figures = await drawFigures(trial, seasons);
-  const content = { trial, seasons, problems, writing: writingOf(trial.settings), figures, words: readWords(folder) };
+  const downloads = downloadsOf(trial, seasons);
+  const content = { trial, seasons, problems, writing: writingOf(trial.settings), figures, downloads, words: readWords(folder) };
   const pages = sitePages(content, new MarkdownIt().render(methodsText(trial.settings)));
-  return { pages, results: `${JSON.stringify(resultsDocument(trial, seasons), null, 1)}\n`, problems };
+  const files = new Map(downloads.map((download) => [download.path, downloadText(download)]));
+  files.set('results.json', `${JSON.stringify(resultsDocument(trial, seasons), null, 1)}\n`);
+  return { pages, files, problems };
 }

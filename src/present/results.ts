@@ -12,14 +12,30 @@ function traitUnit(key: string, trial: Trial): string {
   return trait?.kind === 'measure' ? trait.unit : 'points';
 }
 
-function figures({ n, estimate, low, high, reason }: Estimate): Record<string, unknown> {
+function figures({ n, estimate, low, high, reason }: Estimate): Pick<PublishedFigure, 'n' | 'estimate' | 'low' | 'high' | 'reason'> {
   return { n, estimate, low, high, ...(reason === null ? {} : { reason }) };
 }
 
-/** Every figure of a variety's season by trait, as results.json and the pages show it. */
-function traitsOf(seen: SeasonSeen, own: VarietySeen, trial: Trial): Record<string, unknown> {
+/** A figure as results.json and the downloads give it; `median` in the place of `estimate` for first_ripe. */
+export interface PublishedFigure {
+  readonly unit: string;
+  readonly n: number;
+  readonly estimate?: number | null;
+  readonly median?: number | null;
+  readonly low: number | null;
+  readonly high: number | null;
+  readonly method: string;
+  readonly reason?: string;
+  readonly tasters?: number;
+  readonly ripe?: number;
+  readonly unripe?: number;
+  readonly k?: number;
+}
+
+/** Every figure of a variety's season by trait. */
+export function seasonTraits(seen: SeasonSeen, own: VarietySeen, trial: Trial): Readonly<Record<string, PublishedFigure>> {
   const { id } = own.variety;
-  const traits: Record<string, unknown> = {};
+  const traits: Record<string, PublishedFigure> = {};
   for (const [key, model] of seen.models) {
     const estimate = model.estimates.get(id);
     if (estimate) traits[key] = { unit: traitUnit(key, trial), ...figures(estimate), method: METHODS[model.family] };
@@ -118,7 +134,7 @@ export function resultsDocument(trial: Trial, seasons: readonly SeasonSeen[]): R
         plantings_excluded: own.plantingsExcluded,
         shares: own.shares,
         culls: cullsOf(seen, own),
-        traits: traitsOf(seen, own, trial),
+        traits: seasonTraits(seen, own, trial),
       })),
       plantings: plantingsOf(seen),
       comparisons: comparisonsOf(seen),

@@ -1,3 +1,4 @@
+import { severities } from '../../terms/problemCodes.ts';
 import type { ProblemCode } from '../../terms/problemCodes.ts';
 
 /** Words of a problem: what is wrong, what was expected, how to mend it. {facts} are filled in. */
@@ -115,4 +116,13 @@ export function problemWords(code: ProblemCode, facts: Readonly<Record<string, s
   const near = facts['near'];
   const offer = near === undefined || code.endsWith('-near') ? '' : `${near}, perhaps; else `;
   return { problem: fill(problem), expected: offer + fill(expected), mend: fill(mend) };
+}
+
+/** Every problem with its words, facts shown as an ellipsis, for the page that explains them. */
+export function problemGuide(): readonly { readonly code: ProblemCode; readonly severity: string; readonly words: ProblemWords }[] {
+  const plain = (text: string): string => text.replace(/\{\w+\}/g, '…');
+  return (Object.keys(WORDS) as ProblemCode[]).map((code) => {
+    const [problem, expected, mend] = WORDS[code];
+    return { code, severity: severities[code], words: { problem: plain(problem), expected: plain(expected), mend: plain(mend) } };
+  });
 }

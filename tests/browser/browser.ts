@@ -1,0 +1,18 @@
+import { mkdirSync } from 'node:fs';
+import { resolve } from 'node:path';
+import { chromium as playwright } from 'playwright-core';
+import type { Browser } from 'playwright-core';
+
+/** A browser for tests: CHROME_PATH, or the one inside an npm package (Linux x64). */
+export async function openBrowser(): Promise<Browser> {
+  const args = ['--no-sandbox', '--disable-gpu', '--disable-background-networking', '--no-first-run'];
+  const own = process.env['CHROME_PATH'];
+  if (own !== undefined) return playwright.launch({ executablePath: own, args });
+  const cache = resolve('.cache/chromium');
+  mkdirSync(cache, { recursive: true });
+  process.env['TMPDIR'] = cache;
+  process.env['AWS_EXECUTION_ENV'] ??= 'AWS_Lambda_nodejs20.x';
+  const { default: chromium } = await import('@sparticuz/chromium');
+  chromium.setGraphicsMode = false;
+  return playwright.launch({ executablePath: await chromium.executablePath(), args });
+}

@@ -1,0 +1,67 @@
+import { spawnSync } from 'node:child_process';
+import { cpSync, mkdtempSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join, resolve } from 'node:path';
+import { pathToFileURL } from 'node:url';
+import { AxeBuilder } from '@axe-core/playwright';
+import type { Browser } from 'playwright-core';
+import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { openBrowser } from './browser.ts';
+
+const root = resolve(import.meta.dirname, '../..');
+const PAGES = ['', '2026/', '2023/', 'varieties/tollgate-amber/', 'seasons/', 'data/', 'data-notes/', 'methods/'];
+let browser: Browser;
+let site: string;
+
+beforeAll(async () => {
+  const folder = mkdtempSync(join(tmpdir(), 'keeprow-browser-'));
+  for (const part of ['data', 'content']) cpSync(join(root, part), join(folder, part), { recursive: true });
+  const built = spawnSync(process.execPath, [join(root, 'dist/src/main/keeprow.js'), 'build', folder, '--quiet']);
+  if (built.status !== 0) throw new Error(String(built.stderr));
+  site = join(folder, '_site');
+  browser = await openBrowser();
+}, 120_000);
+afterAll(() => browser?.close());
+
+describe.each(PAGES)('the page /%s', (address) => {
+  it.each([[1280, 'light'], [320, 'dark']] as const)('is sound at %i px, %s', async (width, colorScheme) => {
+    const context = await browser.newContext({ viewport: { width, height: 800 }, colorScheme });
+    const page = await context.newPage();
+    const faults: string[] = [];
+    page.on('console', (message) => message.type() === 'error' && faults.push(message.text()));
+    page.on('pageerror', (fault) => faults.push(String(fault)));
+    page.on('request', (request) => request.url().startsWith('file:') || faults.push(request.url()));
+    await page.goto(pathToFileURL(join(site, address, 'index.html')).href);
+    expect(faults).toEqual([]);
+    expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBeLessThanOrEqual(width);
+    const { violations } = await new AxeBuilder({ page }).analyze();
+    expect(violations.map(({ id, nodes }) => `${id}: ${nodes[0]?.html.slice(0, 120)}`)).toEqual([]);
+    await context.close();
+  });
+});
+
+describe('without JavaScript', () => {
+  it('shows the season with its tables and charts', async () => {
+    const context = await browser.newContext({ javaScriptEnabled: false });
+    const page = await context.newPage();
+    await page.goto(pathToFileURL(join(site, '2026/index.html')).href);
+    expect(await page.locator('h1').textContent()).toBe('Season 2026');
+    expect(await page.locator('figure svg').count()).toBeGreaterThan(20);
+    await context.close();
+  });
+});
+
+describe('charts', () => {
+  it('have a mark for every row of their table, and say it in words', async () => {
+    const page = await browser.newPage();
+    await page.goto(pathToFileURL(join(site, '2026/index.html')).href);
+    for (const id of ['yield-sweet', 'rating-flavour-hot']) {
+      const figure = page.locator(`#${id}`);
+      const rows = await figure.locator('tbody tr').count();
+      const labels = await figure.locator('.wide svg path[aria-label]').evaluateAll((all) => all.map((one) => one.getAttribute('aria-label') ?? ''));
+      expect(rows).toBeGreaterThan(3);
+      expect(labels.filter((label) => /(new|returning): /.test(label))).toHaveLength(rows);
+    }
+    await page.close();
+  });
+});
