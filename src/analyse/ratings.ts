@@ -117,7 +117,7 @@ export function fitRatings(trait: RatingTrait, scores: readonly Score[], level: 
     const half = t * Math.sqrt((fit.dispersion ?? 0) * means.covariance[i]![i]!);
     const reason = fit.residualDf <= 0 ? 'no-residual-df' : hasSpread ? null : 'no-spread';
     const [low, high] = reason === null ? [cut(middle - half), cut(middle + half)] : [null, null];
-    estimates.set(variety, { n: own(variety).length, tasters: tastersOf(variety), estimate: middle, low, high, reason });
+    estimates.set(variety, { n: own(variety).length, tasters: tastersOf(variety), estimate: cut(middle), low, high, reason });
   });
   return { ...base, method: 'additive', residualDf: fit.residualDf, dispersion: fit.dispersion, estimates };
 }

@@ -1,21 +1,17 @@
 import type { Day } from '../terms/day.ts';
 import type { Picked, Picking, Planting, PlantingEvent } from '../terms/trial.ts';
 
-interface PickedDraft {
-  fruits: number;
-  grams: number;
-  fruitsUnweighed: number;
-  gramsUncounted: number;
-}
 
+/** A picking while its rows are added up; once they are, it is the Picking itself. */
 interface PickingDraft {
-  readonly ripe: PickedDraft;
-  readonly green: PickedDraft;
+  readonly day: Day | null;
+  ripe: Picked;
+  green: Picked;
   cullFruits: number;
   cullGrams: number;
   hasCulls: boolean;
-  /** What was picked in each row of this day, to find rows written twice. */
-  readonly rows: string[];
+  /** What was picked in each row of this day, to find rows written twice; null while there is one row. */
+  rows: string[] | null;
 }
 
 /** Pickings and events of a planting, or of a variety's plantings together, while the tables are read. */
@@ -46,8 +42,36 @@ export interface PickedRow {
   readonly cullGrams: number | null;
 }
 
-function emptyPicked(): PickedDraft {
-  return { fruits: 0, grams: 0, fruitsUnweighed: 0, gramsUncounted: 0 };
+const NOTHING: Picked = { fruits: 0, grams: 0, fruitsUnweighed: 0, gramsUncounted: 0 };
+
+function signOf({ ripe, green, cullFruits, cullGrams }: Picking): string {
+  return `${ripe.fruits}/${ripe.grams}/${green.fruits}/${green.grams}/${cullFruits}/${cullGrams}`;
+}
+
+function ownPicking(row: PickedRow): PickingDraft {
+  const usable = {
+    fruits: row.fruits ?? 0,
+    grams: row.grams ?? 0,
+    fruitsUnweighed: row.grams === null ? (row.fruits ?? 0) : 0,
+    gramsUncounted: row.fruits === null ? (row.grams ?? 0) : 0,
+  };
+  return {
+    day: row.day,
+    ripe: row.stage === 'ripe' ? usable : NOTHING,
+    green: row.stage === 'green' ? usable : NOTHING,
+    cullFruits: row.cullFruits ?? 0,
+    cullGrams: row.cullGrams ?? 0,
+    hasCulls: row.cullFruits !== null || row.cullGrams !== null,
+    rows: null,
+  };
+}
+
+function addTo(day: PickingDraft, own: Picking): void {
+  day.ripe = addedPicked(day.ripe, own.ripe);
+  day.green = addedPicked(day.green, own.green);
+  day.cullFruits += own.cullFruits;
+  day.cullGrams += own.cullGrams;
+  day.hasCulls ||= own.hasCulls;
 }
 
 /**
@@ -56,22 +80,17 @@ function emptyPicked(): PickedDraft {
  * @returns true if the same figures stood there already for that day
  */
 export function addPicked(record: RecordDraft, row: PickedRow): boolean {
-  let day = record.days.get(row.day);
+  const own = ownPicking(row);
+  const day = record.days.get(row.day);
   if (!day) {
-    day = { ripe: emptyPicked(), green: emptyPicked(), cullFruits: 0, cullGrams: 0, hasCulls: false, rows: [] };
-    record.days.set(row.day, day);
+    record.days.set(row.day, own);
+    return false;
   }
-  const picked = row.stage === 'green' ? day.green : day.ripe;
-  picked.fruits += row.fruits ?? 0;
-  picked.grams += row.grams ?? 0;
-  if (row.grams === null) picked.fruitsUnweighed += row.fruits ?? 0;
-  if (row.fruits === null) picked.gramsUncounted += row.grams ?? 0;
-  day.cullFruits += row.cullFruits ?? 0;
-  day.cullGrams += row.cullGrams ?? 0;
-  day.hasCulls ||= row.cullFruits !== null || row.cullGrams !== null;
-  const sign = `${row.stage[0]}${row.fruits}/${row.grams}/${row.cullFruits}/${row.cullGrams}`;
+  day.rows ??= [signOf(day)];
+  const sign = signOf(own);
   const isTwice = row.day !== null && day.rows.includes(sign);
   day.rows.push(sign);
+  addTo(day, own);
   return isTwice;
 }
 
@@ -84,34 +103,26 @@ function addedPicked(a: Picked, b: Picked): Picked {
   };
 }
 
-function pickingsOf(records: readonly RecordDraft[]): readonly Picking[] {
-  const byDay = new Map<Day | null, Picking>();
+function inOrderOfDays(pickings: Iterable<Picking>): readonly Picking[] {
+  return [...pickings].sort((a, b) => (a.day ?? -Infinity) - (b.day ?? -Infinity));
+}
+
+function joinedPickings(records: readonly RecordDraft[]): readonly Picking[] {
+  const byDay = new Map<Day | null, PickingDraft>();
   for (const record of records) {
     for (const [day, draft] of record.days) {
       const known = byDay.get(day);
-      const { rows: _rows, ...own } = draft;
-      byDay.set(
-        day,
-        known
-          ? {
-              day,
-              ripe: addedPicked(known.ripe, own.ripe),
-              green: addedPicked(known.green, own.green),
-              cullFruits: known.cullFruits + own.cullFruits,
-              cullGrams: known.cullGrams + own.cullGrams,
-              hasCulls: known.hasCulls || own.hasCulls,
-            }
-          : { day, ...own },
-      );
+      if (known) addTo(known, draft);
+      else byDay.set(day, { ...draft, rows: null });
     }
   }
-  return [...byDay.values()].toSorted((a, b) => (a.day ?? -Infinity) - (b.day ?? -Infinity));
+  return inOrderOfDays(byDay.values());
 }
 
 /** A planting with what was recorded of it. */
 export function finishPlanting({ fields, record }: PlantingDraft): Planting {
   const events = record.events.toSorted((a, b) => a.day - b.day);
-  return { ...fields, pickings: pickingsOf([record]), events, joins: [] };
+  return { ...fields, pickings: inOrderOfDays(record.days.values()), events, joins: [] };
 }
 
 function shared<V>(values: readonly V[]): V | null {
@@ -151,7 +162,7 @@ export function joinPlantings(drafts: readonly PlantingDraft[], records: readonl
     cause: removed?.cause ?? null,
     standsIn: shared(members.map(({ standsIn }) => standsIn)),
     topped: shared(members.map(({ topped }) => topped)),
-    pickings: pickingsOf(all),
+    pickings: joinedPickings(all),
     events: all.flatMap(({ events }) => events).toSorted((a, b) => a.day - b.day),
     joins: drafts.map(({ fields }) => fields.id),
   };

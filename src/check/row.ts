@@ -17,8 +17,12 @@ export interface Row {
 
 const NOT_RECORDED = new Set(['', 'na', 'n/a', '-', '.']);
 
+const INVISIBLE = /[\u200b\ufeff]/;
+const INVISIBLES = /[\u200b\ufeff]/g;
+
 function clean(cell: string): string | null {
-  const text = cell.replace(/[\u200b\ufeff]/g, '').trim();
+  if (cell === '') return null;
+  const text = (INVISIBLE.test(cell) ? cell.replaceAll(INVISIBLES, '') : cell).trim();
   return text.length <= 3 && NOT_RECORDED.has(text.toLowerCase()) ? null : text;
 }
 

@@ -58,13 +58,18 @@ export function readPlantings(
 }
 
 /** Units of an analysis: plantings by themselves, and those of a variety that was recorded under its name joined. */
-function unitsOf(drafts: readonly PlantingDraft[], joint: ReadonlyMap<string, readonly RecordDraft[]>): readonly Planting[] {
+function unitsOf(
+  drafts: readonly PlantingDraft[],
+  plantings: readonly Planting[],
+  joint: ReadonlyMap<string, readonly RecordDraft[]>,
+): readonly Planting[] {
+  if (joint.size === 0) return plantings;
   const units: Planting[] = [];
   const done = new Set<string>();
-  for (const draft of drafts) {
+  for (const [i, draft] of drafts.entries()) {
     const { variety } = draft.fields;
     const records = joint.get(variety);
-    if (!records) units.push(finishPlanting(draft));
+    if (!records) units.push(plantings[i]!);
     else if (!done.has(variety)) {
       done.add(variety);
       units.push(joinPlantings(drafts.filter(({ fields }) => fields.variety === variety), records));
@@ -103,6 +108,7 @@ export function checkSeason(
     for (const map of maps) for (const [id, record] of map) lists.set(id, [...(lists.get(id) ?? []), record]);
     return lists;
   };
+  const plantings = all.map(finishPlanting);
   return {
     year,
     firstDay: sowings.length > 0 || planting.some(isDay) ? span.firstDay : null,
@@ -112,9 +118,9 @@ export function checkSeason(
     harvestsComplete: own?.harvestsComplete ?? false,
     earlyUntil: own?.earlyUntil ?? null,
     hasHarvests: tables.has('harvests.csv'),
-    plantings: all.map(finishPlanting),
-    yieldUnits: unitsOf(all, listed([picked])),
-    ripeningUnits: unitsOf(all, listed([picked, ripened])),
+    plantings,
+    yieldUnits: unitsOf(all, plantings, listed([picked])),
+    ripeningUnits: unitsOf(all, plantings, listed([picked, ripened])),
     scores,
     measurements,
     seedBatches: run('germination.csv', [], (source) => checkGermination(source, year, registry, context)),

@@ -48,8 +48,8 @@ export function specification(chart: Chart, width: number): { readonly spec: Top
 }
 
 function dots(chart: DotChart, width: number) {
-  const names = chart.rows.map(({ name }) => name);
-  const y = { field: 'name', type: 'nominal', sort: names, axis: { title: null, domain: false, ticks: false } } as const;
+  // Order of the rows: the first layer's data come first in the joint domain, so the specification names no variety.
+  const y = { field: 'name', type: 'nominal', sort: null, axis: { title: null, domain: false, ticks: false } } as const;
   const x = (field: string) => ({ field, type: 'quantitative', scale: { zero: chart.zero, nice: true }, axis: { title: chart.axis, tickCount: 5 } }) as const;
   const spec = {
     $schema: 'https://vega.github.io/schema/vega-lite/v6.json',
@@ -58,8 +58,8 @@ function dots(chart: DotChart, width: number) {
     config: CONFIG,
     datasets: {},
     layer: [
-      { data: { name: 'plants' }, mark: { type: 'tick', color: 'var(--rule)', thickness: 2, size: 12, aria: false }, encoding: { y, x: x('value') } },
       { data: { name: 'intervals' }, mark: { type: 'rule', strokeWidth: 2.5, aria: false }, encoding: { y, x: x('low'), x2: { field: 'high' }, color: COLOUR } },
+      { data: { name: 'plants' }, mark: { type: 'tick', color: 'var(--rule)', thickness: 2, size: 12, aria: false }, encoding: { y, x: x('value') } },
       {
         data: { name: 'rows' },
         mark: { type: 'point', filled: true, size: 90, opacity: 1, stroke: 'var(--paper)', strokeWidth: 1 },
@@ -72,7 +72,7 @@ function dots(chart: DotChart, width: number) {
     ],
   };
   const rows = chart.rows.map((row) => ({ ...row, description: `${row.name}, ${row.group}: ${row.written}` }));
-  const intervals = rows.filter(({ low, high }) => low !== null && high !== null);
+  const intervals = rows.map(({ name, group, estimate, low, high }) => ({ name, group, low: low ?? estimate, high: high ?? estimate }));
   return { spec: spec as unknown as TopLevelSpec, data: { rows, intervals, plants: chart.plants } };
 }
 

@@ -3,6 +3,9 @@ import { compile } from 'vega-lite';
 import type { Chart } from './charts.ts';
 import { specification } from './charts.ts';
 
+/** Charts of one kind and size share a specification, which is compiled once. */
+const runtimes = new Map<string, vega.Runtime>();
+
 /**
  * Draws a chart as SVG text.
  *
@@ -17,9 +20,11 @@ export async function drawChart(chart: Chart, width: number, prefix: string): Pr
   };
   const logger = { warn: fail, error: fail, info: () => logger, debug: () => logger, level: () => 0 };
   const { spec, data } = specification(chart, width);
-  const compiled = compile(spec, { logger: logger as never }).spec;
+  const key = JSON.stringify(spec);
+  const runtime = runtimes.get(key) ?? vega.parse(compile(spec, { logger: logger as never }).spec);
+  runtimes.set(key, runtime);
   vega.resetSVGDefIds();
-  const view = new vega.View(vega.parse(compiled), { renderer: 'none' });
+  const view = new vega.View(runtime, { renderer: 'none' });
   for (const [name, rows] of Object.entries(data)) view.data(name, rows.map((row) => ({ ...row })));
   const svg = await view.toSVG();
   view.finalize();

@@ -20,15 +20,17 @@ export function reportNotRecorded(season: Season, { log }: CheckContext): void {
   for (const planting of season.yieldUnits) {
     if (planting.totals || planting.cause === 'accident') continue;
     if (pickRecord(planting, season) === 'not-recorded') log.add('yield-not-recorded', planting.place, planting.id);
-    const usable = planting.pickings.flatMap(({ ripe, green }) => [ripe, green]);
-    const fruits = usable.reduce((sum, picked) => sum + picked.fruits, 0);
-    const unweighed = usable.reduce((sum, picked) => sum + picked.fruitsUnweighed, 0);
+    let [fruits, unweighed, uncounted] = [0, 0, false];
+    for (const { ripe, green } of planting.pickings) {
+      fruits += ripe.fruits + green.fruits;
+      unweighed += ripe.fruitsUnweighed + green.fruitsUnweighed;
+      uncounted ||= ripe.gramsUncounted > 0 || green.gramsUncounted > 0;
+    }
     if (fruits > 0 && unweighed > 0) {
       const share = Math.round((100 * unweighed) / fruits);
       const facts = { unweighed: String(unweighed), fruits: String(fruits), percent: String(share) };
       log.add(unweighed > 0.25 * fruits ? 'too-many-unweighed' : 'unweighed-fruits', planting.place, planting.id, facts);
     }
-    const uncounted = usable.some(({ gramsUncounted }) => gramsUncounted > 0);
     if (uncounted && fruits > 0) log.add('fruits-not-recorded', planting.place, planting.id);
   }
 }

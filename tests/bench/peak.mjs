@@ -1,0 +1,1 @@
+process.on('exit', () => process.stderr.write(`PEAK ${process.resourceUsage().maxRSS}\n`));
