@@ -2,21 +2,19 @@ import type { Day } from '../terms/day.ts';
 import type { Picked, Picking, Planting, PlantingEvent } from '../terms/trial.ts';
 
 
-/** A picking while its rows are added up; once they are, it is the Picking itself. */
-interface PickingDraft {
-  readonly day: Day | null;
-  ripe: Picked;
-  green: Picked;
-  cullFruits: number;
-  cullGrams: number;
-  hasCulls: boolean;
-  /** What was picked in each row of this day, to find rows written twice; null while there is one row. */
-  rows: string[] | null;
-}
+/** Numbers kept of one row: day, stage, fruits, grams, culls by number and weight, and the row before it of that day. */
+const WIDTH = 7;
+const MISSING = -1;
+const NO_DAY = -1e9;
 
-/** Pickings and events of a planting, or of a variety's plantings together, while the tables are read. */
+/**
+ * Pickings and events of a planting, or of a variety's plantings together, while the tables are read. Rows are kept
+ * as plain numbers, so that a million of them stay small.
+ */
 export interface RecordDraft {
-  readonly days: Map<Day | null, PickingDraft>;
+  readonly rows: number[];
+  /** Where the latest row of a day begins in `rows`. */
+  readonly latest: Map<number, number>;
   readonly events: PlantingEvent[];
 }
 
@@ -29,7 +27,7 @@ export interface PlantingDraft {
 }
 
 export function emptyRecord(): RecordDraft {
-  return { days: new Map(), events: [] };
+  return { rows: [], latest: new Map(), events: [] };
 }
 
 /** One row of harvests.csv, or the totals of a planting. */
@@ -44,53 +42,21 @@ export interface PickedRow {
 
 const NOTHING: Picked = { fruits: 0, grams: 0, fruitsUnweighed: 0, gramsUncounted: 0 };
 
-function signOf({ ripe, green, cullFruits, cullGrams }: Picking): string {
-  return `${ripe.fruits}/${ripe.grams}/${green.fruits}/${green.grams}/${cullFruits}/${cullGrams}`;
-}
-
-function ownPicking(row: PickedRow): PickingDraft {
-  const usable = {
-    fruits: row.fruits ?? 0,
-    grams: row.grams ?? 0,
-    fruitsUnweighed: row.grams === null ? (row.fruits ?? 0) : 0,
-    gramsUncounted: row.fruits === null ? (row.grams ?? 0) : 0,
-  };
-  return {
-    day: row.day,
-    ripe: row.stage === 'ripe' ? usable : NOTHING,
-    green: row.stage === 'green' ? usable : NOTHING,
-    cullFruits: row.cullFruits ?? 0,
-    cullGrams: row.cullGrams ?? 0,
-    hasCulls: row.cullFruits !== null || row.cullGrams !== null,
-    rows: null,
-  };
-}
-
-function addTo(day: PickingDraft, own: Picking): void {
-  day.ripe = addedPicked(day.ripe, own.ripe);
-  day.green = addedPicked(day.green, own.green);
-  day.cullFruits += own.cullFruits;
-  day.cullGrams += own.cullGrams;
-  day.hasCulls ||= own.hasCulls;
-}
-
 /**
  * Adds a row to a record.
  *
  * @returns true if the same figures stood there already for that day
  */
-export function addPicked(record: RecordDraft, row: PickedRow): boolean {
-  const own = ownPicking(row);
-  const day = record.days.get(row.day);
-  if (!day) {
-    record.days.set(row.day, own);
-    return false;
+export function addPicked({ rows, latest }: RecordDraft, row: PickedRow): boolean {
+  const day = row.day ?? NO_DAY;
+  const own = [row.stage === 'green' ? 1 : 0, row.fruits ?? MISSING, row.grams ?? MISSING, row.cullFruits ?? MISSING, row.cullGrams ?? MISSING];
+  const before = latest.get(day) ?? MISSING;
+  let isTwice = false;
+  for (let at = before; at >= 0 && row.day !== null && !isTwice; at = rows[at + WIDTH - 1]!) {
+    isTwice = own.every((value, i) => rows[at + 1 + i] === value);
   }
-  day.rows ??= [signOf(day)];
-  const sign = signOf(own);
-  const isTwice = row.day !== null && day.rows.includes(sign);
-  day.rows.push(sign);
-  addTo(day, own);
+  latest.set(day, rows.length);
+  rows.push(day, own[0]!, own[1]!, own[2]!, own[3]!, own[4]!, before);
   return isTwice;
 }
 
@@ -103,26 +69,43 @@ function addedPicked(a: Picked, b: Picked): Picked {
   };
 }
 
-function inOrderOfDays(pickings: Iterable<Picking>): readonly Picking[] {
-  return [...pickings].sort((a, b) => (a.day ?? -Infinity) - (b.day ?? -Infinity));
-}
-
-function joinedPickings(records: readonly RecordDraft[]): readonly Picking[] {
-  const byDay = new Map<Day | null, PickingDraft>();
-  for (const record of records) {
-    for (const [day, draft] of record.days) {
+/** What was picked, added up by day, in order of days; rows without a day come first. */
+function pickingsOf(records: readonly RecordDraft[]): readonly Picking[] {
+  const byDay = new Map<number, Picking>();
+  for (const { rows } of records) {
+    for (let at = 0; at < rows.length; at += WIDTH) {
+      const [day, stage, fruits, grams, cullFruits, cullGrams] = rows.slice(at, at + WIDTH - 1) as [number, number, number, number, number, number];
+      const usable: Picked = {
+        fruits: Math.max(0, fruits),
+        grams: Math.max(0, grams),
+        fruitsUnweighed: grams === MISSING ? Math.max(0, fruits) : 0,
+        gramsUncounted: fruits === MISSING ? Math.max(0, grams) : 0,
+      };
       const known = byDay.get(day);
-      if (known) addTo(known, draft);
-      else byDay.set(day, { ...draft, rows: null });
+      const [ripe, green] = [known?.ripe ?? NOTHING, known?.green ?? NOTHING];
+      byDay.set(day, {
+        day: day === NO_DAY ? null : (day as Day),
+        ripe: stage === 0 ? addedPicked(ripe, usable) : ripe,
+        green: stage === 1 ? addedPicked(green, usable) : green,
+        cullFruits: (known?.cullFruits ?? 0) + Math.max(0, cullFruits),
+        cullGrams: (known?.cullGrams ?? 0) + Math.max(0, cullGrams),
+        hasCulls: known?.hasCulls === true || cullFruits !== MISSING || cullGrams !== MISSING,
+      });
     }
   }
-  return inOrderOfDays(byDay.values());
+  return [...byDay].toSorted(([a], [b]) => a - b).map(([, picking]) => picking);
 }
 
-/** A planting with what was recorded of it. */
+/** A planting with what was recorded of it; its pickings are added up when they are asked for. */
 export function finishPlanting({ fields, record }: PlantingDraft): Planting {
-  const events = record.events.toSorted((a, b) => a.day - b.day);
-  return { ...fields, pickings: inOrderOfDays(record.days.values()), events, joins: [] };
+  return {
+    ...fields,
+    get pickings() {
+      return pickingsOf([record]);
+    },
+    events: record.events.toSorted((a, b) => a.day - b.day),
+    joins: [],
+  };
 }
 
 function shared<V>(values: readonly V[]): V | null {
@@ -162,7 +145,9 @@ export function joinPlantings(drafts: readonly PlantingDraft[], records: readonl
     cause: removed?.cause ?? null,
     standsIn: shared(members.map(({ standsIn }) => standsIn)),
     topped: shared(members.map(({ topped }) => topped)),
-    pickings: joinedPickings(all),
+    get pickings() {
+      return pickingsOf(all);
+    },
     events: all.flatMap(({ events }) => events).toSorted((a, b) => a.day - b.day),
     joins: drafts.map(({ fields }) => fields.id),
   };

@@ -1,12 +1,12 @@
-import type { Planting, Season } from '../../terms/trial.ts';
+import type { Picking, Planting, Season } from '../../terms/trial.ts';
 import type { CheckContext } from '../context.ts';
 
 /** Whether a planting that yielded nothing was looked at: what the absence of a picking means. */
 export type PickRecord = 'picked' | 'nothing' | 'not-recorded';
 
 /** What is known of a planting's yield: picked, known to have given nothing, or not recorded. */
-export function pickRecord(planting: Planting, season: Season): PickRecord {
-  if (planting.pickings.length > 0) return 'picked';
+export function pickRecord(planting: Planting, season: Season, pickings: readonly Picking[] = planting.pickings): PickRecord {
+  if (pickings.length > 0) return 'picked';
   const { removed, cause, events } = planting;
   const lost = events.some(({ event }) => event === 'lost');
   const removedEarly = removed !== null && removed < season.lastDay && cause !== 'season-end';
@@ -19,9 +19,10 @@ export function reportNotRecorded(season: Season, { log }: CheckContext): void {
   if (!season.hasHarvests) return;
   for (const planting of season.yieldUnits) {
     if (planting.totals || planting.cause === 'accident') continue;
-    if (pickRecord(planting, season) === 'not-recorded') log.add('yield-not-recorded', planting.place, planting.id);
+    const { pickings } = planting;
+    if (pickRecord(planting, season, pickings) === 'not-recorded') log.add('yield-not-recorded', planting.place, planting.id);
     let [fruits, unweighed, uncounted] = [0, 0, false];
-    for (const { ripe, green } of planting.pickings) {
+    for (const { ripe, green } of pickings) {
       fruits += ripe.fruits + green.fruits;
       unweighed += ripe.fruitsUnweighed + green.fruitsUnweighed;
       uncounted ||= ripe.gramsUncounted > 0 || green.gramsUncounted > 0;
