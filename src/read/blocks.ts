@@ -11,7 +11,7 @@ export type BlockFault =
   | { readonly kind: 'quote-open'; readonly line: number }
   | { readonly kind: 'cell-too-large'; readonly line: number };
 
-const BLOCK_LENGTH = 1 << 18;
+const BLOCK_LENGTH = 1 << 16;
 /** No record of a grower is longer; a longer one is a quote left open or not a table. */
 const LONGEST_RECORD = 1 << 20;
 
