@@ -1,0 +1,63 @@
+import { normalCdf, normalDensity } from './normal.ts';
+import { scaleRule } from './range.ts';
+import { findDecreasingRoot } from './root.ts';
+
+/**
+ * Factors of a correlation matrix of product form, ρij = λi λj for i ≠ j.
+ *
+ * @param correlation  k × k correlation matrix
+ * @returns            λ, or null where the matrix has no such form
+ */
+export function productFactors(correlation: readonly (readonly number[])[]): readonly number[] | null {
+  const k = correlation.length;
+  if (k === 1) return [0];
+  if (k === 2) {
+    const root = Math.sqrt(Math.abs(correlation[0]![1]!));
+    return root < 1 ? [root, Math.sign(correlation[0]![1]!) * root] : null;
+  }
+  const factors = correlation.map((row, i) => {
+    const j = i === 0 ? 1 : 0;
+    const l = i <= 1 ? 2 : 1;
+    return Math.sqrt(Math.max(0, (row[j]! * row[l]!) / correlation[j]![l]!));
+  });
+  const fits = correlation.every((row, i) => row.every((value, j) => i === j || Math.abs(value - factors[i]! * factors[j]!) < 1e-9));
+  return fits && factors.every((factor) => factor < 1) ? factors : null;
+}
+
+const REACH = 8.5;
+
+function normalUpperTail(c: number, factors: readonly number[]): number {
+  const spreads = factors.map((factor) => Math.sqrt(1 - factor * factor));
+  const step = Math.min(0.125, 0.3 * Math.min(...spreads));
+  let sum = 0;
+  for (let z = -REACH; z <= REACH; z += step) {
+    let log = 0;
+    for (let j = 0; j < factors.length; j++) {
+      const shift = factors[j]! * z;
+      const outside = normalCdf((shift - c) / spreads[j]!) + normalCdf((-shift - c) / spreads[j]!);
+      log += Math.log1p(-Math.min(outside, 1));
+    }
+    sum += normalDensity(z) * step * -Math.expm1(log);
+  }
+  return sum;
+}
+
+/**
+ * P(max |Tj| > t) for multivariate t with product correlation, as comparisons with one check have it.
+ *
+ * @param t        value ≥ 0
+ * @param factors  λ of the correlation ρij = λi λj, each in (-1, 1)
+ * @param df       degrees of freedom, Infinity allowed
+ * @source Dunnett (1964), Biometrics 20:482-491
+ */
+export function dunnettUpperTail(t: number, factors: readonly number[], df: number): number {
+  const { nodes, weights } = scaleRule(df);
+  let sum = 0;
+  for (let i = 0; i < nodes.length; i++) sum += weights[i]! * normalUpperTail(t * nodes[i]!, factors);
+  return Math.min(1, Math.max(0, sum));
+}
+
+/** Two-sided critical value: P(max |Tj| > value) = 1 - p. */
+export function dunnettQuantile(p: number, factors: readonly number[], df: number): number {
+  return findDecreasingRoot((t) => dunnettUpperTail(t, factors, df) - (1 - p), 2);
+}

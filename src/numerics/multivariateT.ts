@@ -1,0 +1,102 @@
+import { chiSquareQuantile } from './distributions.ts';
+import { normalCdf, normalQuantile } from './normal.ts';
+import { findDecreasingRoot } from './root.ts';
+
+/** Lower triangular root of a correlation matrix; dependent columns become 0. */
+function cholesky(matrix: readonly (readonly number[])[]): readonly Float64Array[] {
+  const k = matrix.length;
+  const rows = Array.from({ length: k }, () => new Float64Array(k));
+  for (let j = 0; j < k; j++) {
+    for (let i = j; i < k; i++) {
+      let sum = matrix[i]![j]!;
+      for (let l = 0; l < j; l++) sum -= rows[i]![l]! * rows[j]![l]!;
+      if (i === j) rows[j]![j] = Math.sqrt(Math.max(sum, 0));
+      else rows[i]![j] = rows[j]![j]! > 1e-9 ? sum / rows[j]![j]! : 0;
+    }
+  }
+  return rows;
+}
+
+const PRIMES = [2, 3, 5, 7, 11, 13, 17, 19, 23, 29, 31, 37, 41, 43, 47, 53, 59, 61, 67, 71, 73, 79, 83, 89, 97, 101, 103, 107, 109, 113];
+
+function primes(count: number): readonly number[] {
+  const found = [...PRIMES];
+  for (let n = 127; found.length < count; n += 2) if (found.every((p) => p * p > n || n % p !== 0)) found.push(n);
+  return found.slice(0, count);
+}
+
+/** Fixed shifts of the lattice, so that the same question has the same answer. */
+const SHIFTS = 12;
+const POINTS = 2 ** 14;
+const SCALES = 512;
+
+const scaleTables = new Map<number, Float64Array>();
+
+/** s at the middles of equal shares of probability, where df·s² is chi-square. */
+function scaleTable(df: number): Float64Array {
+  const known = scaleTables.get(df);
+  if (known) return known;
+  const table = Float64Array.from({ length: SCALES }, (_, i) =>
+    df === Infinity ? 1 : Math.sqrt(chiSquareQuantile((i + 0.5) / SCALES, df) / df),
+  );
+  scaleTables.set(df, table);
+  return table;
+}
+
+/**
+ * P(max |Tj| > t) for a multivariate t with any correlation, by a shifted Richtmyer lattice.
+ *
+ * @param t            value ≥ 0
+ * @param correlation  k × k correlation matrix
+ * @param df           degrees of freedom, Infinity allowed
+ * @returns            the probability, error below 1e-4 for up to about 20 comparisons
+ * @source Genz & Bretz (2009), Computation of Multivariate Normal and t Probabilities, ch. 4
+ */
+export function multivariateTUpperTail(t: number, correlation: readonly (readonly number[])[], df: number): number {
+  const k = correlation.length;
+  const root = cholesky(correlation);
+  const steps = primes(k + 1).map((p) => Math.sqrt(p) % 1);
+  const scales = scaleTable(df);
+  const y = new Float64Array(k);
+  let inside = 0;
+  for (let shift = 0; shift < SHIFTS; shift++) {
+    for (let i = 1; i <= POINTS; i++) {
+      const tent = (j: number): number => Math.abs(2 * ((i * steps[j]! + shift * 0.6180339887498949 * (j + 1)) % 1) - 1);
+      const at = Math.min(SCALES - 1e-9, tent(k) * SCALES);
+      const c = t * scales[Math.floor(at)]!;
+      let product = 1;
+      for (let j = 0; j < k && product > 0; j++) {
+        let mean = 0;
+        for (let l = 0; l < j; l++) mean += root[j]![l]! * y[l]!;
+        const own = root[j]![j]!;
+        if (own <= 1e-9) {
+          if (Math.abs(mean) > c) product = 0;
+          continue;
+        }
+        const [low, high] = [normalCdf((-c - mean) / own), normalCdf((c - mean) / own)];
+        product *= high - low;
+        const u = low + tent(j) * (high - low);
+        y[j] = j < k - 1 ? fastQuantile(u) : 0;
+      }
+      inside += product;
+    }
+  }
+  return Math.min(1, Math.max(0, 1 - inside / (SHIFTS * POINTS)));
+}
+
+/** Normal quantile by a table and one Newton step: enough for lattice points, and a hundred times faster. */
+const TABLE = 4096;
+const quantiles = Float64Array.from({ length: TABLE + 1 }, (_, i) => normalQuantile(Math.min(1 - 1e-6, Math.max(1e-6, i / TABLE))));
+
+function fastQuantile(u: number): number {
+  if (u < 0.002 || u > 0.998) return normalQuantile(Math.min(1 - 1e-15, Math.max(1e-15, u)));
+  const at = u * TABLE;
+  const i = Math.floor(at);
+  const start = quantiles[i]! + (at - i) * (quantiles[i + 1]! - quantiles[i]!);
+  return start - (normalCdf(start) - u) * Math.sqrt(2 * Math.PI) * Math.exp(0.5 * start * start);
+}
+
+/** Two-sided critical value for any correlation. */
+export function multivariateTQuantile(p: number, correlation: readonly (readonly number[])[], df: number): number {
+  return findDecreasingRoot((t) => multivariateTUpperTail(t, correlation, df) - (1 - p), 2.5);
+}
