@@ -18,6 +18,8 @@ export interface RatingModel {
   readonly dispersion: number | null;
   readonly estimates: ReadonlyMap<string, Estimate & { readonly tasters: number }>;
   readonly kendallW: number | null;
+  /** All varieties with their covariance, dispersion included; null where there is no interval. */
+  readonly means: { readonly varieties: readonly string[]; readonly estimates: readonly number[]; readonly covariance: readonly (readonly number[])[] } | null;
 }
 
 interface Cell {
@@ -105,7 +107,7 @@ export function fitRatings(trait: RatingTrait, scores: readonly Score[], level: 
       const reason = tasters > 1 ? 'not-connected' : 'one-taster';
       estimates.set(variety, { n: means.length, tasters: tastersOf(variety), estimate, low: null, high: null, reason });
     }
-    return { ...base, method: tasters > 1 ? 'additive' : 'mean', residualDf: 0, dispersion: null, estimates };
+    return { ...base, method: tasters > 1 ? 'additive' : 'mean', residualDf: 0, dispersion: null, estimates, means: null };
   }
   const { fit, varieties, raters } = fitted;
   const means = fit.marginalMeans(varieties.map((_, i) => i), Array.from({ length: raters }, (_, i) => i));
@@ -119,7 +121,10 @@ export function fitRatings(trait: RatingTrait, scores: readonly Score[], level: 
     const [low, high] = reason === null ? [cut(middle - half), cut(middle + half)] : [null, null];
     estimates.set(variety, { n: own(variety).length, tasters: tastersOf(variety), estimate: cut(middle), low, high, reason });
   });
-  return { ...base, method: 'additive', residualDf: fit.residualDf, dispersion: fit.dispersion, estimates };
+  const spread = hasSpread
+    ? { varieties, estimates: means.estimates, covariance: means.covariance.map((row) => row.map((value) => value * fit.dispersion!)) }
+    : null;
+  return { ...base, method: 'additive', residualDf: fit.residualDf, dispersion: fit.dispersion, estimates, means: spread };
 }
 
 /** Answers of a yes-no trait by variety: k of n, Wilson. */

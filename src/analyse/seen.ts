@@ -2,9 +2,11 @@ import type { Share } from '../terms/estimate.ts';
 import type { Settings } from '../terms/settings.ts';
 import type { MeasureTrait, RatingTrait } from '../terms/trait.ts';
 import type { Season, Trial, Variety } from '../terms/trial.ts';
+import { compareClass } from './comparisons.ts';
+import type { ClassComparisons } from './comparisons.ts';
 import { measureUnits } from './measures.ts';
 import { fitPlantModel } from './plantModel.ts';
-import type { PlantModel } from './plantModel.ts';
+import type { ClassMeans, PlantModel } from './plantModel.ts';
 import { answerShares, fitRatings, scoresByTrait } from './ratings.ts';
 import type { RatingModel } from './ratings.ts';
 import { ripeningCurve, seasonRipening } from './ripening.ts';
@@ -36,6 +38,8 @@ export interface SeasonSeen {
   readonly models: ReadonlyMap<string, PlantModel>;
   readonly ratings: ReadonlyMap<string, RatingModel>;
   readonly answers: ReadonlyMap<string, ReadonlyMap<string, Share>>;
+  /** Comparisons within classes, by trait and class. */
+  readonly comparisons: ReadonlyMap<string, ReadonlyMap<string, ClassComparisons>>;
 }
 
 function firstSeasons(trial: Trial): ReadonlyMap<string, number> {
@@ -72,6 +76,45 @@ function plantModels(season: Season, yields: SeasonSeen['yields'], settings: Set
   return models;
 }
 
+/** A rating's means, class by class. */
+function ratingClasses({ means }: RatingModel, classes: ReadonlyMap<string, string>): readonly ClassMeans[] {
+  if (!means) return [];
+  const ids = new Set(means.varieties.map((variety) => classes.get(variety) ?? 'all'));
+  return [...ids].map((classId) => {
+    const own = means.varieties.flatMap((variety, i) => ((classes.get(variety) ?? 'all') === classId ? [i] : []));
+    return {
+      classId,
+      varieties: own.map((i) => means.varieties[i]!),
+      estimates: own.map((i) => means.estimates[i]!),
+      covariance: own.map((i) => own.map((j) => means.covariance[i]![j]!)),
+    };
+  });
+}
+
+function seasonComparisons(
+  { settings }: Trial,
+  models: SeasonSeen['models'],
+  ratings: SeasonSeen['ratings'],
+  classes: ReadonlyMap<string, string>,
+  fresh: ReadonlySet<string>,
+): SeasonSeen['comparisons'] {
+  const fits = [
+    ...[...models].map(([key, model]) => ({ key, df: model.residualDf, isRatio: model.family !== 'gaussian', means: model.classes })),
+    ...[...ratings].map(([key, model]) => ({ key, df: model.residualDf, isRatio: false, means: ratingClasses(model, classes) })),
+  ];
+  return new Map(
+    fits.map(({ key, df, isRatio, means }) => {
+      const lowerIsBetter = settings.traits.get(key)?.better === 'lower';
+      const byClass = means.map((own): [string, ClassComparisons] => {
+        const checkVariety = settings.classes.get(own.classId)?.checkVariety ?? null;
+        const options = { df, level: settings.interval, isRatio, lowerIsBetter, checkVariety, isNew: (id: string) => fresh.has(id) };
+        return [own.classId, compareClass(own, options)];
+      });
+      return [key, new Map(byClass)];
+    }),
+  );
+}
+
 /** Everything seen in one season of a trial. */
 export function seasonSeen(trial: Trial, season: Season): SeasonSeen {
   const { settings } = trial;
@@ -100,5 +143,7 @@ export function seasonSeen(trial: Trial, season: Season): SeasonSeen {
     else ratings.set(trait.key, fitRatings(trait as RatingTrait, scores, settings.interval));
   }
   const models = plantModels(season, yields, settings, (id) => classes.get(id) ?? 'all');
-  return { season, varieties, yields, ripening, models, ratings, answers };
+  const fresh = new Set(varieties.filter(({ status }) => status === 'new').map(({ variety }) => variety.id));
+  const comparisons = seasonComparisons(trial, models, ratings, classes, fresh);
+  return { season, varieties, yields, ripening, models, ratings, answers, comparisons };
 }

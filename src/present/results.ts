@@ -82,9 +82,22 @@ function comparison(model: PlantModel): Record<string, unknown> {
   };
 }
 
+/** Letters, comparisons with the check variety, new against returning, of one trait. */
+function classComparisons(seen: SeasonSeen, key: string): Record<string, unknown> {
+  const byClass = [...(seen.comparisons.get(key) ?? [])];
+  const letters: Record<string, string | null> = {};
+  for (const { variety } of seen.varieties) letters[variety.id] = null;
+  for (const [, own] of byClass) for (const [variety, text] of own.letters) letters[variety] = text;
+  return {
+    letters,
+    against_check: Object.fromEntries(byClass.map(([id, { againstCheck }]) => [id, againstCheck && { check_variety: againstCheck.checkVariety, varieties: againstCheck.varieties }])),
+    new_against_returning: Object.fromEntries(byClass.map(([id, { newAgainstReturning }]) => [id, newAgainstReturning])),
+  };
+}
+
 function comparisonsOf(seen: SeasonSeen): Record<string, unknown> {
   const all: Record<string, unknown> = {};
-  for (const [key, model] of seen.models) all[key] = comparison(model);
+  for (const [key, model] of seen.models) all[key] = { ...comparison(model), ...classComparisons(seen, key) };
   for (const [key, model] of seen.ratings) {
     all[key] = {
       method: model.method,
@@ -93,6 +106,7 @@ function comparisonsOf(seen: SeasonSeen): Record<string, unknown> {
       dispersion: model.dispersion,
       cv_percent: null,
       kendall_w: model.kendallW,
+      ...classComparisons(seen, key),
     };
   }
   return all;

@@ -90,3 +90,27 @@ describe('insect counts under six sprays', () => {
     for (const { level, mean } of published.means) near(model.estimates.get(level.toLowerCase())!.estimate, mean);
   });
 });
+
+describe('letters and comparisons with a check', () => {
+  // o01, o02, o04, o05, o06: R 4.2.2, multcompView letters at 5 % after Tukey-Kramer, exact Dunnett.
+  it.each(['o05_immer_rcbd', 'o06_immer_rcbd_missing'])('gives the letters of %s', (name) => {
+    const own = seenIn(barley(name)).comparisons.get('yield')!.get('barley')!;
+    for (const [level, letters] of Object.entries(reference(name).cld_tukey_005)) expect(own.letters.get(level.toLowerCase())).toBe(letters);
+  });
+  it('gives differences from Manchuria with their joint intervals, complete or with plots missing', () => {
+    for (const name of ['o05_immer_rcbd', 'o06_immer_rcbd_missing']) {
+      const folder = barley(name);
+      const published = reference(name).vs_check;
+      const seen = seenIn({ ...folder, 'trial.yaml': folder['trial.yaml']!.replace('scale: difference', 'scale: difference, check_variety: m') });
+      const own = seen.comparisons.get('yield')!.get('barley')!.againstCheck!;
+      for (const row of published.table) {
+        const found = own.varieties.find(({ variety }) => variety === row.level.toLowerCase())!;
+        near(found.estimate, row.diff);
+        // critical value and p by Genz & Bretz in R's mvtnorm, itself right to about 1e-4
+        expect(Math.abs((found.estimate - found.low) / row.se - published.crit_mvt)).toBeLessThan(1e-3);
+        expect(Math.abs((found.high - found.estimate) / row.se - published.crit_mvt)).toBeLessThan(1e-3);
+        expect(Math.abs(found.p - row.p_mvt)).toBeLessThan(2e-4);
+      }
+    }
+  });
+});
