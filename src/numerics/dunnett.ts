@@ -1,6 +1,7 @@
 import { normalCdf, normalDensity } from './normal.ts';
 import { scaleRule } from './range.ts';
-import { findDecreasingRoot } from './root.ts';
+import { tQuantile } from './distributions.ts';
+import { findRoot } from './root.ts';
 
 /**
  * Factors of a correlation matrix of product form, ρij = λi λj for i ≠ j.
@@ -28,16 +29,17 @@ const REACH = 8.5;
 
 function normalUpperTail(c: number, factors: readonly number[]): number {
   const spreads = factors.map((factor) => Math.sqrt(1 - factor * factor));
-  const step = Math.min(0.125, 0.3 * Math.min(...spreads));
+  const step = Math.min(0.2, 0.3 * Math.min(...spreads));
   let sum = 0;
-  for (let z = -REACH; z <= REACH; z += step) {
+  // Two-sided, so the integrand is the same at z and -z.
+  for (let z = step / 2; z <= REACH; z += step) {
     let log = 0;
     for (let j = 0; j < factors.length; j++) {
       const shift = factors[j]! * z;
       const outside = normalCdf((shift - c) / spreads[j]!) + normalCdf((-shift - c) / spreads[j]!);
       log += Math.log1p(-Math.min(outside, 1));
     }
-    sum += normalDensity(z) * step * -Math.expm1(log);
+    sum += normalDensity(z) * 2 * step * -Math.expm1(log);
   }
   return sum;
 }
@@ -57,7 +59,13 @@ export function dunnettUpperTail(t: number, factors: readonly number[], df: numb
   return Math.min(1, Math.max(0, sum));
 }
 
+/** A single comparison's critical value and Bonferroni's, between which that of k comparisons lies (slightly widened). */
+export function criticalBounds(p: number, k: number, df: number): readonly [number, number] {
+  return [tQuantile(0.5 + p / 2, df) * (1 - 1e-3), tQuantile(1 - (1 - p) / (2 * k), df) * (1 + 1e-3)];
+}
+
 /** Two-sided critical value: P(max |Tj| > value) = 1 - p. */
 export function dunnettQuantile(p: number, factors: readonly number[], df: number): number {
-  return findDecreasingRoot((t) => dunnettUpperTail(t, factors, df) - (1 - p), 2);
+  const [low, high] = criticalBounds(p, factors.length, df);
+  return findRoot((t) => dunnettUpperTail(t, factors, df) - (1 - p), low, high, 1e-11);
 }
