@@ -1,4 +1,5 @@
-import { normalCdf, normalDensity } from './normal.ts';
+import { normalDensity } from './normal.ts';
+import { tabledNormalCdf } from './normalTable.ts';
 import { scaleRule } from './range.ts';
 import { tQuantile } from './distributions.ts';
 import { findRoot } from './root.ts';
@@ -25,18 +26,18 @@ export function productFactors(correlation: readonly (readonly number[])[]): rea
   return fits && factors.every((factor) => factor < 1) ? factors : null;
 }
 
-const REACH = 8.5;
+const REACH = 8;
 
 function normalUpperTail(c: number, factors: readonly number[]): number {
   const spreads = factors.map((factor) => Math.sqrt(1 - factor * factor));
-  const step = Math.min(0.2, 0.3 * Math.min(...spreads));
+  const step = Math.min(0.25, 0.3 * Math.min(...spreads));
   let sum = 0;
   // Two-sided, so the integrand is the same at z and -z.
   for (let z = step / 2; z <= REACH; z += step) {
     let log = 0;
     for (let j = 0; j < factors.length; j++) {
       const shift = factors[j]! * z;
-      const outside = normalCdf((shift - c) / spreads[j]!) + normalCdf((-shift - c) / spreads[j]!);
+      const outside = tabledNormalCdf((shift - c) / spreads[j]!) + tabledNormalCdf((-shift - c) / spreads[j]!);
       log += Math.log1p(-Math.min(outside, 1));
     }
     sum += normalDensity(z) * 2 * step * -Math.expm1(log);
@@ -53,7 +54,7 @@ function normalUpperTail(c: number, factors: readonly number[]): number {
  * @source Dunnett (1964), Biometrics 20:482-491
  */
 export function dunnettUpperTail(t: number, factors: readonly number[], df: number): number {
-  const { nodes, weights } = scaleRule(df);
+  const { nodes, weights } = scaleRule(df, 0.36);
   let sum = 0;
   for (let i = 0; i < nodes.length; i++) sum += weights[i]! * normalUpperTail(t * nodes[i]!, factors);
   return Math.min(1, Math.max(0, sum));

@@ -1,6 +1,8 @@
+import { tQuantile } from './distributions.ts';
 import { logGamma } from './gamma.ts';
 import { normalCdf, normalDensity } from './normal.ts';
-import { findDecreasingRoot } from './root.ts';
+import { tabledNormalCdf } from './normalTable.ts';
+import { findRoot } from './root.ts';
 
 /** Nodes and weights for an expectation over s, where df·s² is chi-square with df degrees of freedom. */
 interface ScaleRule {
@@ -8,39 +10,42 @@ interface ScaleRule {
   readonly weights: readonly number[];
 }
 
-const scaleRules = new Map<number, ScaleRule>();
+const scaleRules = new Map<string, ScaleRule>();
 
 /**
  * Trapezoid rule in ln s: the integrand is analytic and dies off at both ends, so the error falls
  * faster than any power of the step.
+ *
+ * @param fineness  step in standard deviations of ln s
  */
-export function scaleRule(df: number): ScaleRule {
-  const known = scaleRules.get(df);
+export function scaleRule(df: number, fineness = 0.27): ScaleRule {
+  const key = `${df} ${fineness}`;
+  const known = scaleRules.get(key);
   if (known) return known;
-  const rule = df === Infinity ? { nodes: [1], weights: [1] } : makeScaleRule(df);
-  scaleRules.set(df, rule);
+  const rule = df === Infinity ? { nodes: [1], weights: [1] } : makeScaleRule(df, fineness);
+  scaleRules.set(key, rule);
   return rule;
 }
 
-function makeScaleRule(df: number): ScaleRule {
+function makeScaleRule(df: number, fineness: number): ScaleRule {
   const constant = Math.log(2) + (df / 2) * Math.log(df / 2) - logGamma(df / 2);
   const logDensity = (u: number): number => constant + df * u - (df / 2) * Math.exp(2 * u);
-  const step = 0.22 / Math.sqrt(2 * df);
+  const step = fineness / Math.sqrt(2 * df);
   const nodes: number[] = [];
   const weights: number[] = [];
   const add = (u: number): boolean => {
     const log = logDensity(u);
     nodes.push(Math.exp(u));
     weights.push(Math.exp(log) * step);
-    return log > logDensity(0) - 38;
+    return log > logDensity(0) - 34;
   };
   for (let u = 0; add(u); u += step);
   for (let u = -step; add(u); u -= step);
   return { nodes, weights };
 }
 
-const STEP = 0.125;
-const REACH = 8.5;
+const STEP = 0.16;
+const REACH = 8;
 const centres: number[] = [];
 for (let z = -REACH; z <= REACH; z += STEP) centres.push(z);
 const density = centres.map((z) => normalDensity(z) * STEP);
@@ -51,7 +56,7 @@ function normalRangeUpperTail(w: number, k: number): number {
   let sum = 0;
   for (let i = 0; i < centres.length; i++) {
     // The largest of the k lies at z; the range exceeds w unless the other k - 1 lie in (z - w, z).
-    const within = lower[i]! - normalCdf(centres[i]! - w);
+    const within = lower[i]! - tabledNormalCdf(centres[i]! - w);
     sum += density[i]! * (lower[i]! ** (k - 1) - within ** (k - 1));
   }
   return k * sum;
@@ -81,5 +86,8 @@ export function studentizedRangeUpperTail(q: number, k: number, df: number): num
  * @param df  degrees of freedom
  */
 export function studentizedRangeQuantile(p: number, k: number, df: number): number {
-  return findDecreasingRoot((q) => studentizedRangeUpperTail(q, k, df) - (1 - p), 3);
+  // A pair's value and Bonferroni's for all pairs hold it between them.
+  const low = Math.SQRT2 * tQuantile(0.5 + p / 2, df) * (1 - 1e-3);
+  const high = Math.SQRT2 * tQuantile(1 - (1 - p) / (k * (k - 1)), df) * (1 + 1e-3);
+  return findRoot((q) => studentizedRangeUpperTail(q, k, df) - (1 - p), low, high, 1e-12);
 }
