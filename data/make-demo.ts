@@ -32,9 +32,18 @@ interface Invented {
   readonly more?: Readonly<Record<string, string>>;
 }
 
-const v = (id: string, cls: string, figures: readonly [number, number, number, number, number], years: string, more: Record<string, string> = {}): Invented => ({
+const v = (
+  id: string,
+  cls: string,
+  figures: readonly [number, number, number, number, number],
+  years: string,
+  more: Record<string, string> = {},
+): Invented => ({
   id,
-  name: id.split('-').map((word) => (word === 'of' ? word : word[0]!.toUpperCase() + word.slice(1))).join(' '),
+  name: id
+    .split('-')
+    .map((word) => (word === 'of' ? word : word[0]!.toUpperCase() + word.slice(1)))
+    .join(' '),
   class: cls,
   grams: figures[0],
   each: figures[1],
@@ -46,25 +55,43 @@ const v = (id: string, cls: string, figures: readonly [number, number, number, n
 });
 
 const VARIETIES: readonly Invented[] = [
-  v('marrow-lantern', 'sweet', [1250, 120, 84, 6.4, 0], '3456', { claim_days: '80', claim_days_max: '85', colour_ripe: 'red' }),
+  v('marrow-lantern', 'sweet', [1250, 120, 84, 6.4, 0], '3456', {
+    claim_days: '80',
+    claim_days_max: '85',
+    colour_ripe: 'red',
+  }),
   v('tollgate-amber', 'sweet', [980, 105, 78, 7.3, 0], '3456', { claim_days: '75', colour_ripe: 'amber' }),
   v('quarry-bell', 'sweet', [1420, 150, 95, 5.8, 0], '456', { claim_days: '90', colour_ripe: 'dark red' }),
   v('wren-hill', 'sweet', [760, 62, 72, 7.0, 0], '56', { colour_ripe: 'yellow' }),
   v('bishops-pocket', 'sweet', [1100, 130, 88, 6.1, 0], '6', { claim_days: '78', colour_ripe: 'orange' }),
   v('long-barrow', 'sweet', [900, 110, 101, 6.6, 0], '6', { claim_days: '85', colour_ripe: 'red' }),
-  v('ashpit-crossing-f2', 'sweet', [850, 80, 86, 6.3, 0.6], '4', { kind: 'line', generation: 'F2', mother: 'tollgate-amber', father: 'unknown' }),
+  v('ashpit-crossing-f2', 'sweet', [850, 80, 86, 6.3, 0.6], '4', {
+    kind: 'line',
+    generation: 'F2',
+    mother: 'tollgate-amber',
+    father: 'unknown',
+  }),
   v('ashpit-crossing-f3', 'sweet', [930, 85, 84, 6.6, 0.4], '5', { kind: 'line', generation: 'F3' }),
   v('ashpit-crossing-f4', 'sweet', [1010, 88, 82, 6.9, 0.2], '6', { kind: 'line', generation: 'F4' }),
   v('chapel-ribbon', 'frying', [820, 34, 70, 6.2, 0.4], '3456', { colour_ripe: 'red' }),
   v('saltcote', 'frying', [900, 41, 76, 6.8, 0.3], '456', { colour_ripe: 'red' }),
   v('ferry-lane', 'frying', [640, 28, 66, 5.9, 1.2], '56', { colour_ripe: 'orange' }),
   v('ropewalk', 'frying', [760, 38, 74, 7.1, 0.3], '6', { colour_ripe: 'red' }),
-  v('kiln-spark', 'hot', [420, 9, 86, 6.0, 6.5], '3456', { colour_ripe: 'red', claim_heat_min: '15000', claim_heat_max: '30000' }),
+  v('kiln-spark', 'hot', [420, 9, 86, 6.0, 6.5], '3456', {
+    colour_ripe: 'red',
+    claim_heat_min: '15000',
+    claim_heat_max: '30000',
+  }),
   v('beacon-ember', 'hot', [310, 7, 112, 7.2, 8.6], '456', { colour_ripe: 'orange', claim_heat_min: '80000' }),
   v('cinder-row', 'hot', [480, 12, 92, 5.6, 5.2], '56', { colour_ripe: 'red' }),
   v('farrier', 'hot', [360, 8, 96, 6.7, 7.4], '6', { colour_ripe: 'chocolate' }),
   v('nightwatch', 'hot', [250, 10, 132, 6.9, 9.2], '6', { colour_ripe: 'purple', claim_days: '110' }),
-  v('smithy-cross-f2', 'hot', [380, 9, 93, 6.1, 6.0], '5', { kind: 'line', generation: 'F2', mother: 'kiln-spark', father: 'cinder-row' }),
+  v('smithy-cross-f2', 'hot', [380, 9, 93, 6.1, 6.0], '5', {
+    kind: 'line',
+    generation: 'F2',
+    mother: 'kiln-spark',
+    father: 'cinder-row',
+  }),
   v('smithy-cross-f3', 'hot', [400, 10, 91, 6.3, 6.2], '6', { kind: 'line', generation: 'F3' }),
   v('gatehouse-round', 'salad', [2300, 95, 68, 6.3, 0], '3456', { colour_ripe: 'red' }),
   v('lychgate', 'salad', [2050, 110, 72, 7.4, 0], '456', { colour_ripe: 'pink' }),
@@ -80,24 +107,58 @@ const FROM: Readonly<Record<string, string>> = {
   'ashpit-crossing-f4': '2025/ashpit-crossing-f3-2',
   'smithy-cross-f3': '2025/smithy-cross-f2-4',
 };
-const TASTERS = [['Ada Thorn', 0.6], ['Berwick Moss', -0.7], ['Corin Lamb', 0.1], ['Dilys Frame', 0.9], ['Edda Pike', -0.4], ['Finn Oakes', -0.2]] as const;
-const YEARS: Readonly<Record<number, readonly [yieldFactor: number, daysFactor: number]>> = { 2023: [0.9, 1.04], 2024: [1.08, 0.97], 2025: [0.82, 1.07], 2026: [1, 1] };
+const TASTERS = [
+  ['Ada Thorn', 0.6],
+  ['Berwick Moss', -0.7],
+  ['Corin Lamb', 0.1],
+  ['Dilys Frame', 0.9],
+  ['Edda Pike', -0.4],
+  ['Finn Oakes', -0.2],
+] as const;
+const YEARS: Readonly<Record<number, readonly [yieldFactor: number, daysFactor: number]>> = {
+  2023: [0.9, 1.04],
+  2024: [1.08, 0.97],
+  2025: [0.82, 1.07],
+  2026: [1, 1],
+};
 const day = (year: number, month: number, date: number): Day => dayOf(year, month, date)!;
 const csv = (rows: readonly (readonly (string | number)[])[]): string =>
   `${rows.map((row) => row.map((cell) => (/[",\n]/.test(String(cell)) ? `"${String(cell).replaceAll('"', '""')}"` : cell)).join(',')).join('\n')}\n`;
-const write = (path: string, rows: readonly (readonly (string | number)[])[]): void => writeFileSync(new URL(path, import.meta.url), csv(rows));
+const write = (path: string, rows: readonly (readonly (string | number)[])[]): void =>
+  writeFileSync(new URL(path, import.meta.url), csv(rows));
 
-const columns = ['kind', 'generation', 'mother', 'father', 'claim_days', 'claim_days_max', 'claim_heat_min', 'claim_heat_max', 'colour_ripe'];
+const columns = [
+  'kind',
+  'generation',
+  'mother',
+  'father',
+  'claim_days',
+  'claim_days_max',
+  'claim_heat_min',
+  'claim_heat_max',
+  'colour_ripe',
+];
 write('varieties.csv', [
   ['variety', 'name', 'class', 'species', 'from', 'colour_unripe', ...columns],
   ...VARIETIES.map((own) => [
-    own.id, own.name.replace(/ F(\d)$/i, ' F$1'), own.class,
+    own.id,
+    own.name.replace(/ F(\d)$/i, ' F$1'),
+    own.class,
     own.class === 'salad' || own.class === 'cherry' ? 'Solanum lycopersicum' : 'Capsicum annuum',
-    FROM[own.id] ?? '', 'green', ...columns.map((column) => own.more?.[column] ?? (column === 'kind' ? 'open-pollinated' : '')),
+    FROM[own.id] ?? '',
+    'green',
+    ...columns.map((column) => own.more?.[column] ?? (column === 'kind' ? 'open-pollinated' : '')),
   ]),
 ]);
 
-const seasonEffects = new Map(VARIETIES.map(({ id }) => [id, new Map([2023, 2024, 2025, 2026].map((year) => [year, [normal() * 0.12, normal() * 0.04, normal() * 0.3] as const]))]));
+const seasonEffects = new Map(
+  VARIETIES.map(({ id }) => [
+    id,
+    new Map(
+      [2023, 2024, 2025, 2026].map((year) => [year, [normal() * 0.12, normal() * 0.04, normal() * 0.3] as const]),
+    ),
+  ]),
+);
 
 function notebook(): void {
   const rows = VARIETIES.filter(({ years }) => years.includes(2023)).map((own) => {
@@ -126,7 +187,11 @@ function plantsOf(year: number): readonly Plant[] {
     for (let i = 0; i < n; i++) {
       const lost = uniform() < 0.03;
       const accident = year === 2026 && own.id === 'saltcote' && i === 1;
-      const removed = accident ? day(year, 6, 30) : lost ? ((day(year, 7, 1) + Math.floor(between(0, 70))) as Day) : null;
+      const removed = accident
+        ? day(year, 6, 30)
+        : lost
+          ? ((day(year, 7, 1) + Math.floor(between(0, 70))) as Day)
+          : null;
       const cause = accident ? 'accident' : lost ? (uniform() < 0.5 ? 'disease' : 'pest') : '';
       plants.push({ id: i === 0 ? own.id : `${own.id}-${i + 1}`, own, block: i + 1, removed, cause });
     }
@@ -135,7 +200,13 @@ function plantsOf(year: number): readonly Plant[] {
 }
 
 /** Where a class stands, by place in the class: peppers in beds by block, hot ones in pots, tomatoes in the ground. */
-const STANDS: Readonly<Record<string, string>> = { sweet: 'bed', frying: 'bed', hot: 'pot', salad: 'ground', cherry: 'ground' };
+const STANDS: Readonly<Record<string, string>> = {
+  sweet: 'bed',
+  frying: 'bed',
+  hot: 'pot',
+  salad: 'ground',
+  cherry: 'ground',
+};
 
 function season(year: number): void {
   const plants = plantsOf(year);
@@ -147,10 +218,14 @@ function season(year: number): void {
   for (const { id, own, block, removed } of plants) {
     const [y, d] = seasonEffects.get(own.id)!.get(year)!;
     const spread = own.more?.['kind'] === 'line' ? 0.4 : 0.28;
-    const total = own.grams * YEARS[year]![0] * Math.exp(y + normal() * spread + (own.class === 'sweet' ? [0.12, 0.02, -0.05, -0.1][(block - 1) % 4]! : 0));
+    const total =
+      own.grams *
+      YEARS[year]![0] *
+      Math.exp(y + normal() * spread + (own.class === 'sweet' ? [0.12, 0.02, -0.05, -0.1][(block - 1) % 4]! : 0));
     const firstRipe = (out + Math.round(own.days * YEARS[year]![1] * Math.exp(d + normal() * 0.06))) as Day;
     const each = own.each * Math.exp(normal() * 0.08);
-    if (firstRipe > out + 70 && firstRipe - 8 < end) observations.push([isoDate((firstRipe - 4 - Math.floor(between(0, 4))) as Day), id, 'unripe', '', '']);
+    if (firstRipe > out + 70 && firstRipe - 8 < end)
+      observations.push([isoDate((firstRipe - 4 - Math.floor(between(0, 4))) as Day), id, 'unripe', '', '']);
     const stop = removed ?? end;
     const picks: Day[] = [];
     for (let at = firstRipe; at <= stop; at = (at + 6 + Math.floor(between(0, 4))) as Day) picks.push(at);
@@ -168,17 +243,38 @@ function season(year: number): void {
     }
     if (picks.length > 1) {
       const size = Math.cbrt(each);
-      const shape = own.class === 'frying' ? [4.6, 0.85] : own.class === 'hot' ? [3.2, 0.9] : own.class === 'sweet' ? [1.9, 1.55] : [1.15, 1.25];
+      const shape =
+        own.class === 'frying'
+          ? [4.6, 0.85]
+          : own.class === 'hot'
+            ? [3.2, 0.9]
+            : own.class === 'sweet'
+              ? [1.9, 1.55]
+              : [1.15, 1.25];
       for (let k = 0; k < 2; k++) {
         const pepper = own.class !== 'salad' && own.class !== 'cherry';
-        measurements.push([isoDate(picks[1]!), id, (size * shape[0]! * Math.exp(normal() * 0.08)).toFixed(1), (size * shape[1]! * Math.exp(normal() * 0.06)).toFixed(1), pepper ? (size * 0.9 * Math.exp(normal() * 0.1)).toFixed(1) : '']);
+        measurements.push([
+          isoDate(picks[1]!),
+          id,
+          (size * shape[0]! * Math.exp(normal() * 0.08)).toFixed(1),
+          (size * shape[1]! * Math.exp(normal() * 0.06)).toFixed(1),
+          pepper ? (size * 0.9 * Math.exp(normal() * 0.1)).toFixed(1) : '',
+        ]);
       }
     }
   }
   const folder = `${year}/`;
   write(`${folder}plantings.csv`, [
     ['planting', 'variety', 'bed', 'block', 'stands_in', 'removed', 'cause'],
-    ...plants.map(({ id, own, block, removed, cause }) => [id, own.id, `${own.class} ${STANDS[own.class]}`, own.class === 'sweet' ? `row ${((block - 1) % 4) + 1}` : own.class, STANDS[own.class]!, removed === null ? '' : isoDate(removed), cause]),
+    ...plants.map(({ id, own, block, removed, cause }) => [
+      id,
+      own.id,
+      `${own.class} ${STANDS[own.class]}`,
+      own.class === 'sweet' ? `row ${((block - 1) % 4) + 1}` : own.class,
+      STANDS[own.class]!,
+      removed === null ? '' : isoDate(removed),
+      cause,
+    ]),
   ]);
   harvests.sort((a, b) => String(a[0]).localeCompare(String(b[0])));
   write(`${folder}harvests.csv`, [['date', 'planting', 'fruits', 'weight_g', 'stage', 'unusable_fruits'], ...harvests]);
@@ -186,12 +282,21 @@ function season(year: number): void {
     observations.push(['2026-09-12', 'ferry-lane', 'hot', 1, 3], ['2026-08-20', 'ropewalk', 'off-type', 1, 3]);
   }
   write(`${folder}observations.csv`, [['date', 'planting', 'event', 'count', 'of'], ...observations]);
-  write(`${folder}measurements.csv`, [['date', 'planting', 'fruit_length_cm', 'fruit_width_cm', 'wall_mm'], ...measurements]);
+  write(`${folder}measurements.csv`, [
+    ['date', 'planting', 'fruit_length_cm', 'fruit_width_cm', 'wall_mm'],
+    ...measurements,
+  ]);
   const ratings = TASTERS.slice(0, year === 2024 ? 4 : 6).flatMap(([taster, generosity]) =>
     VARIETIES.filter(({ years }) => years.includes(year)).flatMap((own) => {
       if (uniform() < 0.12) return [];
-      const flavour = Math.min(9, Math.max(1, Math.round(own.flavour + seasonEffects.get(own.id)!.get(year)![2] + generosity + normal() * 1.1)));
-      const heat = own.class === 'salad' || own.class === 'cherry' ? '' : Math.min(10, Math.max(0, Math.round(own.heat + normal() * 0.8)));
+      const flavour = Math.min(
+        9,
+        Math.max(1, Math.round(own.flavour + seasonEffects.get(own.id)!.get(year)![2] + generosity + normal() * 1.1)),
+      );
+      const heat =
+        own.class === 'salad' || own.class === 'cherry'
+          ? ''
+          : Math.min(10, Math.max(0, Math.round(own.heat + normal() * 0.8)));
       return [[`${year}-09-12`, taster, own.id, flavour, heat, flavour + normal() > 6.3 ? 'yes' : 'no', 'yes']];
     }),
   );
@@ -209,7 +314,12 @@ function season(year: number): void {
   for (let at = day(year, 5, 1); at <= end; at = (at + 1) as Day) {
     const season01 = Math.sin(((at - day(year, 4, 20)) / 183) * Math.PI);
     const tmax = 10 + 14 * season01 + normal() * 2.6 + (year === 2025 ? -1.6 : year === 2024 ? 0.8 : 0);
-    weather.push([isoDate(at), (tmax - between(7, 12)).toFixed(1), tmax.toFixed(1), uniform() < 0.35 ? between(0.4, 12).toFixed(1) : 0]);
+    weather.push([
+      isoDate(at),
+      (tmax - between(7, 12)).toFixed(1),
+      tmax.toFixed(1),
+      uniform() < 0.35 ? between(0.4, 12).toFixed(1) : 0,
+    ]);
   }
   write(`${folder}weather.csv`, [['date', 'tmin_c', 'tmax_c', 'rain_mm'], ...weather]);
 }

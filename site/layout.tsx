@@ -10,7 +10,8 @@ export interface PageFrame {
   readonly children: ComponentChildren;
 }
 
-const CSP = "default-src 'none'; style-src 'self'; img-src 'self' data:; script-src 'self'; base-uri 'none'; form-action 'none'";
+const CSP =
+  "default-src 'none'; style-src 'self'; img-src 'self' data:; script-src 'self'; base-uri 'none'; form-action 'none'";
 
 /** The address of a page from the root, written so that it works from `file://`. */
 export function to(root: string, page: string): string {
@@ -18,7 +19,13 @@ export function to(root: string, page: string): string {
 }
 
 export function Layout({ title, trialTitle, language, root, children }: PageFrame): JSX.Element {
-  const pages = [['', 'Front page'], ['seasons/', 'All seasons'], ['data/', 'Data'], ['data-notes/', 'Notes on the data'], ['methods/', 'Methods']] as const;
+  const pages = [
+    ['', 'Front page'],
+    ['seasons/', 'All seasons'],
+    ['data/', 'Data'],
+    ['data-notes/', 'Notes on the data'],
+    ['methods/', 'Methods'],
+  ] as const;
   return (
     <html lang={language}>
       <head>
@@ -30,13 +37,17 @@ export function Layout({ title, trialTitle, language, root, children }: PageFram
       </head>
       <body>
         <div class="page">
-          <a class="skip" href="#content">To the content</a>
+          <a class="skip" href="#content">
+            To the content
+          </a>
           <header>
             <strong>{trialTitle}</strong>
             <nav aria-label="Pages">
               <ul>
                 {pages.map(([page, name]) => (
-                  <li><a href={to(root, page)}>{name}</a></li>
+                  <li>
+                    <a href={to(root, page)}>{name}</a>
+                  </li>
                 ))}
               </ul>
             </nav>

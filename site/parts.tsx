@@ -21,18 +21,28 @@ export function Table({ caption, head, rows, foot }: TableWords): JSX.Element {
       <table>
         <caption>{caption}</caption>
         <thead>
-          <tr>{head.map((cell) => <th scope="col">{cell}</th>)}</tr>
+          <tr>
+            {head.map((cell) => (
+              <th scope="col">{cell}</th>
+            ))}
+          </tr>
         </thead>
         <tbody>
           {rows.map(([first, ...cells]) => (
             <tr>
               <th scope="row">{first}</th>
-              {cells.map((cell) => <td>{cell}</td>)}
+              {cells.map((cell) => (
+                <td>{cell}</td>
+              ))}
             </tr>
           ))}
         </tbody>
         {foot === undefined ? null : (
-          <tfoot><tr><td colSpan={head.length}>{foot}</td></tr></tfoot>
+          <tfoot>
+            <tr>
+              <td colSpan={head.length}>{foot}</td>
+            </tr>
+          </tfoot>
         )}
       </table>
     </div>

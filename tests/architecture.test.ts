@@ -14,23 +14,31 @@ function files(folder: string): readonly string[] {
 const sources = [...files('src'), ...files('site')];
 const roomOf = (path: string): string => (path.startsWith('src/') ? path.split('/')[1]! : path.split('/')[0]!);
 const imports = (path: string): readonly string[] =>
-  [...readFileSync(join(root, path), 'utf8').matchAll(/from '(\.[^']+)'|import\('(\.[^']+)'\)/g)].map(([, a, b]) => relative(root, resolve(root, dirname(path), (a ?? b)!)));
+  [...readFileSync(join(root, path), 'utf8').matchAll(/from '(\.[^']+)'|import\('(\.[^']+)'\)/g)].map(([, a, b]) =>
+    relative(root, resolve(root, dirname(path), (a ?? b)!)),
+  );
 
 describe('the house', () => {
   it('lets a room import only from rooms to its left', () => {
     const wrong = sources.flatMap((path) =>
-      imports(path).filter((target) => {
-        const [from, to] = [ROOMS.indexOf(roomOf(path)), ROOMS.indexOf(roomOf(target))];
-        // terms and numerics know nothing of each other
-        return to > from || (from === 1 && to === 0) || to < 0;
-      }).map((target) => `${path} -> ${target}`),
+      imports(path)
+        .filter((target) => {
+          const [from, to] = [ROOMS.indexOf(roomOf(path)), ROOMS.indexOf(roomOf(target))];
+          // terms and numerics know nothing of each other
+          return to > from || (from === 1 && to === 0) || to < 0;
+        })
+        .map((target) => `${path} -> ${target}`),
     );
     expect(wrong).toEqual([]);
   });
   it('keeps everything but main pure', () => {
     const impure = sources
       .filter((path) => roomOf(path) !== 'main')
-      .filter((path) => /from 'node:|\bDate\.now\b|\bMath\.random\b|\bconsole\.|\bprocess\./.test(readFileSync(join(root, path), 'utf8')));
+      .filter((path) =>
+        /from 'node:|\bDate\.now\b|\bMath\.random\b|\bconsole\.|\bprocess\./.test(
+          readFileSync(join(root, path), 'utf8'),
+        ),
+      );
     expect(impure).toEqual([]);
   });
   it('has no import cycle', () => {

@@ -15,7 +15,10 @@ export interface Contrast {
 
 export interface ClassComparisons {
   readonly letters: ReadonlyMap<string, string>;
-  readonly againstCheck: { readonly checkVariety: string; readonly varieties: readonly ({ readonly variety: string } & Contrast)[] } | null;
+  readonly againstCheck: {
+    readonly checkVariety: string;
+    readonly varieties: readonly ({ readonly variety: string } & Contrast)[];
+  } | null;
   readonly newAgainstReturning: Contrast | null;
 }
 
@@ -31,7 +34,9 @@ export interface ComparisonOptions {
 
 function lettersOf(means: ClassMeans, { df, level, lowerIsBetter }: ComparisonOptions): ReadonlyMap<string, string> {
   const { varieties, estimates, covariance } = means;
-  const order = varieties.map((_, i) => i).toSorted((a, b) => (lowerIsBetter ? 1 : -1) * (estimates[a]! - estimates[b]!) || a - b);
+  const order = varieties
+    .map((_, i) => i)
+    .toSorted((a, b) => (lowerIsBetter ? 1 : -1) * (estimates[a]! - estimates[b]!) || a - b);
   const critical = varieties.length > 1 ? studentizedRangeQuantile(level, varieties.length, df) / Math.SQRT2 : Infinity;
   const separated = (a: number, b: number): boolean => {
     const [i, j] = [order[a]!, order[b]!];
@@ -52,13 +57,15 @@ function checkContrasts(means: ClassMeans, options: ComparisonOptions): ClassCom
   const check = varieties.indexOf(options.checkVariety ?? '');
   if (check < 0 || varieties.length < 2) return null;
   const others = varieties.map((_, i) => i).filter((i) => i !== check);
-  const joint = (i: number, j: number): number => covariance[i]![j]! - covariance[i]![check]! - covariance[j]![check]! + covariance[check]![check]!;
+  const joint = (i: number, j: number): number =>
+    covariance[i]![j]! - covariance[i]![check]! - covariance[j]![check]! + covariance[check]![check]!;
   const seds = others.map((i) => Math.sqrt(joint(i, i)));
   const correlation = others.map((i, a) => others.map((j, b) => (a === b ? 1 : joint(i, j) / (seds[a]! * seds[b]!))));
   const factors = productFactors(correlation);
   const { df, level } = options;
   const critical = factors ? dunnettQuantile(level, factors, df) : multivariateTQuantile(level, correlation, df);
-  const tail = (t: number): number => (factors ? dunnettUpperTail(t, factors, df) : multivariateTUpperTail(t, correlation, df));
+  const tail = (t: number): number =>
+    factors ? dunnettUpperTail(t, factors, df) : multivariateTUpperTail(t, correlation, df);
   const compared = others.map((i, a) => {
     const difference = estimates[i]! - estimates[check]!;
     const p = tail(Math.abs(difference) / seds[a]!);
@@ -67,13 +74,19 @@ function checkContrasts(means: ClassMeans, options: ComparisonOptions): ClassCom
   return { checkVariety: varieties[check]!, varieties: compared };
 }
 
-function newContrast({ varieties, estimates, covariance }: ClassMeans, { df, level, isRatio, isNew }: ComparisonOptions): Contrast | null {
+function newContrast(
+  { varieties, estimates, covariance }: ClassMeans,
+  { df, level, isRatio, isNew }: ComparisonOptions,
+): Contrast | null {
   const fresh = varieties.filter(isNew).length;
   const known = varieties.length - fresh;
   if (fresh === 0 || known === 0) return null;
   const weights = varieties.map((variety) => (isNew(variety) ? 1 / fresh : -1 / known));
   const difference = weights.reduce((sum, w, i) => sum + w * estimates[i]!, 0);
-  const variance = weights.reduce((sum, w, i) => sum + weights.reduce((row, v, j) => row + w * v * covariance[i]![j]!, 0), 0);
+  const variance = weights.reduce(
+    (sum, w, i) => sum + weights.reduce((row, v, j) => row + w * v * covariance[i]![j]!, 0),
+    0,
+  );
   const se = Math.sqrt(variance);
   return contrast(difference, tQuantile(0.5 + level / 2, df) * se, tTwoSided(difference / se, df), isRatio);
 }

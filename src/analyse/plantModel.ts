@@ -43,6 +43,8 @@ export interface ModelOptions {
   readonly family: Family;
   readonly level: number;
   readonly spotCorrelation: number;
+  /** True for yield and fruits: a variety of which nothing was picked is 0 without an interval. */
+  readonly isYield: boolean;
 }
 
 /** V(y) of a planting of so many plants, relative to a single plant's (methods: plants side by side are alike). */
@@ -60,9 +62,9 @@ function index<T>(values: readonly T[]): { readonly levels: readonly T[]; readon
   return { levels: [...numbers.keys()], at };
 }
 
-/** Units whose variety has anything to estimate a logarithm from. */
-function estimable(units: readonly Unit[], family: Family): readonly Unit[] {
-  if (family === 'gaussian') return units;
+/** Units whose variety gave anything: of nothing there is no spread, and no logarithm. */
+function estimable(units: readonly Unit[], { family, isYield }: ModelOptions): readonly Unit[] {
+  if (family === 'gaussian' && !isYield) return units;
   const total = new Map<string, number>();
   for (const { planting, y } of units) total.set(planting.variety, (total.get(planting.variety) ?? 0) + y);
   return units.filter(({ planting }) => total.get(planting.variety)! > 0);
@@ -76,6 +78,99 @@ function cvPercent(fit: AdditiveFit, units: readonly Unit[]): number | null {
   return mean === 0 ? null : (100 * Math.sqrt(fit.dispersion)) / Math.abs(mean);
 }
 
+/** A fit with everything its classes are worked out from. */
+interface Fitted {
+  readonly options: ModelOptions;
+  readonly used: readonly Unit[];
+  readonly variety: ReturnType<typeof index<string>>;
+  readonly block: ReturnType<typeof index<string>> | null;
+  readonly variance: readonly number[];
+  readonly fit: AdditiveFit;
+  readonly layout: 'together' | 'spread';
+  readonly hasSpread: boolean;
+}
+
+interface ClassResult {
+  readonly means: ClassMeans;
+  readonly estimates: readonly Estimate[];
+  readonly f: ClassF | null;
+  readonly lsd: number | null;
+}
+
+/** Total over plants of a variety: what the estimate is without blocks, to the last digit. */
+function totalOverPlants({ used, variety }: Fitted, group: number): number {
+  const own = used.filter((_, i) => variety.at[i] === group);
+  return own.reduce((sum, { y, plants }) => sum + y * plants, 0) / own.reduce((sum, { plants }) => sum + plants, 0);
+}
+
+function classF(
+  { fit, hasSpread }: Fitted,
+  estimates: readonly number[],
+  covariance: ClassMeans['covariance'],
+): ClassF | null {
+  const test = hasSpread ? equalityF(estimates, covariance) : null;
+  return test && { value: test.f, df1: test.df1, df2: fit.residualDf, p: fUpperTail(test.f, test.df1, fit.residualDf) };
+}
+
+/** Least significant difference; only where replication is equal and F is significant (Gomez & Gomez 1984 §5.1). */
+function classLsd(
+  fitted: Fitted,
+  members: readonly number[],
+  count: number | null,
+  f: ClassF | null,
+  inflation: number,
+): number | null {
+  const { options, used, fit, variance } = fitted;
+  const samePlants = new Set(members.map((i) => used[i]!.plants)).size === 1;
+  if (options.family !== 'gaussian' || count === null || !samePlants || !f || f.p >= 1 - options.level) return null;
+  const each = (variance[members[0]!]! * (fit.dispersion ?? 0) * inflation) / count;
+  return tQuantile(0.5 + options.level / 2, fit.residualDf) * Math.sqrt(2 * each);
+}
+
+function classResult(fitted: Fitted, classId: string): ClassResult {
+  const { options, used, variety, block, fit, layout, hasSpread } = fitted;
+  const { family, level, spotCorrelation } = options;
+  const members = used.flatMap((unit, i) => (unit.classId === classId ? [i] : []));
+  const groups = [...new Set(members.map((i) => variety.at[i]!))];
+  const means = fit.marginalMeans(groups, block ? [...new Set(members.map((i) => block.at[i]!))] : []);
+  const counts = groups.map((group) => variety.at.filter((at) => at === group).length);
+  const inflation = counts.map((n) => (layout === 'together' ? 1 + (n * spotCorrelation) / (1 - spotCorrelation) : 1));
+  const covariance = means.covariance.map((row, i) =>
+    row.map((value, j) => value * (fit.dispersion ?? 0) * Math.sqrt(inflation[i]! * inflation[j]!)),
+  );
+  const t = fit.residualDf > 0 ? tQuantile(0.5 + level / 2, fit.residualDf) : 0;
+  const isLog = family !== 'gaussian';
+  const back = isLog ? Math.exp : (x: number): number => x + fit.offset;
+  const reason = fit.residualDf <= 0 ? 'no-residual-df' : hasSpread ? null : 'no-spread';
+  const estimates = groups.map((group, i): Estimate => {
+    const middle = means.estimates[i]!;
+    const half = t * Math.sqrt(covariance[i]![i]!);
+    const [low, high] = reason === null ? [back(middle - half), back(middle + half)] : [null, null];
+    const estimate = isLog && block === null ? totalOverPlants(fitted, group) : back(middle);
+    return { n: counts[i]!, estimate, low, high, reason };
+  });
+  const f = classF(fitted, means.estimates, covariance);
+  const count = new Set(counts).size === 1 ? counts[0]! : null;
+  return {
+    means: {
+      classId,
+      varieties: groups.map((group) => variety.levels[group]!),
+      estimates: means.estimates.map((m) => m + fit.offset),
+      covariance,
+    },
+    estimates,
+    f,
+    lsd: classLsd(fitted, members, count, f, inflation[0] ?? 1),
+  };
+}
+
+/** A dispersion of rounding errors only is none. */
+function spreads({ dispersion, family }: AdditiveFit, used: readonly Unit[]): boolean {
+  const scale = Math.max(0, ...used.map(({ y }) => Math.abs(y)));
+  const tiny = 1e-20 * (family === 'gamma' ? 1 : family === 'poisson' ? scale : scale * scale);
+  return dispersion !== null && dispersion > tiny;
+}
+
 /**
  * Variety + block over all classes of a season: one dispersion, one residual df.
  *
@@ -84,84 +179,42 @@ function cvPercent(fit: AdditiveFit, units: readonly Unit[]): number | null {
  * @source methods page A1; McCullagh & Nelder (1989) ch. 8-9; Gomez & Gomez (1984) ch. 2
  */
 export function fitPlantModel(season: Season, units: readonly Unit[], options: ModelOptions): PlantModel {
-  const { family, level, spotCorrelation } = options;
-  const used = estimable(units, family);
+  const used = estimable(units, options);
   const classOf = new Map(used.map(({ planting, classId }) => [planting.id, classId]));
-  const factor = blockFactor(used.map(({ planting }) => planting), ({ id }) => classOf.get(id)!);
-  const layout = layoutOf(season, used, factor);
+  const factor = blockFactor(
+    used.map(({ planting }) => planting),
+    ({ id }) => classOf.get(id)!,
+  );
   const variety = index(used.map(({ planting }) => planting.variety));
   const block = factor.levels === null ? null : index(factor.levels);
-  const variance = used.map(({ plants }) => relativeVariance(plants, spotCorrelation));
+  const variance = used.map(({ plants }) => relativeVariance(plants, options.spotCorrelation));
   const fit = fitAdditive({
-    family,
+    family: options.family,
     y: used.map(({ y }) => y),
     group: variety.at,
     block: block?.at ?? null,
     weight: used.map(({ plants }) => plants),
     relativeVariance: variance,
   });
+  const layout = layoutOf(season, used, factor);
+  const fitted: Fitted = { options, used, variety, block, variance, fit, layout, hasSpread: spreads(fit, used) };
+  const results = [...new Set(used.map(({ classId }) => classId))].map((classId) => classResult(fitted, classId));
   const estimates = new Map<string, Estimate>();
   for (const { planting } of units) {
-    const n = units.filter((unit) => unit.planting.variety === planting.variety).length;
+    const n = (estimates.get(planting.variety)?.n ?? 0) + 1;
     estimates.set(planting.variety, { n, estimate: 0, low: null, high: null, reason: 'nothing-picked' });
   }
-  const classes: ClassMeans[] = [];
-  const f = new Map<string, ClassF | null>();
-  const lsd = new Map<string, number | null>();
-  // A dispersion of rounding errors only is none.
-  const scale = Math.max(...used.map(({ y }) => Math.abs(y)), 0);
-  const tiny = 1e-20 * (family === 'gamma' ? 1 : family === 'poisson' ? scale : scale * scale);
-  const hasSpread = fit.dispersion !== null && fit.dispersion > tiny;
-  for (const classId of new Set(used.map((unit) => unit.classId))) {
-    const members = used.flatMap((unit, i) => (unit.classId === classId ? [i] : []));
-    const groups = [...new Set(members.map((i) => variety.at[i]!))];
-    const blocks = block ? [...new Set(members.map((i) => block.at[i]!))] : [];
-    const means = fit.marginalMeans(groups, blocks);
-    const names = groups.map((group) => variety.levels[group]!);
-    const counts = groups.map((group) => variety.at.filter((at) => at === group).length);
-    const inflation = counts.map((n) => (layout === 'together' ? 1 + (n * spotCorrelation) / (1 - spotCorrelation) : 1));
-    const covariance = means.covariance.map((row, i) =>
-      row.map((value, j) => value * (fit.dispersion ?? 0) * Math.sqrt(inflation[i]! * inflation[j]!)),
-    );
-    const t = fit.residualDf > 0 ? tQuantile(0.5 + level / 2, fit.residualDf) : 0;
-    // Without blocks the estimate is total over plants, to the last digit.
-    const exact = (group: number): number | null => {
-      if (block !== null || family === 'gaussian') return null;
-      const own = used.filter((_, i) => variety.at[i] === group);
-      return own.reduce((sum, { y, plants }) => sum + y * plants, 0) / own.reduce((sum, { plants }) => sum + plants, 0);
-    };
-    const back = family === 'gaussian' ? (x: number): number => x + fit.offset : Math.exp;
-    names.forEach((name, i) => {
-      const half = t * Math.sqrt(covariance[i]![i]!);
-      const middle = means.estimates[i]!;
-      const reason = fit.residualDf <= 0 ? 'no-residual-df' : hasSpread ? null : 'no-spread';
-      const [low, high] = reason === null ? [back(middle - half), back(middle + half)] : [null, null];
-      estimates.set(name, { n: counts[i]!, estimate: exact(groups[i]!) ?? back(middle), low, high, reason });
-    });
-    const test = hasSpread ? equalityF(means.estimates, covariance) : null;
-    const result = test ? { value: test.f, df1: test.df1, df2: fit.residualDf, p: fUpperTail(test.f, test.df1, fit.residualDf) } : null;
-    f.set(classId, result);
-    lsd.set(classId, null);
-    if (hasSpread) {
-      const shifted = means.estimates.map((estimate) => estimate + fit.offset);
-      classes.push({ classId, varieties: names, estimates: shifted, covariance });
-      const alike = new Set(counts).size === 1 && new Set(members.map((i) => used[i]!.plants)).size === 1;
-      if (family === 'gaussian' && alike && result && result.p < 1 - level) {
-        const each = (variance[members[0]!]! * fit.dispersion! * inflation[0]!) / counts[0]!;
-        lsd.set(classId, t * Math.sqrt(2 * each));
-      }
-    }
-  }
+  for (const { means, estimates: own } of results) means.varieties.forEach((name, i) => estimates.set(name, own[i]!));
   return {
-    family,
+    family: options.family,
     factor: factor.kind,
     layout,
     residualDf: fit.residualDf,
     dispersion: fit.dispersion,
     cvPercent: cvPercent(fit, used),
     estimates,
-    classes,
-    f,
-    lsd,
+    classes: fitted.hasSpread ? results.map(({ means }) => means) : [],
+    f: new Map(results.map(({ means, f }) => [means.classId, f])),
+    lsd: new Map(results.map(({ means, lsd }) => [means.classId, lsd])),
   };
 }

@@ -3,6 +3,7 @@ import type { Estimate, Share } from '../terms/estimate.ts';
 import type { Settings } from '../terms/settings.ts';
 import type { DeclaredTrait, RatingTrait } from '../terms/trait.ts';
 import type { Score, Season } from '../terms/trial.ts';
+import { mean } from 'simple-statistics';
 import { fitAdditive } from '../numerics/additive.ts';
 import type { AdditiveFit } from '../numerics/additive.ts';
 import { connectedParts } from '../numerics/connected.ts';
@@ -19,7 +20,11 @@ export interface RatingModel {
   readonly estimates: ReadonlyMap<string, Estimate & { readonly tasters: number }>;
   readonly kendallW: number | null;
   /** All varieties with their covariance, dispersion included; null where there is no interval. */
-  readonly means: { readonly varieties: readonly string[]; readonly estimates: readonly number[]; readonly covariance: readonly (readonly number[])[] } | null;
+  readonly means: {
+    readonly varieties: readonly string[];
+    readonly estimates: readonly number[];
+    readonly covariance: readonly (readonly number[])[];
+  } | null;
 }
 
 interface Cell {
@@ -60,7 +65,9 @@ export function kendallW(cells: readonly Cell[]): number | null {
   const sums = new Float64Array(n);
   let ties = 0;
   for (let r = 0; r < m; r++) {
-    const own = cells.flatMap((cell, i) => (raters.at[i] === r ? [{ mean: cell.mean, variety: varieties.at[i]! }] : []));
+    const own = cells.flatMap((cell, i) =>
+      raters.at[i] === r ? [{ mean: cell.mean, variety: varieties.at[i]! }] : [],
+    );
     for (const { mean, variety } of own) {
       const below = own.filter((other) => other.mean < mean).length;
       const same = own.filter((other) => other.mean === mean).length;
@@ -74,18 +81,73 @@ export function kendallW(cells: readonly Cell[]): number | null {
   return bottom > 0 ? (12 * s) / bottom : null;
 }
 
-function fitCells(cells: readonly Cell[]): { readonly fit: AdditiveFit; readonly varieties: readonly string[]; readonly raters: number } | null {
+function fitCells(
+  cells: readonly Cell[],
+): { readonly fit: AdditiveFit; readonly varieties: readonly string[]; readonly raters: number } | null {
   const raters = numbered(cells.map(({ rater }) => rater));
   const varieties = numbered(cells.map(({ variety }) => variety));
   if (raters.levels.length < 2 || connectedParts(varieties.at, raters.at).count > 1) return null;
   const ones = cells.map(() => 1);
   const y = cells.map(({ mean }) => mean);
-  const fit = fitAdditive({ family: 'gaussian', y, group: varieties.at, block: raters.at, weight: ones, relativeVariance: ones });
+  const fit = fitAdditive({
+    family: 'gaussian',
+    y,
+    group: varieties.at,
+    block: raters.at,
+    weight: ones,
+    relativeVariance: ones,
+  });
   return { fit, varieties: varieties.levels, raters: raters.levels.length };
 }
 
+/** Raw means without intervals, where the table of tasters and varieties does not hang together. */
+function rawMeans(cells: readonly Cell[], byTaster: readonly Cell[], tasters: number): RatingModel['estimates'] {
+  const estimates = new Map<string, Estimate & { tasters: number }>();
+  for (const variety of new Set(cells.map((cell) => cell.variety))) {
+    const means = cells.filter((cell) => cell.variety === variety).map((cell) => cell.mean);
+    const estimate = tasters > 1 ? null : mean(means);
+    const reason = tasters > 1 ? 'not-connected' : 'one-taster';
+    const own = byTaster.filter((cell) => cell.variety === variety).length;
+    estimates.set(variety, { n: means.length, tasters: own, estimate, low: null, high: null, reason });
+  }
+  return estimates;
+}
+
+type FittedCells = NonNullable<ReturnType<typeof fitCells>>;
+
+function fittedMeans(
+  trait: RatingTrait,
+  cells: readonly Cell[],
+  byTaster: readonly Cell[],
+  fitted: FittedCells,
+  level: number,
+) {
+  const { fit, varieties, raters } = fitted;
+  const means = fit.marginalMeans(
+    varieties.map((_, i) => i),
+    Array.from({ length: raters }, (_, i) => i),
+  );
+  const hasSpread = fit.dispersion !== null && fit.dispersion > 1e-20 * (trait.to - trait.from) ** 2;
+  const t = fit.residualDf > 0 ? tQuantile(0.5 + level / 2, fit.residualDf) : 0;
+  const cut = (value: number): number => Math.min(trait.to, Math.max(trait.from, value));
+  const reason = fit.residualDf <= 0 ? 'no-residual-df' : hasSpread ? null : 'no-spread';
+  const estimates = new Map<string, Estimate & { tasters: number }>();
+  varieties.forEach((variety, i) => {
+    const middle = means.estimates[i]! + fit.offset;
+    const half = t * Math.sqrt((fit.dispersion ?? 0) * means.covariance[i]![i]!);
+    const [low, high] = reason === null ? [cut(middle - half), cut(middle + half)] : [null, null];
+    const n = cells.filter((cell) => cell.variety === variety).length;
+    const tasters = byTaster.filter((cell) => cell.variety === variety).length;
+    estimates.set(variety, { n, tasters, estimate: cut(middle), low, high, reason });
+  });
+  const covariance = means.covariance.map((row) => row.map((value) => value * (fit.dispersion ?? 0)));
+  const shifted = means.estimates.map((estimate) => estimate + fit.offset);
+  return { estimates, means: hasSpread ? { varieties, estimates: shifted, covariance } : null };
+}
+
 /**
- * Scores of a season's rating: taster + variety by least squares on the cells.
+ * Scores of a season's rating: taster + variety by least squares on the cells. With one taster the date takes the
+ * taster's place where dates and varieties hang together.
  *
  * @param scores  the scores of the trait, at least one
  * @source methods page A4; Searle, Speed & Milliken (1980) Am. Stat. 34:216 for marginal means
@@ -93,38 +155,22 @@ function fitCells(cells: readonly Cell[]): { readonly fit: AdditiveFit; readonly
 export function fitRatings(trait: RatingTrait, scores: readonly Score[], level: number): RatingModel {
   const tasters = new Set(scores.map(({ taster }) => foldName(taster))).size;
   const byTaster = cellsOf(scores, ({ taster }) => foldName(taster));
-  const byDate = cellsOf(scores, ({ day }) => String(day));
-  const cells = tasters > 1 ? byTaster : byDate;
+  const cells = tasters > 1 ? byTaster : cellsOf(scores, ({ day }) => String(day));
   const fitted = fitCells(cells);
-  const estimates = new Map<string, Estimate & { tasters: number }>();
-  const own = (variety: string): readonly Cell[] => cells.filter((cell) => cell.variety === variety);
-  const tastersOf = (variety: string): number => byTaster.filter((cell) => cell.variety === variety).length;
   const base = { trait, tasters, kendallW: tasters > 1 ? kendallW(byTaster) : null };
   if (!fitted) {
-    for (const variety of new Set(cells.map((cell) => cell.variety))) {
-      const means = own(variety).map(({ mean }) => mean);
-      const estimate = tasters > 1 ? null : means.reduce((sum, mean) => sum + mean, 0) / means.length;
-      const reason = tasters > 1 ? 'not-connected' : 'one-taster';
-      estimates.set(variety, { n: means.length, tasters: tastersOf(variety), estimate, low: null, high: null, reason });
-    }
-    return { ...base, method: tasters > 1 ? 'additive' : 'mean', residualDf: 0, dispersion: null, estimates, means: null };
+    const method = tasters > 1 ? 'additive' : 'mean';
+    return {
+      ...base,
+      method,
+      residualDf: 0,
+      dispersion: null,
+      estimates: rawMeans(cells, byTaster, tasters),
+      means: null,
+    };
   }
-  const { fit, varieties, raters } = fitted;
-  const means = fit.marginalMeans(varieties.map((_, i) => i), Array.from({ length: raters }, (_, i) => i));
-  const hasSpread = fit.dispersion !== null && fit.dispersion > 1e-20 * (trait.to - trait.from) ** 2;
-  const t = fit.residualDf > 0 ? tQuantile(0.5 + level / 2, fit.residualDf) : 0;
-  const cut = (value: number): number => Math.min(trait.to, Math.max(trait.from, value));
-  varieties.forEach((variety, i) => {
-    const middle = means.estimates[i]! + fit.offset;
-    const half = t * Math.sqrt((fit.dispersion ?? 0) * means.covariance[i]![i]!);
-    const reason = fit.residualDf <= 0 ? 'no-residual-df' : hasSpread ? null : 'no-spread';
-    const [low, high] = reason === null ? [cut(middle - half), cut(middle + half)] : [null, null];
-    estimates.set(variety, { n: own(variety).length, tasters: tastersOf(variety), estimate: cut(middle), low, high, reason });
-  });
-  const spread = hasSpread
-    ? { varieties, estimates: means.estimates, covariance: means.covariance.map((row) => row.map((value) => value * fit.dispersion!)) }
-    : null;
-  return { ...base, method: 'additive', residualDf: fit.residualDf, dispersion: fit.dispersion, estimates, means: spread };
+  const { residualDf, dispersion } = fitted.fit;
+  return { ...base, method: 'additive', residualDf, dispersion, ...fittedMeans(trait, cells, byTaster, fitted, level) };
 }
 
 /** Answers of a yes-no trait by variety: k of n, Wilson. */
@@ -159,6 +205,8 @@ export function scoresByTrait(season: Season, settings: Settings): ReadonlyMap<D
 function scoresFromTotals(season: Season, trait: string): readonly Score[] {
   return season.plantings.flatMap(({ totals, variety, id }) => {
     const score = totals?.traits.get(trait);
-    return score === undefined ? [] : [{ day: null, taster: 'notebook', variety, planting: id, trait, score, isBlind: null }];
+    return score === undefined
+      ? []
+      : [{ day: null, taster: 'notebook', variety, planting: id, trait, score, isBlind: null }];
   });
 }

@@ -25,7 +25,9 @@ export interface RipeningCurve {
 }
 
 function firstRipeDay(unit: Planting): Day | null {
-  const picked = unit.pickings.flatMap(({ day, ripe }) => (day !== null && (ripe.fruits > 0 || ripe.grams > 0) ? [day] : []));
+  const picked = unit.pickings.flatMap(({ day, ripe }) =>
+    day !== null && (ripe.fruits > 0 || ripe.grams > 0) ? [day] : [],
+  );
   const seen = unit.events.filter(({ event }) => event === 'first-ripe').map(({ day }) => day);
   const days = [...picked, ...seen, ...(unit.totals?.firstRipe ? [unit.totals.firstRipe] : [])];
   return days.length > 0 ? (Math.min(...days) as Day) : null;
@@ -57,7 +59,9 @@ export function seasonRipening(season: Season, settings: Settings): readonly Rip
     if (start === null || !isWatched(unit, season)) continue;
     const ripe = firstRipeDay(unit);
     const until = standsUntil(unit, season.lastDay);
-    const looks = unit.events.filter(({ event, day }) => event === 'unripe' && (ripe === null || day < ripe)).map(({ day }) => day);
+    const looks = unit.events
+      .filter(({ event, day }) => event === 'unripe' && (ripe === null || day < ripe))
+      .map(({ day }) => day);
     list.push({
       unit,
       ripe: ripe === null ? null : ripe - start,
@@ -72,7 +76,10 @@ export function seasonRipening(season: Season, settings: Settings): readonly Rip
 /** Kaplan-Meier curve and median of some plantings, one each. */
 export function ripeningCurve(list: readonly Ripening[], level: number): RipeningCurve {
   const ripe = list.filter((own) => own.ripe !== null).length;
-  const steps = kaplanMeier(list.map((own) => own.ripe ?? own.watchedInCurve), list.map((own) => own.ripe !== null));
+  const steps = kaplanMeier(
+    list.map((own) => own.ripe ?? own.watchedInCurve),
+    list.map((own) => own.ripe !== null),
+  );
   const { estimate, low, high } = survivalQuantile(steps, 0.5, level);
   const reason = estimate === null ? (ripe === 0 ? 'none-ripened' : 'fewer-than-half-ripened') : null;
   return { ripe, unripe: list.length - ripe, steps, median: { n: list.length, estimate, low, high, reason } };

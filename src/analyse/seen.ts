@@ -2,11 +2,9 @@ import type { Share } from '../terms/estimate.ts';
 import type { Settings } from '../terms/settings.ts';
 import type { MeasureTrait, RatingTrait } from '../terms/trait.ts';
 import type { Season, Trial, Variety } from '../terms/trial.ts';
-import { compareClass } from './comparisons.ts';
-import type { ClassComparisons } from './comparisons.ts';
 import { measureUnits } from './measures.ts';
 import { fitPlantModel } from './plantModel.ts';
-import type { ClassMeans, PlantModel } from './plantModel.ts';
+import type { PlantModel } from './plantModel.ts';
 import { answerShares, fitRatings, scoresByTrait } from './ratings.ts';
 import type { RatingModel } from './ratings.ts';
 import { ripeningCurve, seasonRipening } from './ripening.ts';
@@ -38,8 +36,6 @@ export interface SeasonSeen {
   readonly models: ReadonlyMap<string, PlantModel>;
   readonly ratings: ReadonlyMap<string, RatingModel>;
   readonly answers: ReadonlyMap<string, ReadonlyMap<string, Share>>;
-  /** Comparisons within classes, by trait and class. */
-  readonly comparisons: ReadonlyMap<string, ReadonlyMap<string, ClassComparisons>>;
 }
 
 function firstSeasons(trial: Trial): ReadonlyMap<string, number> {
@@ -51,14 +47,21 @@ function firstSeasons(trial: Trial): ReadonlyMap<string, number> {
   return first;
 }
 
-function plantModels(season: Season, yields: SeasonSeen['yields'], settings: Settings, classOf: (id: string) => string): ReadonlyMap<string, PlantModel> {
+function plantModels(
+  season: Season,
+  yields: SeasonSeen['yields'],
+  settings: Settings,
+  classOf: (id: string) => string,
+): ReadonlyMap<string, PlantModel> {
   const options = { level: settings.interval, spotCorrelation: settings.spotCorrelation };
   const models = new Map<string, PlantModel>();
   const perPlant = (of: (own: PlantingYield) => number | null): readonly Unit[] =>
     season.yieldUnits.flatMap((planting) => {
       const own = yields.get(planting.id);
       const value = own && planting.cause !== 'accident' ? of(own) : null;
-      return value === null ? [] : [{ planting, classId: classOf(planting.variety), y: value / planting.plants, plants: planting.plants }];
+      return value === null
+        ? []
+        : [{ planting, classId: classOf(planting.variety), y: value / planting.plants, plants: planting.plants }];
     });
   const isRatio = settings.scale === 'ratio';
   const traits = [
@@ -66,53 +69,15 @@ function plantModels(season: Season, yields: SeasonSeen['yields'], settings: Set
     ['fruits', perPlant(({ fruits }) => fruits), isRatio ? 'poisson' : 'gaussian'],
   ] as const;
   for (const [key, units, family] of traits) {
-    if (units.length > 0) models.set(key, fitPlantModel(season, units, { ...options, family }));
+    if (units.length > 0) models.set(key, fitPlantModel(season, units, { ...options, family, isYield: true }));
   }
   const measures = [...settings.traits.values()].filter((trait): trait is MeasureTrait => trait.kind === 'measure');
   for (const { key } of measures) {
     const units = measureUnits(season, key, classOf);
-    if (units.length > 0) models.set(key, fitPlantModel(season, units, { ...options, family: 'gaussian' }));
+    if (units.length > 0)
+      models.set(key, fitPlantModel(season, units, { ...options, family: 'gaussian', isYield: false }));
   }
   return models;
-}
-
-/** A rating's means, class by class. */
-function ratingClasses({ means }: RatingModel, classes: ReadonlyMap<string, string>): readonly ClassMeans[] {
-  if (!means) return [];
-  const ids = new Set(means.varieties.map((variety) => classes.get(variety) ?? 'all'));
-  return [...ids].map((classId) => {
-    const own = means.varieties.flatMap((variety, i) => ((classes.get(variety) ?? 'all') === classId ? [i] : []));
-    return {
-      classId,
-      varieties: own.map((i) => means.varieties[i]!),
-      estimates: own.map((i) => means.estimates[i]!),
-      covariance: own.map((i) => own.map((j) => means.covariance[i]![j]!)),
-    };
-  });
-}
-
-function seasonComparisons(
-  { settings }: Trial,
-  models: SeasonSeen['models'],
-  ratings: SeasonSeen['ratings'],
-  classes: ReadonlyMap<string, string>,
-  fresh: ReadonlySet<string>,
-): SeasonSeen['comparisons'] {
-  const fits = [
-    ...[...models].map(([key, model]) => ({ key, df: model.residualDf, isRatio: model.family !== 'gaussian', means: model.classes })),
-    ...[...ratings].map(([key, model]) => ({ key, df: model.residualDf, isRatio: false, means: ratingClasses(model, classes) })),
-  ];
-  return new Map(
-    fits.map(({ key, df, isRatio, means }) => {
-      const lowerIsBetter = settings.traits.get(key)?.better === 'lower';
-      const byClass = means.map((own): [string, ClassComparisons] => {
-        const checkVariety = settings.classes.get(own.classId)?.checkVariety ?? null;
-        const options = { df, level: settings.interval, isRatio, lowerIsBetter, checkVariety, isNew: (id: string) => fresh.has(id) };
-        return [own.classId, compareClass(own, options)];
-      });
-      return [key, new Map(byClass)];
-    }),
-  );
 }
 
 /** Everything seen in one season of a trial. */
@@ -123,19 +88,21 @@ export function seasonSeen(trial: Trial, season: Season): SeasonSeen {
   const yields = seasonYields(season);
   const ripening = seasonRipening(season, settings);
   const grown = new Set(season.plantings.map(({ variety }) => variety));
-  const varieties = trial.varieties.filter(({ id }) => grown.has(id)).map((variety): VarietySeen => {
-    const plantings = season.plantings.filter((planting) => planting.variety === variety.id);
-    const own = ripening.filter(({ unit }) => unit.variety === variety.id);
-    return {
-      variety,
-      status: first.get(variety.id) === season.year ? 'new' : 'returning',
-      plantsSetOut: plantings.reduce((sum, { plants }) => sum + plants, 0),
-      plantings: plantings.length,
-      plantingsExcluded: plantings.filter(({ cause }) => cause === 'accident').length,
-      shares: varietyShares(variety.id, season, yields, ripening, settings.interval),
-      ripening: own.length > 0 ? ripeningCurve(own, settings.interval) : null,
-    };
-  });
+  const varieties = trial.varieties
+    .filter(({ id }) => grown.has(id))
+    .map((variety): VarietySeen => {
+      const plantings = season.plantings.filter((planting) => planting.variety === variety.id);
+      const own = ripening.filter(({ unit }) => unit.variety === variety.id);
+      return {
+        variety,
+        status: first.get(variety.id) === season.year ? 'new' : 'returning',
+        plantsSetOut: plantings.reduce((sum, { plants }) => sum + plants, 0),
+        plantings: plantings.length,
+        plantingsExcluded: plantings.filter(({ cause }) => cause === 'accident').length,
+        shares: varietyShares(variety.id, season, yields, ripening, settings.interval),
+        ripening: own.length > 0 ? ripeningCurve(own, settings.interval) : null,
+      };
+    });
   const ratings = new Map<string, RatingModel>();
   const answers = new Map<string, ReadonlyMap<string, Share>>();
   for (const [trait, scores] of scoresByTrait(season, settings)) {
@@ -143,7 +110,5 @@ export function seasonSeen(trial: Trial, season: Season): SeasonSeen {
     else ratings.set(trait.key, fitRatings(trait as RatingTrait, scores, settings.interval));
   }
   const models = plantModels(season, yields, settings, (id) => classes.get(id) ?? 'all');
-  const fresh = new Set(varieties.filter(({ status }) => status === 'new').map(({ variety }) => variety.id));
-  const comparisons = seasonComparisons(trial, models, ratings, classes, fresh);
-  return { season, varieties, yields, ripening, models, ratings, answers, comparisons };
+  return { season, varieties, yields, ripening, models, ratings, answers };
 }

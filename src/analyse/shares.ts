@@ -24,17 +24,29 @@ export function varietyShares(
   level: number,
 ): Readonly<Partial<Record<ShareKey, Share>>> {
   const batches = season.seedBatches.filter((batch) => batch.variety === variety);
-  const single = season.yieldUnits.filter((unit) => unit.variety === variety && unit.plants === 1 && unit.cause !== 'accident');
+  const single = season.yieldUnits.filter(
+    (unit) => unit.variety === variety && unit.plants === 1 && unit.cause !== 'accident',
+  );
   const known = single.filter((unit) => yields.has(unit.id));
-  const cropped = known.filter((unit) => (yields.get(unit.id)!.fruits ?? 0) > 0 || (yields.get(unit.id)!.grams ?? 0) > 0);
-  const watched = ripening.filter(({ unit }) => unit.variety === variety && unit.plants === 1 && unit.cause !== 'accident');
+  const cropped = known.filter(
+    (unit) => (yields.get(unit.id)!.fruits ?? 0) > 0 || (yields.get(unit.id)!.grams ?? 0) > 0,
+  );
+  const watched = ripening.filter(
+    ({ unit }) => unit.variety === variety && unit.plants === 1 && unit.cause !== 'accident',
+  );
   const counted = (event: string): readonly [number, number] => {
-    const events = season.plantings.filter((planting) => planting.variety === variety).flatMap((planting) => planting.events);
+    const events = season.plantings
+      .filter((planting) => planting.variety === variety)
+      .flatMap((planting) => planting.events);
     const own = events.filter((one) => one.event === event && one.count !== null && one.of !== null);
     return [own.reduce((sum, one) => sum + one.count!, 0), own.reduce((sum, one) => sum + one.of!, 0)];
   };
   const all: readonly (readonly [ShareKey, number, number])[] = [
-    ['germinated', batches.reduce((sum, { germinated }) => sum + germinated, 0), batches.reduce((sum, { seeds }) => sum + seeds, 0)],
+    [
+      'germinated',
+      batches.reduce((sum, { germinated }) => sum + germinated, 0),
+      batches.reduce((sum, { seeds }) => sum + seeds, 0),
+    ],
     ['cropped', cropped.length, known.length],
     ['ripe_by_end', watched.filter(({ ripe }) => ripe !== null).length, watched.length],
     ['off_type', ...counted('off-type')],

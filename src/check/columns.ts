@@ -39,7 +39,10 @@ export interface KnownTable {
   readonly log: ProblemLog;
 }
 
-function quantityOf(column: string, spec: TableSpec): { readonly name: string; readonly part: Omit<QuantityPart, 'index'> } | 'unit' | null {
+function quantityOf(
+  column: string,
+  spec: TableSpec,
+): { readonly name: string; readonly part: Omit<QuantityPart, 'index'> } | 'unit' | null {
   let badUnit = false;
   for (const { name, dimension, bareUnit } of spec.quantities) {
     if (column === name) return { name, part: { unit: bareUnit ?? null, dimension } };
@@ -89,7 +92,10 @@ function reportHeader(table: Table, spec: TableSpec, unknown: KnownTable['unknow
   const names = [...spec.columns, ...spec.quantities.map((q) => q.name)];
   const strange: string[] = [];
   for (const { index, title } of unknown) {
-    const near = nearestName(title, names.filter((name) => !table.columns.includes(name)));
+    const near = nearestName(
+      title,
+      names.filter((name) => !table.columns.includes(name)),
+    );
     if (near === null) strange.push(title);
     else log.add('column-near', table.placeOf(table.header, index), title, { near });
   }
@@ -132,7 +138,7 @@ export function openKnown(source: SourceFile, spec: TableSpec, log: ProblemLog):
     const place = table.placeOf(table.header, i);
     if (column === '') return;
     if (table.columns.indexOf(column) < i) {
-      log.add('header-twice', place, table.titles[i]!);
+      log.add('header-twice', place, table.titles[i]);
       sound = false;
       return;
     }
@@ -143,7 +149,7 @@ export function openKnown(source: SourceFile, spec: TableSpec, log: ProblemLog):
     const found = quantityOf(column, spec);
     if (found === 'unit') {
       const dimension = spec.quantities.find(({ name }) => column.startsWith(`${name}_`))!.dimension;
-      log.add('unit-unknown', place, table.titles[i]!, { units: unitWords(dimension) });
+      log.add('unit-unknown', place, table.titles[i], { units: unitWords(dimension) });
       sound = false;
     } else if (found) quantity.set(found.name, [...(quantity.get(found.name) ?? []), { ...found.part, index: i }]);
     else unknown.push({ index: i, title: table.titles[i]! });
@@ -157,4 +163,3 @@ export function openKnown(source: SourceFile, spec: TableSpec, log: ProblemLog):
   }
   return sound ? { table, index, quantity, unknown, decimalCommas: findDecimalCommas(table, log), log } : null;
 }
-

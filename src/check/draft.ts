@@ -1,7 +1,6 @@
 import type { Day } from '../terms/day.ts';
 import type { Picked, Picking, Planting, PlantingEvent } from '../terms/trial.ts';
 
-
 /** Numbers kept of one row: day, stage, fruits, grams, culls by number and weight, and the row before it of that day. */
 const WIDTH = 7;
 const MISSING = -1;
@@ -49,7 +48,13 @@ const NOTHING: Picked = { fruits: 0, grams: 0, fruitsUnweighed: 0, gramsUncounte
  */
 export function addPicked({ rows, latest }: RecordDraft, row: PickedRow): boolean {
   const day = row.day ?? NO_DAY;
-  const own = [row.stage === 'green' ? 1 : 0, row.fruits ?? MISSING, row.grams ?? MISSING, row.cullFruits ?? MISSING, row.cullGrams ?? MISSING];
+  const own = [
+    row.stage === 'green' ? 1 : 0,
+    row.fruits ?? MISSING,
+    row.grams ?? MISSING,
+    row.cullFruits ?? MISSING,
+    row.cullGrams ?? MISSING,
+  ];
   const before = latest.get(day) ?? MISSING;
   let isTwice = false;
   for (let at = before; at >= 0 && row.day !== null && !isTwice; at = rows[at + WIDTH - 1]!) {
@@ -74,7 +79,14 @@ function pickingsOf(records: readonly RecordDraft[]): readonly Picking[] {
   const byDay = new Map<number, Picking>();
   for (const { rows } of records) {
     for (let at = 0; at < rows.length; at += WIDTH) {
-      const [day, stage, fruits, grams, cullFruits, cullGrams] = rows.slice(at, at + WIDTH - 1) as [number, number, number, number, number, number];
+      const [day, stage, fruits, grams, cullFruits, cullGrams] = rows.slice(at, at + WIDTH - 1) as [
+        number,
+        number,
+        number,
+        number,
+        number,
+        number,
+      ];
       const usable: Picked = {
         fruits: Math.max(0, fruits),
         grams: Math.max(0, grams),

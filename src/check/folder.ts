@@ -11,6 +11,8 @@ export interface TrialFiles {
   readonly settings: SourceFile | null;
   readonly varieties: SourceFile | null;
   readonly seasons: ReadonlyMap<number, ReadonlyMap<SeasonTable, SourceFile>>;
+  /** Markdown files of `content/`. */
+  readonly content: readonly SourceFile[];
   /** Files and folders that could not be read, with what the system said. */
   readonly unreadable: readonly { readonly path: string; readonly reason: string }[];
   /** Names that are none of the contract's, for near misses: `data/2026/observation.csv`. */
@@ -32,9 +34,11 @@ export function sortFiles(
 ): TrialFiles {
   const seasons = new Map<number, Map<SeasonTable, SourceFile>>();
   const others: string[] = [];
+  const content = found.filter(({ path }) => path.startsWith('content/'));
   let settings: SourceFile | null = null;
   let varieties: SourceFile | null = null;
   for (const source of found) {
+    if (!source.path.startsWith('data/')) continue;
     const [, first = '', second, ...deeper] = source.path.split('/');
     const table = SEASON_TABLES.find((name) => name === second);
     if (source.path === 'data/trial.yaml') settings = source;
@@ -45,7 +49,7 @@ export function sortFiles(
       seasons.set(Number(first), tables);
     } else others.push(source.path);
   }
-  return { hasData, settings, varieties, seasons, unreadable, others };
+  return { hasData, settings, varieties, seasons, content, unreadable, others };
 }
 
 /** Reports what is missing, misnamed or unreadable in a folder. */
@@ -56,7 +60,8 @@ export function listFolder(files: TrialFiles, log: ProblemLog): void {
     return;
   }
   const isUnreadable = (path: string): boolean => files.unreadable.some((file) => file.path === path);
-  if (!files.varieties && !isUnreadable('data/varieties.csv')) log.add('missing-varieties', fileOnly('data/varieties.csv'));
+  if (!files.varieties && !isUnreadable('data/varieties.csv'))
+    log.add('missing-varieties', fileOnly('data/varieties.csv'));
   if (files.seasons.size === 0 && files.unreadable.length === 0) log.add('no-seasons', fileOnly('data'));
   const strange = new Set<string>();
   for (const path of files.others) {

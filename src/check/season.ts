@@ -19,8 +19,14 @@ import { checkWeather } from './tables/weather.ts';
 import { seasonIndex } from './target.ts';
 
 export const SEASON_TABLES = [
-  'plantings.csv', 'harvests.csv', 'observations.csv', 'ratings.csv', 'measurements.csv', 'germination.csv',
-  'weather.csv', 'totals.csv',
+  'plantings.csv',
+  'harvests.csv',
+  'observations.csv',
+  'ratings.csv',
+  'measurements.csv',
+  'germination.csv',
+  'weather.csv',
+  'totals.csv',
 ] as const;
 export type SeasonTable = (typeof SEASON_TABLES)[number];
 
@@ -52,7 +58,8 @@ export function readPlantings(
   }
   const all = withIds([...planted, ...read], context);
   for (const { fields } of all) {
-    if (fields.sown !== null && partsOf(fields.sown).year < year) context.log.add('sown-earlier-year', fields.place, fields.id);
+    if (fields.sown !== null && partsOf(fields.sown).year < year)
+      context.log.add('sown-earlier-year', fields.place, fields.id);
   }
   return { year, tables, planted: all.slice(0, planted.length), totalled: all.slice(planted.length) };
 }
@@ -72,7 +79,12 @@ function unitsOf(
     if (!records) units.push(plantings[i]!);
     else if (!done.has(variety)) {
       done.add(variety);
-      units.push(joinPlantings(drafts.filter(({ fields }) => fields.variety === variety), records));
+      units.push(
+        joinPlantings(
+          drafts.filter(({ fields }) => fields.variety === variety),
+          records,
+        ),
+      );
     }
   }
   return units;

@@ -44,7 +44,10 @@ function plantingOf(id: string, place: () => Place, index: SeasonIndex, { log }:
   const season = index.elsewhere.get(id.toLowerCase());
   if (season !== undefined) log.add('planting-of-other-season', place(), id, { season: String(season) });
   else {
-    const near = nearestName(id, [...index.byId.values()].map(({ fields }) => fields.id));
+    const near = nearestName(
+      id,
+      [...index.byId.values()].map(({ fields }) => fields.id),
+    );
     log.add('unknown-planting', place(), id, near === null ? {} : { near });
   }
   return null;
@@ -55,7 +58,10 @@ export function targetIn(row: Row, index: SeasonIndex, context: CheckContext): T
   const id = textIn(row, 'planting');
   const name = textIn(row, 'variety');
   if (id === null && name === null) {
-    context.log.add('neither-planting-nor-variety', placeIn(row, row.from.index.has('planting') ? 'planting' : 'variety'));
+    context.log.add(
+      'neither-planting-nor-variety',
+      placeIn(row, row.from.index.has('planting') ? 'planting' : 'variety'),
+    );
     return null;
   }
   const variety = name === null ? null : varietyIn(row, 'variety', index.registry, context);

@@ -85,7 +85,11 @@ export function longValueIn(
   const result = parseQuantity(text, dimension.dimension, dimension.bareUnit, commas);
   if (result.kind === 'value' && result.value >= 0) return { trait, value: result.value * dimension.toTrait };
   const code = result.kind === 'value' ? 'number-negative' : 'quantity-unreadable';
-  context.log.add(code, placeIn(row, column), text, { column, quantity: trait.key, units: unitWords(dimension.dimension) });
+  context.log.add(code, placeIn(row, column), text, {
+    column,
+    quantity: trait.key,
+    units: unitWords(dimension.dimension),
+  });
   return null;
 }
 

@@ -7,6 +7,8 @@ import { decodeText } from '../read/decode.ts';
 import { readSettingsTree } from '../read/settingsTree.ts';
 import { dateReader } from './cells/dates.ts';
 import type { CheckContext } from './context.ts';
+import { checkContent, contentPages } from './content.ts';
+import type { Content } from './content.ts';
 import { listFolder } from './folder.ts';
 import type { TrialFiles } from './folder.ts';
 import { varietyRegistry } from './registry.ts';
@@ -14,6 +16,7 @@ import type { VarietyRegistry } from './registry.ts';
 import { reportBlocks } from './rules/blocks.ts';
 import { checkParents } from './rules/parents.ts';
 import { reportNoStart, reportNotRecorded } from './rules/recorded.ts';
+import { reportScores } from './rules/scores.ts';
 import { reportSettingsAgainstRecords } from './rules/settingsAgainstRecords.ts';
 import { checkSeason, readPlantings } from './season.ts';
 import { takeSettings } from './settings/settings.ts';
@@ -23,6 +26,7 @@ export interface CheckedTrial {
   /** Null if there is an error among the problems. */
   readonly trial: Trial | null;
   readonly problems: readonly Problem[];
+  readonly content: Content;
   /** Settings where they could be read, so that messages can be worded in the trial's language. */
   readonly settings: Settings | null;
 }
@@ -46,7 +50,8 @@ function readSettings(files: TrialFiles, log: CheckContext['log']): Settings | n
   }
   const decoded = decodeText(source.bytes);
   if (decoded.kind !== 'text') {
-    const place = decoded.kind === 'not-utf8' ? { file: source.path, line: decoded.line, column: 1 } : fileOnly(source.path);
+    const place =
+      decoded.kind === 'not-utf8' ? { file: source.path, line: decoded.line, column: 1 } : fileOnly(source.path);
     log.add(decoded.kind, place);
     return null;
   }
@@ -66,7 +71,8 @@ function checkSeasons(files: TrialFiles, registry: VarietyRegistry, context: Che
     const elsewhere = new Map<string, number>();
     for (const other of drafts) {
       if (other === own) continue;
-      for (const { fields } of [...other.planted, ...other.totalled]) elsewhere.set(fields.id.toLowerCase(), other.year);
+      for (const { fields } of [...other.planted, ...other.totalled])
+        elsewhere.set(fields.id.toLowerCase(), other.year);
     }
     return checkSeason(own, elsewhere, registry, context);
   });
@@ -82,7 +88,7 @@ export function checkTrial(files: TrialFiles): CheckedTrial {
   const log = openLog();
   listFolder(files, log);
   const settings = files.hasData ? readSettings(files, log) : null;
-  if (!settings) return { trial: null, problems: log.problems(), settings: null };
+  if (!settings) return { trial: null, problems: log.problems(), content: new Map(), settings: null };
   const context: CheckContext = { log, dates: dateReader(settings.language, settings.dates), settings };
   const read = files.varieties ? checkVarieties(files.varieties, context) : [];
   const registry = varietyRegistry(read);
@@ -93,11 +99,17 @@ export function checkTrial(files: TrialFiles): CheckedTrial {
     reportNotRecorded(season, context);
     reportNoStart(season, context);
     reportBlocks(season, varieties, context);
+    reportScores(season, context);
   }
+  const pages = contentPages(
+    seasons.map(({ year }) => year),
+    varieties.map(({ id }) => id),
+  );
+  const content = checkContent(files.content, pages, log);
   const problems = log.problems();
   const sound = problems.every((problem) => severityOf(problem) !== 'error');
   const complete = withClasses(withCheckIds(settings, registry), varieties);
-  return { trial: sound ? { settings: complete, varieties, seasons } : null, problems, settings };
+  return { trial: sound ? { settings: complete, varieties, seasons } : null, problems, content, settings };
 }
 
 /** Check varieties by their ids, whatever name the settings call them by. */

@@ -1,9 +1,8 @@
 import { existsSync, mkdirSync, mkdtempSync, renameSync, rmSync, writeFileSync } from 'node:fs';
 import { basename, dirname, join, relative, resolve } from 'node:path';
 import { fileURLToPath } from 'node:url';
-import type { Page } from '../../site/pages.tsx';
+import type { Page } from '../../site/content.ts';
 import { configureEleventy } from './eleventySite.ts';
-import type { EleventyConfig } from './eleventySite.ts';
 import { makePages } from './makePages.ts';
 import { tellProblems } from './tellProblems.ts';
 import type { Telling } from './tellProblems.ts';
@@ -16,14 +15,14 @@ function packageRoot(): string {
 }
 
 async function writePages(fresh: string, pages: readonly Page[]): Promise<void> {
-  const { default: Eleventy } = (await import('@11ty/eleventy' as string)) as { default: new (...args: unknown[]) => EleventyRun };
+  const { default: Eleventy } = await import('@11ty/eleventy');
   const input = mkdtempSync(join(dirname(fresh), '.keeprow-input-'));
   try {
     const eleventy = new Eleventy(relative(process.cwd(), input), relative(process.cwd(), fresh), {
       quietMode: true,
       configPath: '',
       loader: 'esm',
-      config: (config: EleventyConfig) => configureEleventy(config, pages, join(packageRoot(), 'site', 'assets')),
+      config: (config) => configureEleventy(config, pages, join(packageRoot(), 'site', 'assets')),
     });
     await eleventy.initializeConfig({ markdownTemplateEngine: false, htmlTemplateEngine: false });
     eleventy.disableLogger();
@@ -32,13 +31,6 @@ async function writePages(fresh: string, pages: readonly Page[]): Promise<void> 
   } finally {
     rmSync(input, { recursive: true, force: true });
   }
-}
-
-interface EleventyRun {
-  readonly initializeConfig: (overrides: Record<string, unknown>) => Promise<void>;
-  readonly disableLogger: () => void;
-  readonly init: () => Promise<void>;
-  readonly write: () => Promise<void>;
 }
 
 /** Puts the fresh site in the place of the old one; the old one stays whole until then. */

@@ -1,5 +1,5 @@
 import { relative } from 'node:path';
-import type { Page } from '../../site/pages.tsx';
+import type { Page } from '../../site/content.ts';
 
 /** The little of Eleventy that is used; the package has no types. */
 export interface EleventyConfig {

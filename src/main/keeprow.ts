@@ -50,7 +50,8 @@ async function main(args: readonly string[]): Promise<number> {
   if (more.length > 0) return usage(`one folder is enough, not also ${more.join(' ')}`);
   const telling = { json: values.json ?? false, strict: values.strict ?? false, quiet: values.quiet ?? false };
   if (values.out !== undefined && command !== 'build') return usage('--out belongs to build');
-  if (values.port !== undefined && (command !== 'view' || !/^\d{1,5}$/.test(values.port))) return usage('--port belongs to view and is a number');
+  if (values.port !== undefined && (command !== 'view' || !/^\d{1,5}$/.test(values.port)))
+    return usage('--port belongs to view and is a number');
   if (command === 'new') {
     if (positionals.length < 2) return usage('new needs a folder: keeprow new DIR');
     return (await import('./new.ts')).runNew(folder, telling.quiet);
@@ -66,7 +67,9 @@ main(process.argv.slice(2)).then(
     process.exitCode = code;
   },
   (fault: unknown) => {
-    process.stderr.write(`keeprow: a fault of the program: ${fault instanceof Error ? fault.message : String(fault)}\n`);
+    process.stderr.write(
+      `keeprow: a fault of the program: ${fault instanceof Error ? fault.message : String(fault)}\n`,
+    );
     process.exitCode = 3;
   },
 );

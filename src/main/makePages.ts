@@ -1,8 +1,8 @@
-import { existsSync, readdirSync, readFileSync } from 'node:fs';
-import { join } from 'node:path';
 import MarkdownIt from 'markdown-it';
+import { compareSeason } from '../analyse/compareSeason.ts';
 import { seasonSeen } from '../analyse/seen.ts';
 import type { SeasonSeen } from '../analyse/seen.ts';
+import type { Content } from '../check/content.ts';
 import { checkTrial } from '../check/trial.ts';
 import { downloadsOf, downloadText } from '../present/downloads.ts';
 import { drawChart } from '../present/draw.ts';
@@ -11,7 +11,7 @@ import { writingOf } from '../present/numbers.ts';
 import { resultsDocument } from '../present/results.ts';
 import { classFigures } from '../present/seasonCharts.ts';
 import { sitePages } from '../../site/pages.tsx';
-import type { Page } from '../../site/pages.tsx';
+import type { Page } from '../../site/content.ts';
 import type { DrawnFigure } from '../../site/parts.tsx';
 import type { Problem } from '../terms/problem.ts';
 import type { Trial } from '../terms/trial.ts';
@@ -28,21 +28,17 @@ export interface MadePages {
   readonly problems: readonly Problem[];
 }
 
-function readWords(folder: string): ReadonlyMap<string, string> {
-  const markdown = new MarkdownIt({ html: false }).disable('image');
-  const words = new Map<string, string>();
-  for (const part of ['', 'seasons', 'varieties']) {
-    const at = join(folder, 'content', part);
-    if (!existsSync(at)) continue;
-    for (const name of readdirSync(at).toSorted()) {
-      if (!name.endsWith('.md')) continue;
-      words.set([part, name.slice(0, -3)].filter((piece) => piece !== '').join('/'), markdown.render(readFileSync(join(at, name), 'utf8')));
-    }
-  }
-  return words;
+/** The grower's words as HTML: Markdown without raw HTML; a picture is told by its text. */
+function wordsOf(content: Content): ReadonlyMap<string, string> {
+  const markdown = new MarkdownIt({ html: false });
+  markdown.renderer.rules['image'] = (tokens, i) => markdown.utils.escapeHtml(tokens[i]!.content);
+  return new Map([...content].map(([page, text]) => [page, markdown.render(text)]));
 }
 
-async function drawFigures(trial: Trial, seasons: readonly SeasonSeen[]): Promise<ReadonlyMap<string, readonly DrawnFigure[]>> {
+async function drawFigures(
+  trial: Trial,
+  seasons: readonly SeasonSeen[],
+): Promise<ReadonlyMap<string, readonly DrawnFigure[]>> {
   const writing = writingOf(trial.settings);
   const drawn = new Map<string, readonly DrawnFigure[]>();
   for (const seen of seasons) {
@@ -64,15 +60,27 @@ async function drawFigures(trial: Trial, seasons: readonly SeasonSeen[]): Promis
  * @param folder  the trial folder
  * @param isFit   says from the problems whether to go on to the pages
  */
-export async function makePages(folder: string, isFit: (problems: readonly Problem[]) => boolean = () => true): Promise<MadePages> {
-  const { trial, problems } = checkTrial(readFolder(folder));
+export async function makePages(
+  folder: string,
+  isFit: (problems: readonly Problem[]) => boolean = () => true,
+): Promise<MadePages> {
+  const { trial, problems, content } = checkTrial(readFolder(folder));
   if (!isFit(problems) || !trial) return { pages: [], files: new Map(), problems };
   const seasons = trial.seasons.map((season) => seasonSeen(trial, season));
+  const compared = seasons.map((seen) => ({ seen, compared: compareSeason(trial, seen) }));
   const figures = await drawFigures(trial, seasons);
   const downloads = downloadsOf(trial, seasons);
-  const content = { trial, seasons, problems, writing: writingOf(trial.settings), figures, downloads, words: readWords(folder) };
-  const pages = sitePages(content, new MarkdownIt().render(methodsText(trial.settings)));
+  const site = {
+    trial,
+    seasons,
+    problems,
+    writing: writingOf(trial.settings),
+    figures,
+    downloads,
+    words: wordsOf(content),
+  };
+  const pages = sitePages(site, new MarkdownIt().render(methodsText(trial.settings)));
   const files = new Map(downloads.map((download) => [download.path, downloadText(download)]));
-  files.set('results.json', `${JSON.stringify(resultsDocument(trial, seasons), null, 1)}\n`);
+  files.set('results.json', `${JSON.stringify(resultsDocument(trial, compared), null, 1)}\n`);
   return { pages, files, problems };
 }

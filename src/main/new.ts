@@ -12,6 +12,7 @@ export function runNew(folder: string, quiet: boolean): number {
     mkdirSync(dirname(join(folder, path)), { recursive: true });
     writeFileSync(join(folder, path), text, { flag: 'wx' });
   }
-  if (!quiet) process.stdout.write(`A trial with an example season is in ${folder}\nLook at it with: keeprow build ${folder}\n`);
+  if (!quiet)
+    process.stdout.write(`A trial with an example season is in ${folder}\nLook at it with: keeprow build ${folder}\n`);
   return 0;
 }

@@ -4,32 +4,32 @@ import type { SourceFile } from '../read/decode.ts';
 import { sortFiles } from '../check/folder.ts';
 import type { TrialFiles } from '../check/folder.ts';
 
-const READ = /\.(csv|ya?ml|txt|tsv)$/i;
+const READ = { data: /\.(csv|ya?ml|txt|tsv)$/i, content: /\.md$/ };
 const LARGEST = 1 << 29;
 
 function reasonOf(fault: unknown): string {
   return fault instanceof Error && 'code' in fault ? String(fault.code) : 'unknown';
 }
 
-/** Reads the data of a trial folder: the files of `data/` and of its folders, in the order of their names. */
+/** Reads a trial folder: the tables and settings of `data/`, the Markdown of `content/`, in the order of their names. */
 export function readFolder(folder: string): TrialFiles {
   const found: SourceFile[] = [];
   const unreadable: { path: string; reason: string }[] = [];
-  const visit = (path: string, depth: number): boolean => {
+  const visit = (path: string, wanted: RegExp, depth = 0): boolean => {
     let names: string[];
     try {
       names = readdirSync(join(folder, path)).toSorted();
     } catch (fault) {
-      if (depth > 0 || reasonOf(fault) === 'EACCES') unreadable.push({ path, reason: reasonOf(fault) });
-      return reasonOf(fault) === 'EACCES';
+      if (depth > 0 || reasonOf(fault) !== 'ENOENT') unreadable.push({ path, reason: reasonOf(fault) });
+      return reasonOf(fault) !== 'ENOENT';
     }
     for (const name of names) {
       const inside = `${path}/${name}`;
       try {
         const stat = statSync(join(folder, inside));
         if (stat.isDirectory()) {
-          if (depth < 1) visit(inside, depth + 1);
-        } else if (stat.isFile() && READ.test(name)) {
+          if (depth < 1) visit(inside, wanted, depth + 1);
+        } else if (stat.isFile() && wanted.test(name)) {
           if (stat.size > LARGEST) unreadable.push({ path: inside, reason: 'larger than 512 MB' });
           else found.push({ path: inside, bytes: readFileSync(join(folder, inside)) });
         }
@@ -39,6 +39,7 @@ export function readFolder(folder: string): TrialFiles {
     }
     return true;
   };
-  const hasData = visit('data', 0);
+  const hasData = visit('data', READ.data);
+  visit('content', READ.content);
   return sortFiles(found, unreadable, hasData);
 }

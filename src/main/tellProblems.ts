@@ -19,7 +19,9 @@ export function tellProblems(problems: readonly Problem[], { json, strict, quiet
   else if (!quiet) {
     for (const problem of inOrder(problems)) process.stdout.write(`${problemText(problem)}\n\n`);
     const word = (n: number, name: string): string => `${n} ${name}${n === 1 ? '' : 's'}`;
-    process.stdout.write(`${word(counts.error, 'error')}, ${word(counts.warning, 'warning')}, ${word(counts.note, 'note')}\n`);
+    process.stdout.write(
+      `${word(counts.error, 'error')}, ${word(counts.warning, 'warning')}, ${word(counts.note, 'note')}\n`,
+    );
   }
   return counts.error > 0 || (strict && counts.warning > 0) ? 1 : 0;
 }

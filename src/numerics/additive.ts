@@ -89,7 +89,12 @@ function solve(data: AdditiveData, layout: Layout, { z, w }: Working): Solution 
   const { groups, columns, columnOf } = layout;
   const n = z.length;
   const groupMeans = groupAverages(z, w, group, groups);
-  const refined = groupAverages(z.map((value, i) => value - groupMeans[group[i]!]!), w, group, groups);
+  const refined = groupAverages(
+    z.map((value, i) => value - groupMeans[group[i]!]!),
+    w,
+    group,
+    groups,
+  );
   groupMeans.forEach((_, g) => (groupMeans[g]! += refined[g]!));
   if (block === null || columns === 0) {
     const none = Array.from({ length: groups }, () => new Float64Array(0));

@@ -22,7 +22,9 @@ export function productFactors(correlation: readonly (readonly number[])[]): rea
     const l = i <= 1 ? 2 : 1;
     return Math.sqrt(Math.max(0, (row[j]! * row[l]!) / correlation[j]![l]!));
   });
-  const fits = correlation.every((row, i) => row.every((value, j) => i === j || Math.abs(value - factors[i]! * factors[j]!) < 1e-9));
+  const fits = correlation.every((row, i) =>
+    row.every((value, j) => i === j || Math.abs(value - factors[i]! * factors[j]!) < 1e-9),
+  );
   return fits && factors.every((factor) => factor < 1) ? factors : null;
 }
 

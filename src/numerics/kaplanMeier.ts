@@ -30,7 +30,7 @@ export function kaplanMeier(times: readonly number[], events: readonly boolean[]
   let survival = 1;
   let hazardVariance = 0;
   let atRisk = times.length;
-  for (let start = 0; start < order.length; ) {
+  for (let start = 0; start < order.length;) {
     const time = times[order[start]!]!;
     let end = start;
     let died = 0;
@@ -48,7 +48,11 @@ export function kaplanMeier(times: readonly number[], events: readonly boolean[]
 }
 
 /** First time a falling curve is at or below the share; halfway to its next drop where it meets it exactly. */
-function crossing(steps: readonly SurvivalStep[], height: (step: SurvivalStep) => number | null, share: number): number | null {
+function crossing(
+  steps: readonly SurvivalStep[],
+  height: (step: SurvivalStep) => number | null,
+  share: number,
+): number | null {
   const drops = steps.filter((step) => step.events > 0);
   const at = drops.findIndex((step) => {
     const value = height(step);
@@ -76,11 +80,13 @@ function crossing(steps: readonly SurvivalStep[], height: (step: SurvivalStep) =
  */
 export function survivalQuantile(steps: readonly SurvivalStep[], share: number, level: number): SurvivalQuantile {
   const z = normalQuantile(0.5 + level / 2);
-  const limit = (side: number) => (step: SurvivalStep): number | null => {
-    if (step.survival <= 0 || step.survival >= 1) return step.survival <= 0 ? null : step.survival;
-    const spread = Math.sqrt(step.hazardVariance) / Math.abs(Math.log(step.survival));
-    return step.survival ** Math.exp(side * z * spread);
-  };
+  const limit =
+    (side: number) =>
+    (step: SurvivalStep): number | null => {
+      if (step.survival <= 0 || step.survival >= 1) return step.survival <= 0 ? null : step.survival;
+      const spread = Math.sqrt(step.hazardVariance) / Math.abs(Math.log(step.survival));
+      return step.survival ** Math.exp(side * z * spread);
+    };
   return {
     estimate: crossing(steps, (step) => step.survival, share),
     low: crossing(steps, limit(1), share),

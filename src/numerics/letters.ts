@@ -12,12 +12,16 @@ export function letterDisplay(count: number, separated: (i: number, j: number) =
     for (let j = i + 1; j < count; j++) {
       if (!separated(i, j)) continue;
       const kept = columns.filter((column) => !(column.has(i) && column.has(j)));
-      const split = columns.filter((column) => column.has(i) && column.has(j)).flatMap((column) => [without(column, i), without(column, j)]);
+      const split = columns
+        .filter((column) => column.has(i) && column.has(j))
+        .flatMap((column) => [without(column, i), without(column, j)]);
       columns = absorb([...kept, ...split]);
     }
   }
   const ordered = columns.map((column) => [...column].toSorted((a, b) => a - b)).toSorted(byMembers);
-  return Array.from({ length: count }, (_, i) => ordered.map((column, c) => (column.includes(i) ? letter(c) : '')).join(''));
+  return Array.from({ length: count }, (_, i) =>
+    ordered.map((column, c) => (column.includes(i) ? letter(c) : '')).join(''),
+  );
 }
 
 function without(column: ReadonlySet<number>, item: number): ReadonlySet<number> {
@@ -28,8 +32,11 @@ function without(column: ReadonlySet<number>, item: number): ReadonlySet<number>
 
 /** Drops columns that lie wholly inside another. */
 function absorb(columns: readonly ReadonlySet<number>[]): ReadonlySet<number>[] {
-  const within = (a: ReadonlySet<number>, b: ReadonlySet<number>): boolean => a.size <= b.size && [...a].every((item) => b.has(item));
-  return columns.filter((own, i) => !columns.some((other, k) => k !== i && within(own, other) && (own.size < other.size || k < i)));
+  const within = (a: ReadonlySet<number>, b: ReadonlySet<number>): boolean =>
+    a.size <= b.size && [...a].every((item) => b.has(item));
+  return columns.filter(
+    (own, i) => !columns.some((other, k) => k !== i && within(own, other) && (own.size < other.size || k < i)),
+  );
 }
 
 function byMembers(a: readonly number[], b: readonly number[]): number {

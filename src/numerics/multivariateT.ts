@@ -19,7 +19,10 @@ function cholesky(matrix: readonly (readonly number[])[]): readonly Float64Array
   return rows;
 }
 
-const PRIMES = [2, 3, 5, 7, 11, 13, 17, 19, 23, 29, 31, 37, 41, 43, 47, 53, 59, 61, 67, 71, 73, 79, 83, 89, 97, 101, 103, 107, 109, 113];
+const PRIMES = [
+  2, 3, 5, 7, 11, 13, 17, 19, 23, 29, 31, 37, 41, 43, 47, 53, 59, 61, 67, 71, 73, 79, 83, 89, 97, 101, 103, 107, 109,
+  113,
+];
 
 function primes(count: number): readonly number[] {
   const found = [...PRIMES];
@@ -103,7 +106,9 @@ export function multivariateTUpperTail(t: number, correlation: readonly (readonl
 }
 
 const TABLE = 4096;
-const quantiles = Float64Array.from({ length: TABLE + 1 }, (_, i) => normalQuantile(Math.min(1 - 1e-6, Math.max(1e-6, i / TABLE))));
+const quantiles = Float64Array.from({ length: TABLE + 1 }, (_, i) =>
+  normalQuantile(Math.min(1 - 1e-6, Math.max(1e-6, i / TABLE))),
+);
 
 /**
  * Normal quantile good to about 1e-5, which is enough to place a lattice point: a table in the middle, in the tails

@@ -18,8 +18,7 @@ export function equalityF(
   const columns = Array.from({ length: df1 }, (_, j) =>
     Float64Array.from(
       { length: df1 },
-      (_, i) =>
-        covariance[i + 1]![j + 1]! - covariance[i + 1]![0]! - covariance[0]![j + 1]! + covariance[0]![0]!,
+      (_, i) => covariance[i + 1]![j + 1]! - covariance[i + 1]![0]! - covariance[0]![j + 1]! + covariance[0]![0]!,
     ),
   );
   try {

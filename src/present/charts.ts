@@ -34,23 +34,43 @@ const CONFIG = {
   background: 'transparent',
   font: FONT,
   axis: {
-    labelColor: INK, titleColor: INK, domainColor: 'var(--rule)', tickColor: 'var(--rule)', grid: false, labelFontSize: 13,
-    titleFontSize: 13, titleFontWeight: 'normal', labelLimit: 0, titleLimit: 0,
+    labelColor: INK,
+    titleColor: INK,
+    domainColor: 'var(--rule)',
+    tickColor: 'var(--rule)',
+    grid: false,
+    labelFontSize: 13,
+    titleFontSize: 13,
+    titleFontWeight: 'normal',
+    labelLimit: 0,
+    titleLimit: 0,
   },
   view: { stroke: null },
 } as const;
 
-const COLOUR = { condition: { test: "datum.group === 'new'", value: 'var(--new)' }, value: 'var(--returning)' } as const;
+const COLOUR = {
+  condition: { test: "datum.group === 'new'", value: 'var(--new)' },
+  value: 'var(--returning)',
+} as const;
 
 /** Vega-Lite specification of a chart; every number is in its data, it computes nothing. */
-export function specification(chart: Chart, width: number): { readonly spec: TopLevelSpec; readonly data: Record<string, readonly object[]> } {
+export function specification(
+  chart: Chart,
+  width: number,
+): { readonly spec: TopLevelSpec; readonly data: Record<string, readonly object[]> } {
   return chart.kind === 'dots' ? dots(chart, width) : steps(chart, width);
 }
 
 function dots(chart: DotChart, width: number) {
   // Order of the rows: the first layer's data come first in the joint domain, so the specification names no variety.
   const y = { field: 'name', type: 'nominal', sort: null, axis: { title: null, domain: false, ticks: false } } as const;
-  const x = (field: string) => ({ field, type: 'quantitative', scale: { zero: chart.zero, nice: true }, axis: { title: chart.axis, tickCount: 5 } }) as const;
+  const x = (field: string) =>
+    ({
+      field,
+      type: 'quantitative',
+      scale: { zero: chart.zero, nice: true },
+      axis: { title: chart.axis, tickCount: 5 },
+    }) as const;
   const spec = {
     $schema: 'https://vega.github.io/schema/vega-lite/v6.json',
     width,
@@ -58,13 +78,23 @@ function dots(chart: DotChart, width: number) {
     config: CONFIG,
     datasets: {},
     layer: [
-      { data: { name: 'intervals' }, mark: { type: 'rule', strokeWidth: 2.5, aria: false }, encoding: { y, x: x('low'), x2: { field: 'high' }, color: COLOUR } },
-      { data: { name: 'plants' }, mark: { type: 'tick', color: 'var(--rule)', thickness: 2, size: 12, aria: false }, encoding: { y, x: x('value') } },
+      {
+        data: { name: 'intervals' },
+        mark: { type: 'rule', strokeWidth: 2.5, aria: false },
+        encoding: { y, x: x('low'), x2: { field: 'high' }, color: COLOUR },
+      },
+      {
+        data: { name: 'plants' },
+        mark: { type: 'tick', color: 'var(--rule)', thickness: 2, size: 12, aria: false },
+        encoding: { y, x: x('value') },
+      },
       {
         data: { name: 'rows' },
         mark: { type: 'point', filled: true, size: 90, opacity: 1, stroke: 'var(--paper)', strokeWidth: 1 },
         encoding: {
-          y, x: x('estimate'), color: COLOUR,
+          y,
+          x: x('estimate'),
+          color: COLOUR,
           shape: { condition: { test: "datum.group === 'new'", value: 'diamond' }, value: 'circle' },
           description: { field: 'description', type: 'nominal' },
         },
@@ -72,7 +102,12 @@ function dots(chart: DotChart, width: number) {
     ],
   };
   const rows = chart.rows.map((row) => ({ ...row, description: `${row.name}, ${row.group}: ${row.written}` }));
-  const intervals = rows.map(({ name, group, estimate, low, high }) => ({ name, group, low: low ?? estimate, high: high ?? estimate }));
+  const intervals = rows.map(({ name, group, estimate, low, high }) => ({
+    name,
+    group,
+    low: low ?? estimate,
+    high: high ?? estimate,
+  }));
   return { spec: spec as unknown as TopLevelSpec, data: { rows, intervals, plants: chart.plants } };
 }
 
@@ -94,8 +129,20 @@ function endLabels(chart: StepChart) {
 
 function steps(chart: StepChart, width: number) {
   const scale = chart.share ? { domainMax: 1 } : { zero: true };
-  const x = (field: string) => ({ field, type: 'quantitative', scale: { zero: false, nice: false }, axis: { title: chart.axisX, tickCount: 5 } }) as const;
-  const y = (field: string) => ({ field, type: 'quantitative', scale, axis: { title: chart.axisY, tickCount: 4, ...(chart.share ? { format: '.0%' } : {}) } }) as const;
+  const x = (field: string) =>
+    ({
+      field,
+      type: 'quantitative',
+      scale: { zero: false, nice: false },
+      axis: { title: chart.axisX, tickCount: 5 },
+    }) as const;
+  const y = (field: string) =>
+    ({
+      field,
+      type: 'quantitative',
+      scale,
+      axis: { title: chart.axisY, tickCount: 4, ...(chart.share ? { format: '.0%' } : {}) },
+    }) as const;
   const ends = { name: 'ends' };
   const spec = {
     width,
@@ -103,9 +150,21 @@ function steps(chart: StepChart, width: number) {
     config: CONFIG,
     datasets: {},
     layer: [
-      { data: { name: 'rows' }, mark: { type: 'line', interpolate: 'step-after', strokeWidth: 2, color: 'var(--returning)', aria: false }, encoding: { x: x('x'), y: y('y'), detail: { field: 'name' } } },
-      { data: ends, mark: { type: 'rule', color: 'var(--rule)', strokeWidth: 0.75, aria: false }, encoding: { x: x('x'), y: y('y'), x2: { field: 'labelX' }, y2: { field: 'labelY' } } },
-      { data: ends, mark: { type: 'text', align: 'left', dx: 4, color: INK, fontSize: 12, limit: 0 }, encoding: { x: x('labelX'), y: y('labelY'), text: { field: 'name' } } },
+      {
+        data: { name: 'rows' },
+        mark: { type: 'line', interpolate: 'step-after', strokeWidth: 2, color: 'var(--returning)', aria: false },
+        encoding: { x: x('x'), y: y('y'), detail: { field: 'name' } },
+      },
+      {
+        data: ends,
+        mark: { type: 'rule', color: 'var(--rule)', strokeWidth: 0.75, aria: false },
+        encoding: { x: x('x'), y: y('y'), x2: { field: 'labelX' }, y2: { field: 'labelY' } },
+      },
+      {
+        data: ends,
+        mark: { type: 'text', align: 'left', dx: 4, color: INK, fontSize: 12, limit: 0 },
+        encoding: { x: x('labelX'), y: y('labelY'), text: { field: 'name' } },
+      },
     ],
   };
   return { spec: spec as unknown as TopLevelSpec, data: { rows: chart.rows, ends: endLabels(chart) } };

@@ -31,8 +31,18 @@ function figuresDownload(trial: Trial, seasons: readonly SeasonSeen[]): Download
   const rows = seasons.flatMap((seen) =>
     seen.varieties.flatMap((own) =>
       Object.entries(seasonTraits(seen, own, trial)).map(([trait, figure]): readonly Cell[] => [
-        seen.season.year, own.variety.id, own.variety.name, own.variety.classId, own.status, trait, figure.unit, figure.n,
-        figure.estimate ?? figure.median ?? null, figure.low, figure.high, figure.method,
+        seen.season.year,
+        own.variety.id,
+        own.variety.name,
+        own.variety.classId,
+        own.status,
+        trait,
+        figure.unit,
+        figure.n,
+        figure.estimate ?? figure.median ?? null,
+        figure.low,
+        figure.high,
+        figure.method,
       ]),
     ),
   );
@@ -40,10 +50,18 @@ function figuresDownload(trial: Trial, seasons: readonly SeasonSeen[]): Download
     path: 'figures.csv',
     title: 'Every figure of every season',
     columns: [
-      ['season', 'year'], ['variety', 'id'], ['name', 'shown name'], ['class', 'class id'], ['status', 'new or returning in that season'],
-      ['trait', 'what was measured'], ['unit', 'unit of the figures'], ['n', 'plantings; tasters for ratings; answers for yes-no traits'],
-      ['estimate', 'estimate; the median for first_ripe'], ['low', `lower end of the ${trial.settings.interval * 100} % interval`],
-      ['high', `upper end of the ${trial.settings.interval * 100} % interval`], ['method', 'see the methods page'],
+      ['season', 'year'],
+      ['variety', 'id'],
+      ['name', 'shown name'],
+      ['class', 'class id'],
+      ['status', 'new or returning in that season'],
+      ['trait', 'what was measured'],
+      ['unit', 'unit of the figures'],
+      ['n', 'plantings; tasters for ratings; answers for yes-no traits'],
+      ['estimate', 'estimate; the median for first_ripe'],
+      ['low', `lower end of the ${trial.settings.interval * 100} % interval`],
+      ['high', `upper end of the ${trial.settings.interval * 100} % interval`],
+      ['method', 'see the methods page'],
     ],
     rows,
   };
@@ -55,15 +73,36 @@ function plantingsDownload(seen: SeasonSeen): Download {
     path: `${seen.season.year}/plantings.csv`,
     title: `Plantings of ${seen.season.year}`,
     columns: [
-      ['planting', 'id in the season'], ['variety', 'id'], ['plants', 'plants set out'], ['bed', 'where it stood'], ['block', 'replicate'],
-      ['transplanted', 'date'], ['removed', 'date'], ['cause', 'why removed'], ['yield_g', 'usable yield per plant, grams'],
-      ['fruits', 'usable fruits per plant'], ['first_ripe', 'days to first ripe fruit'],
+      ['planting', 'id in the season'],
+      ['variety', 'id'],
+      ['plants', 'plants set out'],
+      ['bed', 'where it stood'],
+      ['block', 'replicate'],
+      ['transplanted', 'date'],
+      ['removed', 'date'],
+      ['cause', 'why removed'],
+      ['yield_g', 'usable yield per plant, grams'],
+      ['fruits', 'usable fruits per plant'],
+      ['first_ripe', 'days to first ripe fruit'],
     ],
     rows: seen.season.yieldUnits.map((unit) => {
       const own = seen.yields.get(unit.id);
-      const each = (value: number | null | undefined): number | null => (value === null || value === undefined ? null : value / unit.plants);
+      const each = (value: number | null | undefined): number | null =>
+        value === null || value === undefined ? null : value / unit.plants;
       const date = (day: typeof unit.removed): string | null => (day === null ? null : isoDate(day));
-      return [unit.id, unit.variety, unit.plants, unit.bed, unit.block, date(unit.transplanted), date(unit.removed), unit.cause, each(own?.grams), each(own?.fruits), ripe.get(unit.id) ?? null];
+      return [
+        unit.id,
+        unit.variety,
+        unit.plants,
+        unit.bed,
+        unit.block,
+        date(unit.transplanted),
+        date(unit.removed),
+        unit.cause,
+        each(own?.grams),
+        each(own?.fruits),
+        ripe.get(unit.id) ?? null,
+      ];
     }),
   };
 }
@@ -71,16 +110,35 @@ function plantingsDownload(seen: SeasonSeen): Download {
 function harvestsDownload(seen: SeasonSeen): Download | null {
   const rows = seen.season.yieldUnits.flatMap((unit) =>
     unit.pickings.flatMap(({ day, ripe, green, cullFruits, hasCulls }) =>
-      ([['ripe', ripe], ['green', green]] as const)
+      (
+        [
+          ['ripe', ripe],
+          ['green', green],
+        ] as const
+      )
         .filter(([stage, picked]) => picked.fruits > 0 || picked.grams > 0 || (stage === 'ripe' && hasCulls))
-        .map(([stage, picked]): readonly Cell[] => [day === null ? null : isoDate(day), unit.id, picked.fruits, picked.grams, stage, stage === 'ripe' && hasCulls ? cullFruits : null]),
+        .map(([stage, picked]): readonly Cell[] => [
+          day === null ? null : isoDate(day),
+          unit.id,
+          picked.fruits,
+          picked.grams,
+          stage,
+          stage === 'ripe' && hasCulls ? cullFruits : null,
+        ]),
     ),
   );
   if (rows.length === 0) return null;
   return {
     path: `${seen.season.year}/harvests.csv`,
     title: `Pickings of ${seen.season.year}, added up by planting and day`,
-    columns: [['date', 'day'], ['planting', 'id in the season'], ['fruits', 'usable fruits'], ['weight_g', 'usable weight, grams'], ['stage', 'ripe or green'], ['unusable_fruits', 'culls']],
+    columns: [
+      ['date', 'day'],
+      ['planting', 'id in the season'],
+      ['fruits', 'usable fruits'],
+      ['weight_g', 'usable weight, grams'],
+      ['stage', 'ripe or green'],
+      ['unusable_fruits', 'culls'],
+    ],
     rows,
   };
 }
@@ -89,6 +147,8 @@ function harvestsDownload(seen: SeasonSeen): Download | null {
 export function downloadsOf(trial: Trial, seasons: readonly SeasonSeen[]): readonly Download[] {
   return [
     figuresDownload(trial, seasons),
-    ...seasons.flatMap((seen) => [plantingsDownload(seen), harvestsDownload(seen)].filter((download) => download !== null)),
+    ...seasons.flatMap((seen) =>
+      [plantingsDownload(seen), harvestsDownload(seen)].filter((download) => download !== null),
+    ),
   ];
 }

@@ -21,11 +21,15 @@ export async function drawChart(chart: Chart, width: number, prefix: string): Pr
   const logger = { warn: fail, error: fail, info: () => logger, debug: () => logger, level: () => 0 };
   const { spec, data } = specification(chart, width);
   const key = JSON.stringify(spec);
-  const runtime = runtimes.get(key) ?? vega.parse(compile(spec, { logger: logger as never }).spec);
+  const runtime = runtimes.get(key) ?? vega.parse(compile(spec, { logger: logger }).spec);
   runtimes.set(key, runtime);
   vega.resetSVGDefIds();
   const view = new vega.View(runtime, { renderer: 'none' });
-  for (const [name, rows] of Object.entries(data)) view.data(name, rows.map((row) => ({ ...row })));
+  for (const [name, rows] of Object.entries(data))
+    view.data(
+      name,
+      rows.map((row) => ({ ...row })),
+    );
   const svg = await view.toSVG();
   view.finalize();
   return svg.replace(/\b(id="|url\(#|href="#)/g, `$1${prefix}-`);

@@ -8,7 +8,10 @@ export interface Writing {
   readonly number: (value: number, decimals?: number) => string;
   readonly date: (day: Day) => string;
   /** Value and unit of a stored quantity as shown: g, cm, mm in, ounces and inches out where the trial says so. */
-  readonly shown: (value: number, unit: string) => { readonly value: number; readonly unit: string; readonly decimals: number };
+  readonly shown: (
+    value: number,
+    unit: string,
+  ) => { readonly value: number; readonly unit: string; readonly decimals: number };
   readonly quantity: (value: number, unit: string) => string;
   /** `1,240 g (1,010 to 1,520)`. */
   readonly interval: (estimate: Pick<Estimate, 'estimate' | 'low' | 'high'>, unit: string) => string;
@@ -27,12 +30,20 @@ export function writingOf(settings: Pick<Settings, 'language' | 'units'>): Writi
   const number = (value: number, decimals = 0): string => {
     let format = formats.get(decimals);
     if (!format) {
-      format = new Intl.NumberFormat(settings.language, { minimumFractionDigits: decimals, maximumFractionDigits: decimals });
+      format = new Intl.NumberFormat(settings.language, {
+        minimumFractionDigits: decimals,
+        maximumFractionDigits: decimals,
+      });
       formats.set(decimals, format);
     }
     return format.format(value === 0 ? 0 : value);
   };
-  const dates = new Intl.DateTimeFormat(settings.language, { day: 'numeric', month: 'long', year: 'numeric', timeZone: 'UTC' });
+  const dates = new Intl.DateTimeFormat(settings.language, {
+    day: 'numeric',
+    month: 'long',
+    year: 'numeric',
+    timeZone: 'UTC',
+  });
   const shown: Writing['shown'] = (value, unit) => {
     const us = settings.units === 'us' ? US[unit] : undefined;
     if (us) return { value: value * us[1], unit: us[0], decimals: us[2] };
@@ -51,7 +62,8 @@ export function writingOf(settings: Pick<Settings, 'language' | 'units'>): Writi
     interval({ estimate, low, high }, unit) {
       if (estimate === null) return 'not known';
       if (low === null && high === null) return quantity(estimate, unit);
-      const end = (value: number | null): string => (value === null ? 'not reached' : number(shown(value, unit).value, shown(value, unit).decimals));
+      const end = (value: number | null): string =>
+        value === null ? 'not reached' : number(shown(value, unit).value, shown(value, unit).decimals);
       return `${quantity(estimate, unit)} (${end(low)} to ${end(high)})`;
     },
   };

@@ -27,7 +27,9 @@ export function problemText(problem: Problem): string {
   if (more.length > 0) {
     const places = more.slice(0, SHOWN_PLACES - 1).map(({ line, file }) => (line === null ? file : `line ${line}`));
     const rest = more.length - places.length;
-    lines.push(`  also at   ${places.join(', ')}${rest > 0 ? ` and ${rest} more` : ''} (${problem.places.length} places)`);
+    lines.push(
+      `  also at   ${places.join(', ')}${rest > 0 ? ` and ${rest} more` : ''} (${problem.places.length} places)`,
+    );
   }
   return lines.join('\n');
 }
@@ -39,7 +41,12 @@ export function inOrder(problems: readonly Problem[]): readonly Problem[] {
   return problems.toSorted((a, b) => {
     const [p, q] = [place(a), place(b)];
     const byFile = p.file < q.file ? -1 : p.file > q.file ? 1 : 0;
-    return rank[severityOf(a)] - rank[severityOf(b)] || byFile || (p.line ?? 0) - (q.line ?? 0) || (p.column ?? 0) - (q.column ?? 0);
+    return (
+      rank[severityOf(a)] - rank[severityOf(b)] ||
+      byFile ||
+      (p.line ?? 0) - (q.line ?? 0) ||
+      (p.column ?? 0) - (q.column ?? 0)
+    );
   });
 }
 
@@ -47,7 +54,15 @@ export function inOrder(problems: readonly Problem[]): readonly Problem[] {
 export function problemsDocument(problems: readonly Problem[]): string {
   const listed = inOrder(problems).map((problem) => {
     const words = problemWords(problem.code, problem.facts);
-    return { code: problem.code, severity: severityOf(problem), problem: words.problem, found: problem.found, expected: words.expected, mend: words.mend, places: problem.places };
+    return {
+      code: problem.code,
+      severity: severityOf(problem),
+      problem: words.problem,
+      found: problem.found,
+      expected: words.expected,
+      mend: words.mend,
+      places: problem.places,
+    };
   });
   return `${JSON.stringify({ format: 'keeprow-problems/1', problems: listed }, null, 2)}\n`;
 }

@@ -1,4 +1,5 @@
 import type { SeasonSeen, VarietySeen } from '../analyse/seen.ts';
+import type { SeasonComparisons } from '../analyse/compareSeason.ts';
 import type { Estimate } from '../terms/estimate.ts';
 import type { Trial } from '../terms/trial.ts';
 import type { PlantModel } from '../analyse/plantModel.ts';
@@ -12,7 +13,13 @@ function traitUnit(key: string, trial: Trial): string {
   return trait?.kind === 'measure' ? trait.unit : 'points';
 }
 
-function figures({ n, estimate, low, high, reason }: Estimate): Pick<PublishedFigure, 'n' | 'estimate' | 'low' | 'high' | 'reason'> {
+function figures({
+  n,
+  estimate,
+  low,
+  high,
+  reason,
+}: Estimate): Pick<PublishedFigure, 'n' | 'estimate' | 'low' | 'high' | 'reason'> {
   return { n, estimate, low, high, ...(reason === null ? {} : { reason }) };
 }
 
@@ -33,7 +40,11 @@ export interface PublishedFigure {
 }
 
 /** Every figure of a variety's season by trait. */
-export function seasonTraits(seen: SeasonSeen, own: VarietySeen, trial: Trial): Readonly<Record<string, PublishedFigure>> {
+export function seasonTraits(
+  seen: SeasonSeen,
+  own: VarietySeen,
+  trial: Trial,
+): Readonly<Record<string, PublishedFigure>> {
   const { id } = own.variety;
   const traits: Record<string, PublishedFigure> = {};
   for (const [key, model] of seen.models) {
@@ -43,11 +54,22 @@ export function seasonTraits(seen: SeasonSeen, own: VarietySeen, trial: Trial): 
   if (own.ripening) {
     const { ripe, unripe, median } = own.ripening;
     const { n, estimate, low, high, reason } = median;
-    traits['first_ripe'] = { unit: 'd', n, ripe, unripe, median: estimate, low, high, ...(reason === null ? {} : { reason }), method: 'kaplan-meier' };
+    traits['first_ripe'] = {
+      unit: 'd',
+      n,
+      ripe,
+      unripe,
+      median: estimate,
+      low,
+      high,
+      ...(reason === null ? {} : { reason }),
+      method: 'kaplan-meier',
+    };
   }
   for (const [key, model] of seen.ratings) {
     const estimate = model.estimates.get(id);
-    if (estimate) traits[key] = { unit: 'points', ...figures(estimate), tasters: estimate.tasters, method: model.method };
+    if (estimate)
+      traits[key] = { unit: 'points', ...figures(estimate), tasters: estimate.tasters, method: model.method };
   }
   for (const [key, shares] of seen.answers) {
     const share = shares.get(id);
@@ -57,7 +79,9 @@ export function seasonTraits(seen: SeasonSeen, own: VarietySeen, trial: Trial): 
 }
 
 function cullsOf(seen: SeasonSeen, own: VarietySeen): { fruits: number; weight: number } | null {
-  const units = seen.season.yieldUnits.filter(({ variety, cause }) => variety === own.variety.id && cause !== 'accident');
+  const units = seen.season.yieldUnits.filter(
+    ({ variety, cause }) => variety === own.variety.id && cause !== 'accident',
+  );
   if (!units.some(({ pickings }) => pickings.some(({ hasCulls }) => hasCulls))) return null;
   const plants = units.reduce((sum, unit) => sum + unit.plants, 0);
   const total = (of: (id: string) => number): number => units.reduce((sum, unit) => sum + of(unit.id), 0) / plants;
@@ -83,21 +107,28 @@ function comparison(model: PlantModel): Record<string, unknown> {
 }
 
 /** Letters, comparisons with the check variety, new against returning, of one trait. */
-function classComparisons(seen: SeasonSeen, key: string): Record<string, unknown> {
-  const byClass = [...(seen.comparisons.get(key) ?? [])];
+function classComparisons(seen: SeasonSeen, compared: SeasonComparisons, key: string): Record<string, unknown> {
+  const byClass = [...(compared.get(key) ?? [])];
   const letters: Record<string, string | null> = {};
   for (const { variety } of seen.varieties) letters[variety.id] = null;
   for (const [, own] of byClass) for (const [variety, text] of own.letters) letters[variety] = text;
   return {
     letters,
-    against_check: Object.fromEntries(byClass.map(([id, { againstCheck }]) => [id, againstCheck && { check_variety: againstCheck.checkVariety, varieties: againstCheck.varieties }])),
-    new_against_returning: Object.fromEntries(byClass.map(([id, { newAgainstReturning }]) => [id, newAgainstReturning])),
+    against_check: Object.fromEntries(
+      byClass.map(([id, { againstCheck }]) => [
+        id,
+        againstCheck && { check_variety: againstCheck.checkVariety, varieties: againstCheck.varieties },
+      ]),
+    ),
+    new_against_returning: Object.fromEntries(
+      byClass.map(([id, { newAgainstReturning }]) => [id, newAgainstReturning]),
+    ),
   };
 }
 
-function comparisonsOf(seen: SeasonSeen): Record<string, unknown> {
+function comparisonsOf(seen: SeasonSeen, compared: SeasonComparisons): Record<string, unknown> {
   const all: Record<string, unknown> = {};
-  for (const [key, model] of seen.models) all[key] = { ...comparison(model), ...classComparisons(seen, key) };
+  for (const [key, model] of seen.models) all[key] = { ...comparison(model), ...classComparisons(seen, compared, key) };
   for (const [key, model] of seen.ratings) {
     all[key] = {
       method: model.method,
@@ -106,7 +137,7 @@ function comparisonsOf(seen: SeasonSeen): Record<string, unknown> {
       dispersion: model.dispersion,
       cv_percent: null,
       kendall_w: model.kendallW,
-      ...classComparisons(seen, key),
+      ...classComparisons(seen, compared, key),
     };
   }
   return all;
@@ -132,11 +163,14 @@ function plantingsOf(seen: SeasonSeen): readonly unknown[] {
 }
 
 /** results.json: everything on a page is in it. */
-export function resultsDocument(trial: Trial, seasons: readonly SeasonSeen[]): Record<string, unknown> {
+export function resultsDocument(
+  trial: Trial,
+  seasons: readonly { readonly seen: SeasonSeen; readonly compared: SeasonComparisons }[],
+): Record<string, unknown> {
   return {
     format: 'keeprow-results/1',
     trial: { title: trial.settings.title, interval: trial.settings.interval },
-    seasons: seasons.map((seen) => ({
+    seasons: seasons.map(({ seen, compared }) => ({
       season: seen.season.year,
       varieties: seen.varieties.map((own) => ({
         variety: own.variety.id,
@@ -151,7 +185,7 @@ export function resultsDocument(trial: Trial, seasons: readonly SeasonSeen[]): R
         traits: seasonTraits(seen, own, trial),
       })),
       plantings: plantingsOf(seen),
-      comparisons: comparisonsOf(seen),
+      comparisons: comparisonsOf(seen, compared),
     })),
     next_season: null,
   };

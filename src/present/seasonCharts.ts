@@ -40,13 +40,22 @@ function dotFigure(seen: SeasonSeen, classId: string, own: Measured, writing: Wr
     const estimate = own.estimateOf(variety.id);
     if (!estimate || estimate.estimate === null) continue;
     const [low, high] = [estimate.low, estimate.high].map((value) => (value === null ? null : convert(value)));
-    rows.push({ name: variety.name, group: status, estimate: convert(estimate.estimate), low: low ?? null, high: high ?? null, written: writing.interval(estimate, own.unit) });
+    rows.push({
+      name: variety.name,
+      group: status,
+      estimate: convert(estimate.estimate),
+      low: low ?? null,
+      high: high ?? null,
+      written: writing.interval(estimate, own.unit),
+    });
     for (const value of own.plantsOf(variety.id)) plants.push({ name: variety.name, value: convert(value) });
   }
   if (rows.length === 0) return null;
-  rows.sort((a, b) => (own.lowerIsBetter ? a.estimate - b.estimate : b.estimate - a.estimate) || (a.name < b.name ? -1 : 1));
+  rows.sort(
+    (a, b) => (own.lowerIsBetter ? a.estimate - b.estimate : b.estimate - a.estimate) || (a.name < b.name ? -1 : 1),
+  );
   const nOf = new Map(seen.varieties.map(({ variety }) => [variety.name, own.estimateOf(variety.id)?.n ?? 0]));
-  const percent = writing.number(level * 100, level * 100 % 1 === 0 ? 0 : 1);
+  const percent = writing.number(level * 100, (level * 100) % 1 === 0 ? 0 : 1);
   return {
     id: `${own.id}-${classId}`,
     title: found(rows, own.what, own.lowerIsBetter),
@@ -70,7 +79,11 @@ function ripeningFigure(seen: SeasonSeen, classId: string, writing: Writing): Fi
       rows.push({ name: variety.name, x: step.time, y: share });
     }
     const n = ripening.ripe + ripening.unripe;
-    table.push([variety.name, `${ripening.ripe} of ${n}`, ripening.median.estimate === null ? 'not reached' : writing.interval(ripening.median, 'd')]);
+    table.push([
+      variety.name,
+      `${ripening.ripe} of ${n}`,
+      ripening.median.estimate === null ? 'not reached' : writing.interval(ripening.median, 'd'),
+    ]);
   }
   if (rows.length === 0) return null;
   return {
@@ -111,7 +124,13 @@ function cumulativeFigure(seen: SeasonSeen, classId: string, writing: Writing): 
     id: `cumulative-${classId}`,
     title: 'How the yield came in through the season',
     measure: `Weighed usable yield per plant set out, ${unit}, added up from picking to picking; not an estimate, so without interval`,
-    chart: { kind: 'steps', axisX: 'days from the first sowing or planting out', axisY: `${unit} per plant`, rows, share: false },
+    chart: {
+      kind: 'steps',
+      axisX: 'days from the first sowing or planting out',
+      axisY: `${unit} per plant`,
+      rows,
+      share: false,
+    },
     head: ['Variety', 'Plantings', 'Weighed by the last picking'],
     rows: table,
   };
@@ -124,21 +143,39 @@ export function classFigures(seen: SeasonSeen, classId: string, writing: Writing
   const yields = seen.models.get('yield');
   if (yields) {
     measured.push({
-      id: 'yield', what: 'yield per plant', axis: `usable yield, ${gram} per plant`, unit: 'g', zero: true, lowerIsBetter: false,
+      id: 'yield',
+      what: 'yield per plant',
+      axis: `usable yield, ${gram} per plant`,
+      unit: 'g',
+      zero: true,
+      lowerIsBetter: false,
       estimateOf: (id) => yields.estimates.get(id) ?? null,
-      plantsOf: (id) => seen.season.yieldUnits.flatMap((unit) => {
-        const grams = unit.variety === id && unit.cause !== 'accident' ? (seen.yields.get(unit.id)?.grams ?? null) : null;
-        return grams === null ? [] : [grams / unit.plants];
-      }),
+      plantsOf: (id) =>
+        seen.season.yieldUnits.flatMap((unit) => {
+          const grams =
+            unit.variety === id && unit.cause !== 'accident' ? (seen.yields.get(unit.id)?.grams ?? null) : null;
+          return grams === null ? [] : [grams / unit.plants];
+        }),
     });
   }
   for (const [key, model] of seen.ratings) {
     measured.push({
-      id: `rating-${key}`, what: key.replaceAll('_', ' '), axis: `${key.replaceAll('_', ' ')}, ${model.trait.from} to ${model.trait.to}`, unit: 'points',
-      zero: false, lowerIsBetter: model.trait.better === 'lower', estimateOf: (id) => model.estimates.get(id) ?? null, plantsOf: () => [],
+      id: `rating-${key}`,
+      what: key.replaceAll('_', ' '),
+      axis: `${key.replaceAll('_', ' ')}, ${model.trait.from} to ${model.trait.to}`,
+      unit: 'points',
+      zero: false,
+      lowerIsBetter: model.trait.better === 'lower',
+      estimateOf: (id) => model.estimates.get(id) ?? null,
+      plantsOf: () => [],
     });
   }
   const figures = measured.map((own) => dotFigure(seen, classId, own, writing, level));
   const [first, ...others] = figures;
-  return [first ?? null, ripeningFigure(seen, classId, writing), ...others, cumulativeFigure(seen, classId, writing)].filter((figure) => figure !== null);
+  return [
+    first ?? null,
+    ripeningFigure(seen, classId, writing),
+    ...others,
+    cumulativeFigure(seen, classId, writing),
+  ].filter((figure) => figure !== null);
 }

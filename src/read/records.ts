@@ -17,7 +17,7 @@ const FORM = { relax_column_count: true, record_delimiter: ['\r\n', '\n', '\r'] 
 
 function parseStrictly(text: string, delimiter: string): string[][] | null {
   try {
-    return parse(text, { ...FORM, delimiter }) as unknown as string[][];
+    return parse(text, { ...FORM, delimiter });
   } catch (fault) {
     if (fault instanceof CsvError) return null;
     throw fault;
@@ -65,7 +65,7 @@ export function* readRecords(text: string, delimiter: string): Generator<RawRow 
       record_delimiter: recordDelimiter,
       relax_column_count: true,
       quote: null,
-    }) as unknown as string[][];
+    });
     for (let i = 0; i < rows.length; i++) yield { cells: rows[i]!, line: block.line + i, block };
   }
 }
@@ -97,7 +97,7 @@ function offsetOfCell(text: string, start: number, index: number, delimiter: str
     i++;
     cell++;
   }
-  return [...text.slice(start, i)].length;
+  return text.slice(start, i).length;
 }
 
 /**

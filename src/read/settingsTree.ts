@@ -6,7 +6,12 @@ import type { Place } from '../terms/place.ts';
 export type SettingsNode =
   | { readonly kind: 'map'; readonly place: Place; readonly entries: readonly SettingsEntry[] }
   | { readonly kind: 'list'; readonly place: Place; readonly items: readonly SettingsNode[] }
-  | { readonly kind: 'scalar'; readonly place: Place; readonly value: string | number | boolean | null; readonly text: string };
+  | {
+      readonly kind: 'scalar';
+      readonly place: Place;
+      readonly value: string | number | boolean | null;
+      readonly text: string;
+    };
 
 export interface SettingsEntry {
   readonly key: string;
@@ -31,7 +36,8 @@ export function readSettingsTree(file: string, text: string): SettingsNode | Set
     const { line, col } = lines.linePos(offset);
     return { file, line: Math.max(1, line), column: Math.max(1, col) };
   };
-  if (text.length > 1_000_000) return { kind: 'fault', place: at(0), detail: 'the file is over a million characters long' };
+  if (text.length > 1_000_000)
+    return { kind: 'fault', place: at(0), detail: 'the file is over a million characters long' };
   const document: Document.Parsed = parseDocument(text, { lineCounter: lines, prettyErrors: false });
   const fault = document.errors[0];
   if (fault) return { kind: 'fault', place: at(fault.pos[0]), detail: fault.message.split('\n')[0]! };
@@ -59,6 +65,11 @@ export function readSettingsTree(file: string, text: string): SettingsNode | Set
     return { kind: 'scalar', place: here, value: plain, text: isScalar(node) ? (node.source ?? String(value)) : '' };
   };
   const tree = visit(document.contents, 0, at(0));
-  if (tooDeep) return { kind: 'fault', place: tooDeep, detail: 'anchors, aliases and more than 20 levels are not used in settings' };
+  if (tooDeep)
+    return {
+      kind: 'fault',
+      place: tooDeep,
+      detail: 'anchors, aliases and more than 20 levels are not used in settings',
+    };
   return tree;
 }

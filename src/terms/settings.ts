@@ -46,7 +46,10 @@ export interface Settings {
   /** Ranges of every trait, by class; the key '*' holds for all classes. */
   readonly ranges: ReadonlyMap<string, ReadonlyMap<string, TraitRange>>;
   readonly goals: ReadonlyMap<string, ReadonlyMap<string, number>>;
-  readonly must: ReadonlyMap<string, ReadonlyMap<string, { readonly atMost: number | null; readonly atLeast: number | null }>>;
+  readonly must: ReadonlyMap<
+    string,
+    ReadonlyMap<string, { readonly atMost: number | null; readonly atLeast: number | null }>
+  >;
   readonly verdicts: {
     readonly keepFrom: number;
     readonly dropBelow: number;

@@ -1,6 +1,3 @@
-/** The units values are stored in. Whatever stood in the files is converted once, when it is read. */
-export type StoredUnit = 'g' | 'cm' | 'mm' | 'm2' | 'l' | 'degC' | 'd' | 'count' | 'points' | 'other';
-
 export type Better = 'higher' | 'lower' | 'between' | 'none';
 
 /** Where a value is good and where it is bad; two numbers where the best lies between limits. */
@@ -34,4 +31,3 @@ export type DeclaredTrait = RatingTrait | YesNoTrait | MeasureTrait;
 
 /** The traits every trial has. */
 export const builtInTraits = ['yield', 'fruits', 'first_ripe'] as const;
-export type BuiltInTrait = (typeof builtInTraits)[number];

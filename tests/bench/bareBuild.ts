@@ -17,9 +17,25 @@ const spec = {
   width: 560,
   height: { step: 26 },
   layer: [
-    { data: { name: 'rows' }, mark: 'tick', encoding: { y: { field: 'name', type: 'nominal' }, x: { field: 'low', type: 'quantitative' } } },
-    { data: { name: 'rows' }, mark: 'rule', encoding: { y: { field: 'name', type: 'nominal' }, x: { field: 'low', type: 'quantitative' }, x2: { field: 'high' } } },
-    { data: { name: 'rows' }, mark: 'point', encoding: { y: { field: 'name', type: 'nominal' }, x: { field: 'value', type: 'quantitative' } } },
+    {
+      data: { name: 'rows' },
+      mark: 'tick',
+      encoding: { y: { field: 'name', type: 'nominal' }, x: { field: 'low', type: 'quantitative' } },
+    },
+    {
+      data: { name: 'rows' },
+      mark: 'rule',
+      encoding: {
+        y: { field: 'name', type: 'nominal' },
+        x: { field: 'low', type: 'quantitative' },
+        x2: { field: 'high' },
+      },
+    },
+    {
+      data: { name: 'rows' },
+      mark: 'point',
+      encoding: { y: { field: 'name', type: 'nominal' }, x: { field: 'value', type: 'quantitative' } },
+    },
   ],
   datasets: {},
 } as unknown as TopLevelSpec;
@@ -27,31 +43,32 @@ const spec = {
 const runtime = vega.parse(compile(spec).spec);
 const charts: string[] = [];
 for (let i = 0; i < CHARTS; i++) {
-  const rows = Array.from({ length: POINTS }, (_, k) => ({ name: `Variety ${k}`, low: k + 1, value: k + 2 + (i % 5), high: k + 9 }));
+  const rows = Array.from({ length: POINTS }, (_, k) => ({
+    name: `Variety ${k}`,
+    low: k + 1,
+    value: k + 2 + (i % 5),
+    high: k + 9,
+  }));
   const view = new vega.View(runtime, { renderer: 'none' });
   view.data('rows', rows);
   charts.push(await view.toSVG());
   view.finalize();
 }
 
-interface Run {
-  initializeConfig: (overrides: object) => Promise<void>;
-  disableLogger: () => void;
-  init: () => Promise<void>;
-  write: () => Promise<void>;
-}
-const { default: Eleventy } = (await import('@11ty/eleventy' as string)) as { default: new (...args: unknown[]) => Run };
+const { default: Eleventy } = await import('@11ty/eleventy');
 const folder = mkdtempSync(join(tmpdir(), 'keeprow-bare-'));
 const input = mkdtempSync(join(tmpdir(), 'keeprow-bare-in-'));
 const eleventy = new Eleventy(relative(process.cwd(), input), relative(process.cwd(), folder), {
   quietMode: true,
   configPath: '',
   loader: 'esm',
-  config: (config: { addTemplate: (path: string, text: string, data: object) => void; setTemplateFormats: (formats: string[]) => void }) => {
+  config: (config) => {
     config.setTemplateFormats(['html']);
     for (let i = 0; i < PAGES; i++) {
       const own = charts.filter((_, k) => k % PAGES === i).join('\n');
-      config.addTemplate(`page${i}.html`, `<!doctype html><title>${i}</title>${own}`, { permalink: `p${i}/index.html` });
+      config.addTemplate(`page${i}.html`, `<!doctype html><title>${i}</title>${own}`, {
+        permalink: `p${i}/index.html`,
+      });
     }
   },
 });

@@ -19,7 +19,20 @@ interface Run {
 function best(args: readonly string[], times: number, fitCodes: readonly number[] = [0]): Run {
   const runs = Array.from({ length: times }, () => {
     const start = performance.now();
-    const run = spawnSync('/usr/bin/env', ['bash', '-c', 'TIMEFORMAT=; "$@"; code=$?; exit $code', '-', node, '--import', join(root, 'tests/bench/peak.mjs'), ...args], { encoding: 'utf8' });
+    const run = spawnSync(
+      '/usr/bin/env',
+      [
+        'bash',
+        '-c',
+        'TIMEFORMAT=; "$@"; code=$?; exit $code',
+        '-',
+        node,
+        '--import',
+        join(root, 'tests/bench/peak.mjs'),
+        ...args,
+      ],
+      { encoding: 'utf8' },
+    );
     if (!fitCodes.includes(run.status ?? -1)) throw new Error(`${args.join(' ')}: ${run.stderr}`);
     const peak = /PEAK (\d+)/.exec(run.stderr);
     return { seconds: (performance.now() - start) / 1000, megabytes: peak ? Number(peak[1]) / 1024 : 0 };
@@ -35,15 +48,24 @@ function line(what: string, run: Run, against?: Run): void {
 async function millionRows(): Promise<string> {
   const folder = mkdtempSync(join(tmpdir(), 'keeprow-million-'));
   mkdirSync(join(folder, 'data/2026'), { recursive: true });
-  writeFileSync(join(folder, 'data/trial.yaml'), 'title: Region\nseasons: {2026: {sown: 2026-03-01, transplanted: 2026-05-20}}\n');
+  writeFileSync(
+    join(folder, 'data/trial.yaml'),
+    'title: Region\nseasons: {2026: {sown: 2026-03-01, transplanted: 2026-05-20}}\n',
+  );
   const plantings = 6000;
   const name = (i: number): string => `v${i % 500}`;
-  writeFileSync(join(folder, 'data/varieties.csv'), `variety\n${Array.from({ length: 500 }, (_, i) => name(i)).join('\n')}\n`);
-  writeFileSync(join(folder, 'data/2026/plantings.csv'), `planting,variety\n${Array.from({ length: plantings }, (_, i) => `p${i},${name(i)}`).join('\n')}\n`);
+  writeFileSync(
+    join(folder, 'data/varieties.csv'),
+    `variety\n${Array.from({ length: 500 }, (_, i) => name(i)).join('\n')}\n`,
+  );
+  writeFileSync(
+    join(folder, 'data/2026/plantings.csv'),
+    `planting,variety\n${Array.from({ length: plantings }, (_, i) => `p${i},${name(i)}`).join('\n')}\n`,
+  );
   const out = createWriteStream(join(folder, 'data/2026/harvests.csv'));
   out.write('date,planting,fruits,weight_g,stage,notes\n');
   for (let i = 0; i < 1_000_000; i++) {
-    const day = new Date(Date.UTC(2026, 6, 1 + Math.floor(i / plantings) % 110)).toISOString().slice(0, 10);
+    const day = new Date(Date.UTC(2026, 6, 1 + (Math.floor(i / plantings) % 110))).toISOString().slice(0, 10);
     const row = `${day},p${i % plantings},${1 + (i % 7)},${100 + (i % 613) + Math.floor(i / 660000)},ripe,\n`;
     if (!out.write(row)) await once(out, 'drain');
   }

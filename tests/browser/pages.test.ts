@@ -4,6 +4,7 @@ import { tmpdir } from 'node:os';
 import { join, resolve } from 'node:path';
 import { pathToFileURL } from 'node:url';
 import { AxeBuilder } from '@axe-core/playwright';
+import { HtmlValidate } from 'html-validate';
 import type { Browser } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { openBrowser } from './browser.ts';
@@ -24,7 +25,10 @@ beforeAll(async () => {
 afterAll(() => browser?.close());
 
 describe.each(PAGES)('the page /%s', (address) => {
-  it.each([[1280, 'light'], [320, 'dark']] as const)('is sound at %i px, %s', async (width, colorScheme) => {
+  it.each([
+    [1280, 'light'],
+    [320, 'dark'],
+  ] as const)('is sound at %i px, %s', async (width, colorScheme) => {
     const context = await browser.newContext({ viewport: { width, height: 800 }, colorScheme });
     const page = await context.newPage();
     const faults: string[] = [];
@@ -37,6 +41,33 @@ describe.each(PAGES)('the page /%s', (address) => {
     const { violations } = await new AxeBuilder({ page }).analyze();
     expect(violations.map(({ id, nodes }) => `${id}: ${nodes[0]?.html.slice(0, 120)}`)).toEqual([]);
     await context.close();
+  });
+});
+
+describe('the pages as HTML', () => {
+  it.each(PAGES)('/%s has nothing html-validate objects to', async (address) => {
+    const validator = new HtmlValidate({
+      extends: ['html-validate:recommended'],
+      rules: {
+        'no-inline-style': 'off',
+        'long-title': 'off',
+        'void-style': 'off',
+        'no-trailing-whitespace': 'off',
+        'doctype-style': 'off',
+        'attribute-boolean-style': 'off',
+        'no-raw-characters': 'off',
+        'svg-focusable': 'off',
+        'no-redundant-role': 'off',
+        'prefer-native-element': 'off',
+        'tel-non-breaking': 'off',
+      },
+    });
+    const report = await validator.validateFile(join(site, address, 'index.html'));
+    expect(
+      report.results.flatMap(({ messages }) =>
+        messages.map(({ ruleId, message, line }) => `${ruleId} ${line}: ${message}`),
+      ),
+    ).toEqual([]);
   });
 });
 
@@ -58,7 +89,9 @@ describe('charts', () => {
     for (const id of ['yield-sweet', 'rating-flavour-hot']) {
       const figure = page.locator(`#${id}`);
       const rows = await figure.locator('tbody tr').count();
-      const labels = await figure.locator('.wide svg path[aria-label]').evaluateAll((all) => all.map((one) => one.getAttribute('aria-label') ?? ''));
+      const labels = await figure
+        .locator('.wide svg path[aria-label]')
+        .evaluateAll((all) => all.map((one) => one.getAttribute('aria-label') ?? ''));
       expect(rows).toBeGreaterThan(3);
       expect(labels.filter((label) => /(new|returning): /.test(label))).toHaveLength(rows);
     }

@@ -5,12 +5,15 @@ import { reference } from '../reference/read.ts';
 
 const { dunnett_equal_n: equal, dunnett_unequal_n: unequal } = reference('o21_tukey_dunnett_exact');
 const dfOf = (df: number | string): number => (df === 'Inf' ? Infinity : Number(df));
-const correlation = (factors: readonly number[]): number[][] => factors.map((a, i) => factors.map((b, j) => (i === j ? 1 : a * b)));
+const correlation = (factors: readonly number[]): number[][] =>
+  factors.map((a, i) => factors.map((b, j) => (i === j ? 1 : a * b)));
 
 // o21: exact values by two independent integrations.
 describe('comparisons with a check', () => {
   it('have the exact two-sided critical values for equal numbers', () => {
-    for (const { comparisons, df, crit_two_sided_95, p_at_2_5 } of equal.filter((_: unknown, i: number) => i % 7 === 0)) {
+    for (const { comparisons, df, crit_two_sided_95, p_at_2_5 } of equal.filter(
+      (_: unknown, i: number) => i % 7 === 0,
+    )) {
       const factors = Array.from({ length: comparisons }, () => Math.SQRT1_2);
       expect(Math.abs(dunnettQuantile(0.95, factors, dfOf(df)) - crit_two_sided_95)).toBeLessThan(1e-9);
       expect(Math.abs(dunnettUpperTail(2.5, factors, dfOf(df)) - p_at_2_5)).toBeLessThan(1e-10);

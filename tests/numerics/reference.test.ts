@@ -1,6 +1,18 @@
 import { describe, expect, it } from 'vitest';
 import { fitAdditive } from '../../src/numerics/additive.ts';
-import { fQuantile, tQuantile, chiSquareQuantile, tUpperTail, fUpperTail, binomialTails, betaQuantile, chiSquareUpperTail, betaCdf, binomialQuantile, tTwoSided } from '../../src/numerics/distributions.ts';
+import {
+  fQuantile,
+  tQuantile,
+  chiSquareQuantile,
+  tUpperTail,
+  fUpperTail,
+  binomialTails,
+  betaQuantile,
+  chiSquareUpperTail,
+  betaCdf,
+  binomialQuantile,
+  tTwoSided,
+} from '../../src/numerics/distributions.ts';
 import { incompleteGamma, logGamma } from '../../src/numerics/gamma.ts';
 import { kaplanMeier, survivalQuantile } from '../../src/numerics/kaplanMeier.ts';
 import { normalCdf, normalQuantile } from '../../src/numerics/normal.ts';
@@ -38,7 +50,9 @@ describe('distributions', () => {
   it('has the studentized range to 1e-10', () => {
     const { tukey_quantile, tukey_upper_tail } = reference('o21_tukey_dunnett_exact');
     for (const { p, k, df, q } of tukey_quantile.filter((_: unknown, i: number) => i % 5 === 0)) {
-      expect(Math.abs(studentizedRangeQuantile(p, k, df === 'Inf' ? Infinity : df) - q)).toBeLessThan(1e-10 * Math.max(1, q));
+      expect(Math.abs(studentizedRangeQuantile(p, k, df === 'Inf' ? Infinity : df) - q)).toBeLessThan(
+        1e-10 * Math.max(1, q),
+      );
     }
     for (const { q, k, df, upper } of tukey_upper_tail) {
       expect(Math.abs(studentizedRangeUpperTail(q, k, df === 'Inf' ? Infinity : df) - upper)).toBeLessThan(1e-10);
@@ -62,20 +76,37 @@ describe('shares', () => {
 
 describe('one-way analysis of variance', () => {
   // NIST StRD certified values; digits as toolchain.md measured for a two-pass algorithm.
-  it.each([['SiRstv', 12.5], ['SmLs01', 12.5], ['SmLs02', 12.5], ['SmLs04', 9.5], ['SmLs05', 9.5], ['SmLs07', 4]])(
-    'has the certified F of %s to %s digits',
-    (name, digits) => {
-      const rows = referenceRows(`o22_nist_${name}`);
-      const { levels, index } = indexed(rows.map((row) => row['group']!));
-      const y = rows.map((row) => Number(row['y']));
-      const fit = fitAdditive({ family: 'gaussian', y, group: index, block: null, weight: ones(y.length), relativeVariance: ones(y.length) });
-      const means = fit.marginalMeans(levels.map((_, i) => i), []);
-      const f = equalityF(means.estimates, means.covariance.map((row) => row.map((c) => c * fit.dispersion!)))!;
-      const certified = reference(`o22_nist_${name}`);
-      expect(-Math.log10(Math.abs(f.f / certified.F - 1))).toBeGreaterThan(digits);
-      expect(-Math.log10(Math.abs(fit.dispersion! / certified.ms_within - 1))).toBeGreaterThan(digits);
-    },
-  );
+  it.each([
+    ['SiRstv', 12.5],
+    ['SmLs01', 12.5],
+    ['SmLs02', 12.5],
+    ['SmLs04', 9.5],
+    ['SmLs05', 9.5],
+    ['SmLs07', 4],
+  ])('has the certified F of %s to %s digits', (name, digits) => {
+    const rows = referenceRows(`o22_nist_${name}`);
+    const { levels, index } = indexed(rows.map((row) => row['group']!));
+    const y = rows.map((row) => Number(row['y']));
+    const fit = fitAdditive({
+      family: 'gaussian',
+      y,
+      group: index,
+      block: null,
+      weight: ones(y.length),
+      relativeVariance: ones(y.length),
+    });
+    const means = fit.marginalMeans(
+      levels.map((_, i) => i),
+      [],
+    );
+    const f = equalityF(
+      means.estimates,
+      means.covariance.map((row) => row.map((c) => c * fit.dispersion!)),
+    )!;
+    const certified = reference(`o22_nist_${name}`);
+    expect(-Math.log10(Math.abs(f.f / certified.F - 1))).toBeGreaterThan(digits);
+    expect(-Math.log10(Math.abs(fit.dispersion! / certified.ms_within - 1))).toBeGreaterThan(digits);
+  });
 });
 
 describe('variety and block', () => {
@@ -85,8 +116,18 @@ describe('variety and block', () => {
     const variety = indexed(rows.map((row) => row['variety']!));
     const block = indexed(rows.map((row) => row['block']!));
     const y = rows.map((row) => Number(row['y']));
-    const fit = fitAdditive({ family: 'gaussian', y, group: variety.index, block: block.index, weight: ones(y.length), relativeVariance: ones(y.length) });
-    const means = fit.marginalMeans(variety.levels.map((_, i) => i), block.levels.map((_, i) => i));
+    const fit = fitAdditive({
+      family: 'gaussian',
+      y,
+      group: variety.index,
+      block: block.index,
+      weight: ones(y.length),
+      relativeVariance: ones(y.length),
+    });
+    const means = fit.marginalMeans(
+      variety.levels.map((_, i) => i),
+      block.levels.map((_, i) => i),
+    );
     const published = reference(name);
     close(fit.dispersion!, published.error_ms ?? published.anova_table?.ms_error ?? fit.dispersion!, 1e-9);
     for (const { level, emmean, mean, se } of published.means) {
@@ -104,7 +145,10 @@ describe('Kaplan-Meier', () => {
     const expected = reference('o12_aml_km').quantiles_loglog;
     for (const group of Object.keys(expected)) {
       const own = rows.filter((row) => Object.values(row).includes(group));
-      const steps = kaplanMeier(own.map((row) => Number(row['time'])), own.map((row) => row['event'] === '1'));
+      const steps = kaplanMeier(
+        own.map((row) => Number(row['time'])),
+        own.map((row) => row['event'] === '1'),
+      );
       for (const { p, est, lower, upper } of expected[group]) {
         expect(survivalQuantile(steps, 1 - p, 0.95)).toEqual({ estimate: est, low: lower, high: upper });
       }

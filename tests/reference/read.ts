@@ -6,12 +6,12 @@ const at = (name: string): string => readFileSync(new URL(name, import.meta.url)
 /** Results of a reference case, as its script wrote them. */
 // oxlint-disable-next-line typescript/no-explicit-any -- the cases differ in shape; each test names the fields it reads
 export function reference(name: string): any {
-  return (JSON.parse(at(`./${name}.json`)) as { results: unknown }).results;
+  return JSON.parse(at(`./${name}.json`)).results;
 }
 
 /** Rows of a reference table. */
 export function referenceRows(name: string): readonly Record<string, string>[] {
-  return parse(at(`./${name}.csv`), { columns: true }) as Record<string, string>[];
+  return parse<Record<string, string>>(at(`./${name}.csv`), { columns: true });
 }
 
 /** Numbers for levels, in order of first sight. */

@@ -6,7 +6,8 @@ import { describe, expect, it } from 'vitest';
 
 const root = resolve(import.meta.dirname, '../..');
 const command = join(root, 'dist/src/main/keeprow.js');
-const run = (args: readonly string[], more: object = {}) => spawnSync(process.execPath, [command, ...args], { encoding: 'utf8', ...more });
+const run = (args: readonly string[], more: object = {}) =>
+  spawnSync(process.execPath, [command, ...args], { encoding: 'utf8', ...more });
 
 function copyOfDemo(): string {
   const folder = mkdtempSync(join(tmpdir(), 'keeprow-test-'));
@@ -16,7 +17,17 @@ function copyOfDemo(): string {
 
 function bytesOf(site: string): ReadonlyMap<string, string> {
   const files = readdirSync(site, { recursive: true, withFileTypes: true }).filter((entry) => entry.isFile());
-  return new Map(files.map((entry) => [join(entry.parentPath, entry.name).slice(site.length), readFileSync(join(entry.parentPath, entry.name), 'base64')] as const).toSorted());
+  return new Map(
+    files
+      .map(
+        (entry) =>
+          [
+            join(entry.parentPath, entry.name).slice(site.length),
+            readFileSync(join(entry.parentPath, entry.name), 'base64'),
+          ] as const,
+      )
+      .toSorted(([a], [b]) => (a < b ? -1 : 1)),
+  );
 }
 
 describe('the demo trial', () => {
@@ -27,7 +38,10 @@ describe('the demo trial', () => {
     expect(built.status).toBe(0);
     const results = JSON.parse(readFileSync(join(folder, '_site/results.json'), 'utf8'));
     expect(results.seasons.map(({ season }: { season: number }) => season)).toEqual([2023, 2024, 2025, 2026]);
-    const yields = results.seasons[3].varieties.map(({ traits }: { traits: Record<string, { n: number; low: number; estimate: number; high: number }> }) => traits['yield']!);
+    const yields = results.seasons[3].varieties.map(
+      ({ traits }: { traits: Record<string, { n: number; low: number; estimate: number; high: number }> }) =>
+        traits['yield']!,
+    );
     expect(yields.length).toBeGreaterThan(20);
     for (const { n, low, estimate, high } of yields) {
       expect(n).toBeGreaterThan(0);
@@ -38,7 +52,10 @@ describe('the demo trial', () => {
   it('gives the same bytes under another time zone, language and working folder', () => {
     const first = bytesOf(join(folder, '_site'));
     const elsewhere = mkdtempSync(join(tmpdir(), 'keeprow-cwd-'));
-    const built = run(['build', folder], { cwd: elsewhere, env: { ...process.env, TZ: 'Pacific/Kiritimati', LANG: 'de_DE.UTF-8', LC_ALL: 'de_DE.UTF-8' } });
+    const built = run(['build', folder], {
+      cwd: elsewhere,
+      env: { ...process.env, TZ: 'Pacific/Kiritimati', LANG: 'de_DE.UTF-8', LC_ALL: 'de_DE.UTF-8' },
+    });
     expect(built.status).toBe(0);
     expect(bytesOf(join(folder, '_site'))).toEqual(first);
   });
@@ -47,7 +64,9 @@ describe('the demo trial', () => {
     const pages = [...bytesOf(site).keys()].filter((name) => name.endsWith('.html'));
     const broken = pages.flatMap((name) => {
       const html = readFileSync(join(site, name), 'utf8');
-      return [...html.matchAll(/(?:href|src)="([^"#]+)"/g)].map(([, link]) => join(site, name, '..', link!)).filter((target) => !existsSync(target));
+      return [...html.matchAll(/(?:href|src)="([^"#]+)"/g)]
+        .map(([, link]) => join(site, name, '..', link!))
+        .filter((target) => !existsSync(target));
     });
     expect(pages.length).toBeGreaterThan(30);
     expect(broken).toEqual([]);
@@ -73,22 +92,41 @@ describe('the command', () => {
     const empty = mkdtempSync(join(tmpdir(), 'keeprow-empty-'));
     const checked = run(['check', empty, '--json']);
     expect(checked.status).toBe(1);
-    expect(JSON.parse(checked.stdout).problems[0]).toMatchObject({ code: 'no-data-folder', severity: 'error', places: [{ file: 'data', line: null, column: null }] });
+    expect(JSON.parse(checked.stdout).problems[0]).toMatchObject({
+      code: 'no-data-folder',
+      severity: 'error',
+      places: [{ file: 'data', line: null, column: null }],
+    });
   });
   it('makes a site from the smallest useful record', () => {
     const small = mkdtempSync(join(tmpdir(), 'keeprow-small-'));
     mkdirSync(join(small, 'data/2025'), { recursive: true });
-    writeFileSync(join(small, 'data/trial.yaml'), 'title: Back garden\ntraits:\n  taste: {kind: rating, from: 1, to: 9, better: higher}\n');
+    writeFileSync(
+      join(small, 'data/trial.yaml'),
+      'title: Back garden\ntraits:\n  taste: {kind: rating, from: 1, to: 9, better: higher}\n',
+    );
     writeFileSync(join(small, 'data/varieties.csv'), 'variety\nred-lantern\nhill-torch\n');
-    writeFileSync(join(small, 'data/2025/totals.csv'), 'variety,plants,taste,again\nred-lantern,3,7,yes\nhill-torch,2,5,no\n');
+    writeFileSync(
+      join(small, 'data/2025/totals.csv'),
+      'variety,plants,taste,again\nred-lantern,3,7,yes\nhill-torch,2,5,no\n',
+    );
     expect(run(['build', small, '--quiet']).status).toBe(0);
     const results = JSON.parse(readFileSync(join(small, '_site/results.json'), 'utf8'));
-    expect(results.seasons[0].varieties[0].traits.taste).toMatchObject({ n: 1, estimate: 7, low: null, high: null, reason: 'one-taster' });
+    expect(results.seasons[0].varieties[0].traits.taste).toMatchObject({
+      n: 1,
+      estimate: 7,
+      low: null,
+      high: null,
+      reason: 'one-taster',
+    });
   });
   it('makes a new trial that builds as it is, and touches nothing that is there', () => {
     const fresh = join(mkdtempSync(join(tmpdir(), 'keeprow-new-')), 'trial');
     expect(run(['new', fresh]).status).toBe(0);
-    expect(run(['check', fresh, '--strict', '--json'])).toMatchObject({ status: 0, stdout: expect.stringContaining('"problems": []') });
+    expect(run(['check', fresh, '--strict', '--json'])).toMatchObject({
+      status: 0,
+      stdout: expect.stringContaining('"problems": []'),
+    });
     expect(run(['build', fresh, '--quiet']).status).toBe(0);
     expect(run(['new', fresh]).status).toBe(2);
   });
@@ -97,16 +135,19 @@ describe('the command', () => {
     run(['new', fresh]);
     const child = spawn(process.execPath, [command, 'view', fresh, '--port', '0', '--quiet']);
     try {
-      const address = await new Promise<string>((found) => child.stdout.on('data', (text: Buffer) => {
-        const url = /http:\/\/localhost:\d+\//.exec(text.toString());
-        if (url) found(url[0].replace('localhost', '127.0.0.1'));
-      }));
+      const address = await new Promise<string>((found) =>
+        child.stdout.on('data', (text: Buffer) => {
+          const url = /http:\/\/localhost:\d+\//.exec(text.toString());
+          if (url) found(url[0].replace('localhost', '127.0.0.1'));
+        }),
+      );
       const page = async (path = ''): Promise<string> => (await fetch(address + path)).text();
       expect(await page()).toContain('My variety trial');
       expect((await fetch(`${address}..%2f..%2fdata/trial.yaml`)).status).toBe(404);
       const changed = async (path: string, from: string, to: string, wanted: string): Promise<void> => {
         writeFileSync(join(fresh, path), readFileSync(join(fresh, path), 'utf8').replace(from, to));
-        for (let i = 0; i < 100 && !(await page()).includes(wanted); i++) await new Promise((later) => setTimeout(later, 100));
+        for (let i = 0; i < 100 && !(await page()).includes(wanted); i++)
+          await new Promise((later) => setTimeout(later, 100));
         expect(await page()).toContain(wanted);
       };
       await changed('data/trial.yaml', 'My variety trial', 'Our slope', 'Our slope');

@@ -1,6 +1,8 @@
 import { sortFiles } from '../../src/check/folder.ts';
 import { checkTrial } from '../../src/check/trial.ts';
 import type { CheckedTrial } from '../../src/check/trial.ts';
+import { compareSeason } from '../../src/analyse/compareSeason.ts';
+import type { SeasonComparisons } from '../../src/analyse/compareSeason.ts';
 import { seasonSeen } from '../../src/analyse/seen.ts';
 import type { SeasonSeen } from '../../src/analyse/seen.ts';
 import { problemText } from '../../src/present/problems.ts';
@@ -9,13 +11,25 @@ import { problemText } from '../../src/present/problems.ts';
 export type Folder = Readonly<Record<string, string>>;
 
 export function check(folder: Folder): CheckedTrial {
-  const found = Object.entries(folder).map(([path, text]) => ({ path: `data/${path}`, bytes: new TextEncoder().encode(text) }));
+  const found = Object.entries(folder).map(([path, text]) => ({
+    path: path.startsWith('../') ? path.slice(3) : `data/${path}`,
+    bytes: new TextEncoder().encode(text),
+  }));
   return checkTrial(sortFiles(found, [], true));
 }
 
 /** Codes of the problems of a folder with their first place. */
 export function codes(folder: Folder): readonly string[] {
-  return check(folder).problems.map(({ code, places: [place] }) => `${code} ${place?.file.replace('data/', '')}:${place?.line ?? '-'}:${place?.column ?? '-'}`);
+  return check(folder).problems.map(
+    ({ code, places: [place] }) =>
+      `${code} ${place?.file.replace('data/', '')}:${place?.line ?? '-'}:${place?.column ?? '-'}`,
+  );
+}
+
+/** Comparisons of the last season of a folder without errors. */
+export function comparedIn(folder: Folder): SeasonComparisons {
+  const { trial } = check(folder);
+  return compareSeason(trial!, seenIn(folder));
 }
 
 /** What was seen in the last season of a folder without errors. */

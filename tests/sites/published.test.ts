@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { reference, referenceRows } from '../reference/read.ts';
-import { seenIn } from './folder.ts';
+import { comparedIn, seenIn } from './folder.ts';
 import type { Folder } from './folder.ts';
 
 const near = (value: number | null | undefined, expected: number): void => {
@@ -8,17 +8,26 @@ const near = (value: number | null | undefined, expected: number): void => {
 };
 
 function varieties(ids: Iterable<string>): string {
-  return ['variety,name', ...[...ids].map((id) => `${id.toLowerCase().replaceAll('_', '-')},${id.replaceAll('_', ' ')}`)].join('\n');
+  return [
+    'variety,name',
+    ...[...ids].map((id) => `${id.toLowerCase().replaceAll('_', '-')},${id.replaceAll('_', ' ')}`),
+  ].join('\n');
 }
 
 /** Barley at six places (Immer et al. 1934), the places as blocks; yields in grams so that they stand as published. */
 function barley(name: string): Folder {
   const rows = referenceRows(name);
-  const plots = rows.map((row, i) => ({ id: `p${i + 1}`, ...row }) as Record<string, string>);
+  const plots = rows.map((row, i): Record<string, string> => ({ id: `p${i + 1}`, ...row }));
   return {
     'trial.yaml': 'title: Barley\nclasses:\n  barley: {scale: difference}\nspot_correlation: 0\n',
-    'varieties.csv': varieties(new Set(rows.map((row) => row['variety']!))).replaceAll('\n', ',barley\n').replace('variety,name,barley', 'variety,name,class') + ',barley',
-    '1931/plantings.csv': ['planting,variety,block', ...plots.map((row) => `${row['id']},${row['variety']},${row['block']}`)].join('\n'),
+    'varieties.csv':
+      varieties(new Set(rows.map((row) => row['variety']!)))
+        .replaceAll('\n', ',barley\n')
+        .replace('variety,name,barley', 'variety,name,class') + ',barley',
+    '1931/plantings.csv': [
+      'planting,variety,block',
+      ...plots.map((row) => `${row['id']},${row['variety']},${row['block']}`),
+    ].join('\n'),
     '1931/harvests.csv': ['planting,weight_g', ...plots.map((row) => `${row['id']},${row['y']}`)].join('\n'),
   };
 }
@@ -56,7 +65,13 @@ describe('nine judges tasting four wines', () => {
     'trial.yaml': 'title: Wines\ntraits:\n  score: {kind: rating, from: 0, to: 100, better: higher}\n',
     'varieties.csv': varieties(ids),
     '1989/plantings.csv': ['variety', ...[...ids].map((id) => id.replaceAll('_', ' '))].join('\n'),
-    '1989/ratings.csv': ['date,taster,variety,score', ...rows.map((row) => `1989-05-0${row['sample']},judge ${row['judge']},${row['variety']!.replaceAll('_', ' ')},${row['score']}`)].join('\n'),
+    '1989/ratings.csv': [
+      'date,taster,variety,score',
+      ...rows.map(
+        (row) =>
+          `1989-05-0${row['sample']},judge ${row['judge']},${row['variety']!.replaceAll('_', ' ')},${row['score']}`,
+      ),
+    ].join('\n'),
   });
   const model = seen.ratings.get('score')!;
   it('gives the mean of each wine over judges, as published', () => {
@@ -80,7 +95,10 @@ describe('insect counts under six sprays', () => {
     const [group, value] = Number.isNaN(Number(rows[0]![key])) ? [key, count] : [count, key];
     const seen = seenIn({
       'trial.yaml': 'title: Sprays\nspot_correlation: 0\nclasses: {all: {}}\n',
-      'varieties.csv': ['variety,class', ...[...new Set(rows.map((row) => row[group]!.toLowerCase()))].map((id) => `${id},all`)].join('\n'),
+      'varieties.csv': [
+        'variety,class',
+        ...[...new Set(rows.map((row) => row[group]!.toLowerCase()))].map((id) => `${id},all`),
+      ].join('\n'),
       '1942/plantings.csv': ['planting,variety', ...rows.map((row, i) => `p${i},${row[group]}`)].join('\n'),
       '1942/harvests.csv': ['planting,fruits', ...rows.map((row, i) => `p${i},${row[value]}`)].join('\n'),
     });
@@ -94,15 +112,19 @@ describe('insect counts under six sprays', () => {
 describe('letters and comparisons with a check', () => {
   // o01, o02, o04, o05, o06: R 4.2.2, multcompView letters at 5 % after Tukey-Kramer, exact Dunnett.
   it.each(['o05_immer_rcbd', 'o06_immer_rcbd_missing'])('gives the letters of %s', (name) => {
-    const own = seenIn(barley(name)).comparisons.get('yield')!.get('barley')!;
-    for (const [level, letters] of Object.entries(reference(name).cld_tukey_005)) expect(own.letters.get(level.toLowerCase())).toBe(letters);
+    const own = comparedIn(barley(name)).get('yield')!.get('barley')!;
+    for (const [level, letters] of Object.entries(reference(name).cld_tukey_005))
+      expect(own.letters.get(level.toLowerCase())).toBe(letters);
   });
   it('gives differences from Manchuria with their joint intervals, complete or with plots missing', () => {
     for (const name of ['o05_immer_rcbd', 'o06_immer_rcbd_missing']) {
       const folder = barley(name);
       const published = reference(name).vs_check;
-      const seen = seenIn({ ...folder, 'trial.yaml': folder['trial.yaml']!.replace('scale: difference', 'scale: difference, check_variety: m') });
-      const own = seen.comparisons.get('yield')!.get('barley')!.againstCheck!;
+      const seen = comparedIn({
+        ...folder,
+        'trial.yaml': folder['trial.yaml']!.replace('scale: difference', 'scale: difference, check_variety: m'),
+      });
+      const own = seen.get('yield')!.get('barley')!.againstCheck!;
       for (const row of published.table) {
         const found = own.varieties.find(({ variety }) => variety === row.level.toLowerCase())!;
         near(found.estimate, row.diff);

@@ -15,8 +15,10 @@ export interface TraitDimension {
 /** How a measure's unit is read and stored; null for a unit of its own (°Brix, lobes), whose numbers are kept as they are. */
 export function measureDimension(trait: MeasureTrait): TraitDimension | null {
   if (trait.unit === 'mm') return { dimension: 'length', bareUnit: unitOf('length', 'mm')!, toTrait: 10 };
-  if (trait.unit === 'cm') return { dimension: 'length', bareUnit: { dimension: 'length', factor: trait.factor }, toTrait: 1 };
-  if (trait.unit === 'g') return { dimension: 'mass', bareUnit: { dimension: 'mass', factor: trait.factor }, toTrait: 1 };
+  if (trait.unit === 'cm')
+    return { dimension: 'length', bareUnit: { dimension: 'length', factor: trait.factor }, toTrait: 1 };
+  if (trait.unit === 'g')
+    return { dimension: 'mass', bareUnit: { dimension: 'mass', factor: trait.factor }, toTrait: 1 };
   return null;
 }
 

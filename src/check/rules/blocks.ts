@@ -16,7 +16,7 @@ const NONE: BlockFactor = { kind: 'none', levels: null, leftOut: null };
 
 /** True if within the class every variety can be compared with every other through shared levels. */
 function connects(units: readonly Planting[], levelOf: (unit: Planting) => string): boolean {
-  const number = <T>(values: readonly T[]): readonly number[] => {
+  const number = (values: readonly string[]): readonly number[] => {
     const levels = [...new Set(values)];
     return values.map((value) => levels.indexOf(value));
   };
@@ -49,10 +49,13 @@ export function blockFactor(units: readonly Planting[], classOf: (unit: Planting
   }
   const usable = new Set<string>();
   for (const [id, members] of byClass) {
-    if (members.every(({ standsIn }) => standsIn !== null) && connects(members, ({ standsIn }) => standsIn!)) usable.add(id);
+    if (members.every(({ standsIn }) => standsIn !== null) && connects(members, ({ standsIn }) => standsIn!))
+      usable.add(id);
   }
   const levels = units.map((unit) => (usable.has(classOf(unit)) ? unit.standsIn! : `class ${classOf(unit)}`));
-  const varies = [...byClass].some(([id, members]) => usable.has(id) && new Set(members.map((m) => m.standsIn)).size > 1);
+  const varies = [...byClass].some(
+    ([id, members]) => usable.has(id) && new Set(members.map((m) => m.standsIn)).size > 1,
+  );
   return varies ? { kind: 'stands-in', levels, leftOut } : { ...NONE, leftOut };
 }
 
@@ -61,5 +64,6 @@ export function reportBlocks(season: Season, varieties: readonly Variety[], { lo
   const classes = new Map(varieties.map(({ id, classId }) => [id, classId]));
   const units = season.yieldUnits.filter(({ cause }) => cause !== 'accident');
   const { leftOut } = blockFactor(units, ({ variety }) => classes.get(variety) ?? 'all');
-  if (leftOut) log.add('block-left-out', fileOnly(`data/${season.year}/plantings.csv`), leftOut.what, { why: leftOut.why });
+  if (leftOut)
+    log.add('block-left-out', fileOnly(`data/${season.year}/plantings.csv`), leftOut.what, { why: leftOut.why });
 }

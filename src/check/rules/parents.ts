@@ -12,7 +12,12 @@ function seedParent(variety: Variety, seasons: readonly Season[]): string | null
   return planting?.variety ?? null;
 }
 
-function reportFrom(variety: Variety, seasons: readonly Season[], registry: VarietyRegistry, { log }: CheckContext): void {
+function reportFrom(
+  variety: Variety,
+  seasons: readonly Season[],
+  registry: VarietyRegistry,
+  { log }: CheckContext,
+): void {
   if (!variety.from) return;
   const parent = registry.find(seedParent(variety, seasons) ?? '');
   const found = `${variety.from.season}/${variety.from.planting}`;
@@ -31,7 +36,11 @@ function reportFrom(variety: Variety, seasons: readonly Season[], registry: Vari
 }
 
 /** Reports mothers, fathers and seed plants that are unknown, generations that do not follow, and loops of descent. */
-export function checkParents(registry: VarietyRegistry, seasons: readonly Season[], context: CheckContext): readonly Variety[] {
+export function checkParents(
+  registry: VarietyRegistry,
+  seasons: readonly Season[],
+  context: CheckContext,
+): readonly Variety[] {
   const { log } = context;
   const parents = new Map<string, readonly string[]>();
   const named = registry.varieties.map((variety) => {
@@ -45,8 +54,12 @@ export function checkParents(registry: VarietyRegistry, seasons: readonly Season
     };
     const [mother, father] = [resolve(variety.mother), resolve(variety.father)];
     reportFrom(variety, seasons, registry, context);
-    if (variety.kind === 'line' && variety.generation === null) log.add('line-without-generation', variety.place, variety.id);
-    parents.set(variety.id, [mother, father, seedParent(variety, seasons)].filter((id) => id !== null));
+    if (variety.kind === 'line' && variety.generation === null)
+      log.add('line-without-generation', variety.place, variety.id);
+    parents.set(
+      variety.id,
+      [mother, father, seedParent(variety, seasons)].filter((id) => id !== null),
+    );
     return { ...variety, mother, father };
   });
   for (const variety of named) {

@@ -5,7 +5,11 @@ import type { CheckContext } from '../context.ts';
 export type PickRecord = 'picked' | 'nothing' | 'not-recorded';
 
 /** What is known of a planting's yield: picked, known to have given nothing, or not recorded. */
-export function pickRecord(planting: Planting, season: Season, pickings: readonly Picking[] = planting.pickings): PickRecord {
+export function pickRecord(
+  planting: Planting,
+  season: Season,
+  pickings: readonly Picking[] = planting.pickings,
+): PickRecord {
   if (pickings.length > 0) return 'picked';
   const { removed, cause, events } = planting;
   const lost = events.some(({ event }) => event === 'lost');
@@ -20,7 +24,8 @@ export function reportNotRecorded(season: Season, { log }: CheckContext): void {
   for (const planting of season.yieldUnits) {
     if (planting.totals || planting.cause === 'accident') continue;
     const { pickings } = planting;
-    if (pickRecord(planting, season, pickings) === 'not-recorded') log.add('yield-not-recorded', planting.place, planting.id);
+    if (pickRecord(planting, season, pickings) === 'not-recorded')
+      log.add('yield-not-recorded', planting.place, planting.id);
     let [fruits, unweighed, uncounted] = [0, 0, false];
     for (const { ripe, green } of pickings) {
       fruits += ripe.fruits + green.fruits;
@@ -30,7 +35,12 @@ export function reportNotRecorded(season: Season, { log }: CheckContext): void {
     if (fruits > 0 && unweighed > 0) {
       const share = Math.round((100 * unweighed) / fruits);
       const facts = { unweighed: String(unweighed), fruits: String(fruits), percent: String(share) };
-      log.add(unweighed > 0.25 * fruits ? 'too-many-unweighed' : 'unweighed-fruits', planting.place, planting.id, facts);
+      log.add(
+        unweighed > 0.25 * fruits ? 'too-many-unweighed' : 'unweighed-fruits',
+        planting.place,
+        planting.id,
+        facts,
+      );
     }
     if (uncounted && fruits > 0) log.add('fruits-not-recorded', planting.place, planting.id);
   }
@@ -44,6 +54,7 @@ export function reportNoStart(season: Season, context: CheckContext): void {
       ? planting.totals.firstRipe !== null
       : planting.events.some(({ event }) => event === 'first-ripe' || event === 'unripe') ||
         planting.pickings.some(({ day }) => day !== null);
-    if (hasRipe && planting[from] === null) context.log.add('no-start-date', planting.place, planting.id, { column: from });
+    if (hasRipe && planting[from] === null)
+      context.log.add('no-start-date', planting.place, planting.id, { column: from });
   }
 }

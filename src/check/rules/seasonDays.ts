@@ -26,12 +26,23 @@ export function seasonSpan(year: number, starts: readonly Day[], settings: Setti
   return { firstDay: starts.length > 0 ? (Math.min(...starts) as Day) : newYear, lastDay };
 }
 
-/** Reports a date outside its season; harvests and observations must lie inside, the rest is noted. */
-export function reportOutside(row: Row, column: string, day: Day, span: SeasonSpan, { log }: CheckContext, isNote = false): boolean {
-  if (day >= span.firstDay && day <= span.lastDay) return false;
-  log.add(isNote ? 'outside-season-note' : 'outside-season', placeIn(row, column), textIn(row, column) ?? '', {
-    from: isoDate(span.firstDay),
-    to: isoDate(span.lastDay),
-  });
+function isOutside(day: Day, { firstDay, lastDay }: SeasonSpan): boolean {
+  return day < firstDay || day > lastDay;
+}
+
+function facts({ firstDay, lastDay }: SeasonSpan): Record<string, string> {
+  return { from: isoDate(firstDay), to: isoDate(lastDay) };
+}
+
+/** Reports a date of a harvest or observation outside its season; true if it is. */
+export function reportOutside(row: Row, column: string, day: Day, span: SeasonSpan, { log }: CheckContext): boolean {
+  if (!isOutside(day, span)) return false;
+  log.add('outside-season', placeIn(row, column), textIn(row, column) ?? '', facts(span));
   return true;
+}
+
+/** Notes a date of a rating or measurement outside its season. */
+export function noteOutside(row: Row, column: string, day: Day, span: SeasonSpan, { log }: CheckContext): void {
+  if (isOutside(day, span))
+    log.add('outside-season-note', placeIn(row, column), textIn(row, column) ?? '', facts(span));
 }

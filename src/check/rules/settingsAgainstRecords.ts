@@ -6,7 +6,11 @@ import type { VarietyRegistry } from '../registry.ts';
 const SETTINGS = fileOnly('data/trial.yaml');
 
 /** Reports settings that name varieties or seasons which the records do not have. */
-export function reportSettingsAgainstRecords(registry: VarietyRegistry, seasons: readonly Season[], { settings, log }: CheckContext): void {
+export function reportSettingsAgainstRecords(
+  registry: VarietyRegistry,
+  seasons: readonly Season[],
+  { settings, log }: CheckContext,
+): void {
   for (const { id, checkVariety } of settings.classes.values()) {
     if (checkVariety === null) continue;
     const variety = registry.find(checkVariety);

@@ -32,7 +32,8 @@ export function takeClasses(node: SettingsNode | undefined, taking: Taking): Cla
       checkVariety: takeText(entries.get('check_variety')?.node, below(at, 'check_variety')),
       spots: takeNumber(entries.get('spots')?.node, { from: 0, to: 100_000, whole: true }, below(at, 'spots')),
       bar: takeWord(entries.get('bar')?.node, ['newcomer', 'check'] as const, below(at, 'bar')) ?? 'newcomer',
-      linesCompete: takeWord(entries.get('lines')?.node, ['compete', 'advise'] as const, below(at, 'lines')) === 'compete',
+      linesCompete:
+        takeWord(entries.get('lines')?.node, ['compete', 'advise'] as const, below(at, 'lines')) === 'compete',
     });
   }
   if (scales.size > 1) {

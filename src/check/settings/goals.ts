@@ -53,7 +53,8 @@ export function takeGoals(
         unknownTrait(key, goal.place, traits, at);
         continue;
       }
-      if (traits.get(key)?.better === 'none') taking.log.add('goal-without-direction', goal.place, key, { setting: at.path });
+      if (traits.get(key)?.better === 'none')
+        taking.log.add('goal-without-direction', goal.place, key, { setting: at.path });
       const weight = takeNumber(goal.node, { from: 0, to: 1000 }, below(at, key));
       if (weight !== null) weights.set(key, weight);
     }

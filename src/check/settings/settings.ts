@@ -9,8 +9,23 @@ import type { Entry, Taking } from './take.ts';
 import { takeTraits } from './traits.ts';
 
 const KEYS = [
-  'title', 'place', 'language', 'units', 'dates', 'interval', 'degree_days', 'first_ripe_from', 'spot_correlation',
-  'season_end', 'seasons', 'classes', 'traits', 'goals', 'must', 'verdicts', 'publish',
+  'title',
+  'place',
+  'language',
+  'units',
+  'dates',
+  'interval',
+  'degree_days',
+  'first_ripe_from',
+  'spot_correlation',
+  'season_end',
+  'seasons',
+  'classes',
+  'traits',
+  'goals',
+  'must',
+  'verdicts',
+  'publish',
 ];
 const SEASON_KEYS = ['end', 'sown', 'transplanted', 'look_every', 'layout', 'harvests', 'early_until'];
 
@@ -55,7 +70,8 @@ function takeSeasons(entries: Entries, root: Taking): ReadonlyMap<number, Season
       transplanted: takeDay(node('transplanted'), below(here, 'transplanted')),
       lookEvery: takeNumber(node('look_every'), { from: 0, to: 60, whole: true }, below(here, 'look_every')) ?? 7,
       layout: takeWord(node('layout'), ['together', 'spread'] as const, below(here, 'layout')),
-      harvestsComplete: takeWord(node('harvests'), ['complete', 'partial'] as const, below(here, 'harvests')) === 'complete',
+      harvestsComplete:
+        takeWord(node('harvests'), ['complete', 'partial'] as const, below(here, 'harvests')) === 'complete',
       earlyUntil: takeDay(node('early_until'), below(here, 'early_until')),
     });
   }
@@ -77,11 +93,15 @@ function takeVerdicts(entries: Entries, root: Taking): Settings['verdicts'] {
   const at = below(root, 'verdicts');
   const own = takeKnown(entries.get('verdicts')?.node, ['keep_from', 'drop_below', 'simulations', 'seed'], at);
   const keepFrom = takeNumber(own.get('keep_from')?.node, { from: 0, to: 1 }, below(at, 'keep_from')) ?? 0.8;
-  const dropBelow = takeNumber(own.get('drop_below')?.node, { from: 0, to: keepFrom }, below(at, 'drop_below')) ?? Math.min(0.2, keepFrom);
+  const dropBelow =
+    takeNumber(own.get('drop_below')?.node, { from: 0, to: keepFrom }, below(at, 'drop_below')) ??
+    Math.min(0.2, keepFrom);
   return {
     keepFrom,
     dropBelow,
-    simulations: takeNumber(own.get('simulations')?.node, { from: 100, to: 1_000_000, whole: true }, below(at, 'simulations')) ?? 20_000,
+    simulations:
+      takeNumber(own.get('simulations')?.node, { from: 100, to: 1_000_000, whole: true }, below(at, 'simulations')) ??
+      20_000,
     seed: takeNumber(own.get('seed')?.node, { from: 0, to: 2 ** 31 - 1, whole: true }, below(at, 'seed')) ?? 1,
   };
 }
@@ -126,7 +146,9 @@ export function takeSettings(tree: SettingsNode, log: ProblemLog): Settings {
     dates: takeWord(node('dates'), ['iso', 'day-first', 'month-first'] as const, below(root, 'dates')) ?? 'iso',
     interval: takeNumber(node('interval'), { from: 0.5, to: 0.999 }, below(root, 'interval')) ?? 0.95,
     degreeDays: takeDegreeDays(entries, root),
-    firstRipeFrom: takeWord(node('first_ripe_from'), ['transplanted', 'sown'] as const, below(root, 'first_ripe_from')) ?? 'transplanted',
+    firstRipeFrom:
+      takeWord(node('first_ripe_from'), ['transplanted', 'sown'] as const, below(root, 'first_ripe_from')) ??
+      'transplanted',
     spotCorrelation: spot ?? 0.2,
     seasonEnd: takeSeasonEnd(entries, root),
     seasons: takeSeasons(entries, root),
@@ -140,4 +162,3 @@ export function takeSettings(tree: SettingsNode, log: ProblemLog): Settings {
     publish: takePublish(entries, root),
   };
 }
-

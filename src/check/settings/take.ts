@@ -64,7 +64,11 @@ export function takeKnown(
 export function takeText(node: SettingsNode | undefined, taking: Taking): string | null {
   if (!node) return null;
   if (node.kind !== 'scalar' || node.value === null) return unfit(node, taking, 'text');
-  return node.text.trim() === '' ? unfit(node, taking, 'text') : typeof node.value === 'string' ? node.value : node.text;
+  return node.text.trim() === ''
+    ? unfit(node, taking, 'text')
+    : typeof node.value === 'string'
+      ? node.value
+      : node.text;
 }
 
 export interface NumberLimits {
@@ -86,19 +90,15 @@ export function takeNumber(node: SettingsNode | undefined, limits: NumberLimits,
   return unfit(node, taking, from === -Infinity ? kind : `${kind} ${range}`);
 }
 
-export function takeWord<W extends string>(node: SettingsNode | undefined, words: readonly W[], taking: Taking): W | null {
+export function takeWord<W extends string>(
+  node: SettingsNode | undefined,
+  words: readonly W[],
+  taking: Taking,
+): W | null {
   if (!node) return null;
   const text = node.kind === 'scalar' ? node.text : '';
   const word = words.find((w) => w === text);
   return word ?? unfit(node, taking, words.join(' or '));
-}
-
-export function takeBoolean(node: SettingsNode | undefined, taking: Taking): boolean | null {
-  if (!node) return null;
-  const text = node.kind === 'scalar' ? node.text.toLowerCase() : '';
-  if (text === 'yes' || text === 'true') return true;
-  if (text === 'no' || text === 'false') return false;
-  return unfit(node, taking, 'yes or no');
 }
 
 /** An ISO date. */
@@ -114,7 +114,9 @@ export function takeLimit(node: SettingsNode | undefined, taking: Taking): numbe
   if (!node) return null;
   if (node.kind === 'scalar' && typeof node.value === 'number') return node.value;
   if (node.kind === 'list' && node.items.length === 2) {
-    const [a, b] = node.items.map((item) => (item.kind === 'scalar' && typeof item.value === 'number' ? item.value : null));
+    const [a, b] = node.items.map((item) =>
+      item.kind === 'scalar' && typeof item.value === 'number' ? item.value : null,
+    );
     if (typeof a === 'number' && typeof b === 'number' && a < b) return [a, b];
   }
   return unfit(node, taking, 'a number, or two numbers in order such as [12, 18]');

@@ -53,7 +53,12 @@ function takeRanges(
   return ranges;
 }
 
-function takeDeclared(key: string, node: SettingsNode, classes: readonly string[], taking: Taking): DeclaredTrait | null {
+function takeDeclared(
+  key: string,
+  node: SettingsNode,
+  classes: readonly string[],
+  taking: Taking,
+): DeclaredTrait | null {
   const known = ['kind', 'from', 'to', 'better', 'unit', 'good', 'bad', ...classes];
   const entries = takeKnown(node, known, taking);
   const kind = takeWord(entries.get('kind')?.node, ['rating', 'yes-no', 'measure'] as const, below(taking, 'kind'));
@@ -65,7 +70,9 @@ function takeDeclared(key: string, node: SettingsNode, classes: readonly string[
     const from = takeNumber(entries.get('from')?.node, limits, below(taking, 'from'));
     const to = takeNumber(entries.get('to')?.node, limits, below(taking, 'to'));
     if (!entries.has('from') || !entries.has('to')) {
-      taking.log.add('setting-missing', node.place, key, { setting: `${taking.path}.${entries.has('from') ? 'to' : 'from'}` });
+      taking.log.add('setting-missing', node.place, key, {
+        setting: `${taking.path}.${entries.has('from') ? 'to' : 'from'}`,
+      });
       return null;
     }
     if (from === null || to === null) return null;

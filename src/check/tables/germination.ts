@@ -34,7 +34,9 @@ export function checkGermination(
     const temperatureC = quantityIn(row, 'temperature', true);
     if (!variety || sown === null || seeds === null || germinated === null) continue;
     if (germinated > seeds) {
-      context.log.add('germinated-over-seeds', placeIn(row, 'germinated'), String(germinated), { seeds: String(seeds) });
+      context.log.add('germinated-over-seeds', placeIn(row, 'germinated'), String(germinated), {
+        seeds: String(seeds),
+      });
       continue;
     }
     if (seeds === 0) {
@@ -45,7 +47,8 @@ export function checkGermination(
       const facts = { column: 'checked', before: 'sown' };
       context.log.add('dates-out-of-order', placeIn(row, 'checked'), textIn(row, 'checked') ?? '', facts);
     }
-    if (partsOf(sown).year !== year) context.log.add('sown-earlier-year', placeIn(row, 'sown'), textIn(row, 'sown') ?? '');
+    if (partsOf(sown).year !== year)
+      context.log.add('sown-earlier-year', placeIn(row, 'sown'), textIn(row, 'sown') ?? '');
     batches.push({ variety: variety.id, sown, seeds, germinated, checked, temperatureC });
   }
   return batches;

@@ -13,7 +13,10 @@ import { targetIn } from '../target.ts';
 import type { SeasonIndex } from '../target.ts';
 
 const SPEC = {
-  required: [['planting', 'variety'], ['fruits', 'weight', 'unusable_fruits', 'unusable_weight']],
+  required: [
+    ['planting', 'variety'],
+    ['fruits', 'weight', 'unusable_fruits', 'unusable_weight'],
+  ],
   columns: ['date', 'planting', 'variety', 'fruits', 'stage', 'unusable_fruits', 'notes'],
   quantities: [
     { name: 'weight', dimension: 'mass' },
@@ -32,14 +35,21 @@ function standing(plantings: readonly PlantingDraft[]): { readonly from: Day | n
   return { from, to };
 }
 
-function reportWhen(row: Row, day: Day, plantings: readonly PlantingDraft[], span: SeasonSpan, context: CheckContext): void {
+function reportWhen(
+  row: Row,
+  day: Day,
+  plantings: readonly PlantingDraft[],
+  span: SeasonSpan,
+  context: CheckContext,
+): void {
   if (reportOutside(row, 'date', day, span, context)) return;
   const { from, to } = standing(plantings);
   const found = (): string => textIn(row, 'date') ?? '';
   if (from !== null && day < from) {
     context.log.add('picked-before-transplanting', placeIn(row, 'date'), found(), { transplanted: isoDate(from) });
   }
-  if (to !== null && day > to) context.log.add('picked-after-removal', placeIn(row, 'date'), found(), { removed: isoDate(to) });
+  if (to !== null && day > to)
+    context.log.add('picked-after-removal', placeIn(row, 'date'), found(), { removed: isoDate(to) });
 }
 
 /** Usable figures of a picking; a weight without fruits, or fruits without weight, where the other is 0, is doubtful. */
@@ -57,7 +67,12 @@ export type JointRecords = ReadonlyMap<string, RecordDraft>;
  *
  * @returns what was recorded under the name of a variety with several plantings
  */
-export function checkHarvests(source: SourceFile, index: SeasonIndex, span: SeasonSpan, context: CheckContext): JointRecords {
+export function checkHarvests(
+  source: SourceFile,
+  index: SeasonIndex,
+  span: SeasonSpan,
+  context: CheckContext,
+): JointRecords {
   const joint = new Map<string, RecordDraft>();
   const known = openKnown(source, SPEC, context.log);
   if (!known) return joint;
@@ -73,7 +88,8 @@ export function checkHarvests(source: SourceFile, index: SeasonIndex, span: Seas
       cullGrams: quantityIn(row, 'unusable_weight'),
     } as const;
     if (!target || (day === null && textIn(row, 'date') !== null)) continue;
-    const empty = picked.fruits === null && picked.grams === null && picked.cullFruits === null && picked.cullGrams === null;
+    const empty =
+      picked.fruits === null && picked.grams === null && picked.cullFruits === null && picked.cullGrams === null;
     if (empty) {
       context.log.add('picking-empty', placeIn(row, 'planting'), '');
       continue;
@@ -84,7 +100,8 @@ export function checkHarvests(source: SourceFile, index: SeasonIndex, span: Seas
       : { ...picked, fruits: picked.fruits || null, grams: picked.grams || null };
     let record = target.planting?.record ?? joint.get(target.variety.id);
     if (!record) joint.set(target.variety.id, (record = emptyRecord()));
-    if (addPicked(record, sound)) context.log.add('row-twice', placeIn(row, 'date'), textIn(row, 'date') ?? '', { table: 'harvests.csv' });
+    if (addPicked(record, sound))
+      context.log.add('row-twice', placeIn(row, 'date'), textIn(row, 'date') ?? '', { table: 'harvests.csv' });
   }
   return joint;
 }

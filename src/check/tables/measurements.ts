@@ -3,7 +3,7 @@ import type { SourceFile } from '../../read/decode.ts';
 import { openKnown } from '../columns.ts';
 import type { CheckContext } from '../context.ts';
 import { dayIn, neededIn, rowsOf, textIn } from '../row.ts';
-import { reportOutside } from '../rules/seasonDays.ts';
+import { noteOutside } from '../rules/seasonDays.ts';
 import type { SeasonSpan } from '../rules/seasonDays.ts';
 import { targetIn } from '../target.ts';
 import type { SeasonIndex } from '../target.ts';
@@ -29,7 +29,7 @@ export function checkMeasurements(
     const long = known.index.has('trait') ? longValueIn(row, 'value', traits, context) : null;
     const values = [...wideValuesIn(row, traits, context), ...(long ? [long] : [])];
     if (!target || day === null) continue;
-    reportOutside(row, 'date', day, span, context, true);
+    noteOutside(row, 'date', day, span, context);
     for (const { trait, value } of values) {
       const planting = target.planting?.fields.id ?? null;
       measured.push({ day, variety: target.variety.id, planting, trait: trait.key, value });

@@ -19,7 +19,15 @@ const SPEC = {
 
 /** Events that mean something to the figures; any other word is kept as a note. */
 export const EVENTS = [
-  'first-flower', 'first-set', 'unripe', 'first-ripe', 'topped', 'lost', 'nothing-picked', 'off-type', 'hot',
+  'first-flower',
+  'first-set',
+  'unripe',
+  'first-ripe',
+  'topped',
+  'lost',
+  'nothing-picked',
+  'off-type',
+  'hot',
 ] as const;
 
 function eventIn(row: Row, { log }: CheckContext): string | null {
@@ -34,7 +42,12 @@ function eventIn(row: Row, { log }: CheckContext): string | null {
 }
 
 /** Plants an event counts: `count` of `of`, by default one of the plants it is about. */
-function countsIn(row: Row, event: string, target: Target, { log }: CheckContext): { count: number | null; of: number | null } {
+function countsIn(
+  row: Row,
+  event: string,
+  target: Target,
+  { log }: CheckContext,
+): { count: number | null; of: number | null } {
   const [count, of] = [countIn(row, 'count'), countIn(row, 'of')];
   if (event !== 'off-type' && event !== 'hot') return { count, of };
   const plants = target.plantings.reduce((sum, { fields }) => sum + fields.plants, 0);
@@ -54,7 +67,12 @@ export type JointRipening = ReadonlyMap<string, RecordDraft>;
  *
  * @returns first-ripe events under the name of a variety with several plantings
  */
-export function checkObservations(source: SourceFile, index: SeasonIndex, span: SeasonSpan, context: CheckContext): JointRipening {
+export function checkObservations(
+  source: SourceFile,
+  index: SeasonIndex,
+  span: SeasonSpan,
+  context: CheckContext,
+): JointRipening {
   const joint = new Map<string, RecordDraft>();
   const seen = new Set<string>();
   const known = openKnown(source, SPEC, context.log);
@@ -69,11 +87,22 @@ export function checkObservations(source: SourceFile, index: SeasonIndex, span: 
     if (reportOutside(row, 'date', day, span, context)) continue;
     const removed = target.planting?.fields.removed ?? null;
     if (event === 'first-ripe' && removed !== null && day > removed) {
-      context.log.add('picked-after-removal', placeIn(row, 'date'), textIn(row, 'date') ?? '', { removed: textIn(row, 'date') ?? '' });
+      context.log.add('picked-after-removal', placeIn(row, 'date'), textIn(row, 'date') ?? '', {
+        removed: textIn(row, 'date') ?? '',
+      });
     }
     const noted = { day, event, ...counts, place: placeIn(row, 'event') };
-    const sign = [target.planting?.fields.id, target.variety.id, day, event, counts.count, counts.of, textIn(row, 'notes')].join('|');
-    if (seen.has(sign)) context.log.add('row-twice', placeIn(row, 'date'), textIn(row, 'date') ?? '', { table: 'observations.csv' });
+    const sign = [
+      target.planting?.fields.id,
+      target.variety.id,
+      day,
+      event,
+      counts.count,
+      counts.of,
+      textIn(row, 'notes'),
+    ].join('|');
+    if (seen.has(sign))
+      context.log.add('row-twice', placeIn(row, 'date'), textIn(row, 'date') ?? '', { table: 'observations.csv' });
     seen.add(sign);
     if (target.planting) target.planting.record.events.push(noted);
     else if (event === 'first-ripe') {

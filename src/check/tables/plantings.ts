@@ -13,8 +13,20 @@ import { countIn, dayIn, neededIn, placeIn, quantityIn, rowsOf, textIn, unknownI
 import type { Row } from '../row.ts';
 
 export const PLANTING_COLUMNS = [
-  'planting', 'variety', 'plants', 'bed', 'block', 'row', 'column', 'sown', 'transplanted', 'removed', 'cause',
-  'stands_in', 'topped', 'notes',
+  'planting',
+  'variety',
+  'plants',
+  'bed',
+  'block',
+  'row',
+  'column',
+  'sown',
+  'transplanted',
+  'removed',
+  'cause',
+  'stands_in',
+  'topped',
+  'notes',
 ];
 export const PLANTING_QUANTITIES: readonly QuantityColumn[] = [
   { name: 'area', dimension: 'area', bareUnit: unitOf('area', 'm2') },
@@ -29,18 +41,31 @@ export interface SeasonDays {
   readonly transplanted: Day | null;
 }
 
-function reportOrder(row: Row, days: { sown: Day | null; transplanted: Day | null; removed: Day | null }, { log }: CheckContext): void {
+function reportOrder(
+  row: Row,
+  days: { sown: Day | null; transplanted: Day | null; removed: Day | null },
+  { log }: CheckContext,
+): void {
   const { sown, transplanted, removed } = days;
   const reversed = (column: string, before: string, wrong: boolean): void => {
     if (wrong) log.add('dates-out-of-order', placeIn(row, column), textIn(row, column) ?? '', { column, before });
   };
-  reversed(textIn(row, 'transplanted') === null ? 'sown' : 'transplanted', 'sown', sown !== null && transplanted !== null && transplanted < sown);
+  reversed(
+    textIn(row, 'transplanted') === null ? 'sown' : 'transplanted',
+    'sown',
+    sown !== null && transplanted !== null && transplanted < sown,
+  );
   reversed('removed', 'transplanted', removed !== null && transplanted !== null && removed < transplanted);
   reversed('removed', 'sown', removed !== null && transplanted === null && sown !== null && removed < sown);
 }
 
 /** The fields that plantings.csv and totals.csv share. Null where the row cannot be used. */
-export function plantingIn(row: Row, days: SeasonDays, registry: VarietyRegistry, context: CheckContext): PlantingDraft | null {
+export function plantingIn(
+  row: Row,
+  days: SeasonDays,
+  registry: VarietyRegistry,
+  context: CheckContext,
+): PlantingDraft | null {
   if (neededIn(row, 'variety') === null) return null;
   const variety = varietyIn(row, 'variety', registry, context);
   const plants = textIn(row, 'plants') === null ? 1 : countIn(row, 'plants');
@@ -109,7 +134,9 @@ export function checkPlantings(
   const spec = { required: [['variety']], columns: PLANTING_COLUMNS, quantities: PLANTING_QUANTITIES };
   const known: KnownTable | null = openKnown(source, spec, context.log);
   if (!known) return [];
-  const drafts = [...rowsOf(known)].map((row) => plantingIn(row, days, registry, context)).filter((draft) => draft !== null);
+  const drafts = [...rowsOf(known)]
+    .map((row) => plantingIn(row, days, registry, context))
+    .filter((draft) => draft !== null);
   if (drafts.length === 0 && known.table.columns.length > 0) {
     if ([...known.table.rows()].length === 0) context.log.add('empty-table', fileOnly(source.path));
   }

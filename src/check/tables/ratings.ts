@@ -4,14 +4,19 @@ import type { SourceFile } from '../../read/decode.ts';
 import { openKnown } from '../columns.ts';
 import type { CheckContext } from '../context.ts';
 import { dayIn, neededIn, placeIn, rowsOf, textIn, yesNoIn } from '../row.ts';
-import { reportOutside } from '../rules/seasonDays.ts';
+import { noteOutside } from '../rules/seasonDays.ts';
 import type { SeasonSpan } from '../rules/seasonDays.ts';
 import { targetIn } from '../target.ts';
 import type { SeasonIndex } from '../target.ts';
 import { longValueIn, traitSpec, wideValuesIn } from '../traitValues.ts';
 
 /** Checks ratings.csv, long or wide. */
-export function checkRatings(source: SourceFile, index: SeasonIndex, span: SeasonSpan, context: CheckContext): readonly Score[] {
+export function checkRatings(
+  source: SourceFile,
+  index: SeasonIndex,
+  span: SeasonSpan,
+  context: CheckContext,
+): readonly Score[] {
   const traits = [...context.settings.traits.values()].filter(({ kind }) => kind !== 'measure');
   const shape = traitSpec(traits, 'score', ['date', 'taster', 'variety', 'planting', 'blind', 'notes']);
   const required = [['date'], ['taster'], ['variety', 'planting'], ...shape.required];
@@ -28,11 +33,12 @@ export function checkRatings(source: SourceFile, index: SeasonIndex, span: Seaso
     const long = known.index.has('trait') ? longValueIn(row, 'score', traits, context) : null;
     const values = [...wideValuesIn(row, traits, context), ...(long ? [long] : [])];
     if (!target || day === null || taster === null) continue;
-    reportOutside(row, 'date', day, span, context, true);
+    noteOutside(row, 'date', day, span, context);
     for (const { trait, value } of values) {
       const planting = textIn(row, 'planting') === null ? null : (target.planting?.fields.id ?? null);
       const sign = [foldName(taster), target.variety.id, planting, day, trait.key, value].join('|');
-      if (seen.has(sign)) context.log.add('row-twice', placeIn(row, 'date'), textIn(row, 'date') ?? '', { table: 'ratings.csv' });
+      if (seen.has(sign))
+        context.log.add('row-twice', placeIn(row, 'date'), textIn(row, 'date') ?? '', { table: 'ratings.csv' });
       seen.add(sign);
       scores.push({ day, taster, variety: target.variety.id, planting, trait: trait.key, score: value, isBlind });
     }

@@ -39,7 +39,12 @@ export function checkTotals(
     const start = draft.fields.transplanted ?? draft.fields.sown;
     if (firstRipe !== null && start !== null && firstRipe < start) {
       const facts = { transplanted: isoDate(start) };
-      context.log.add('picked-before-transplanting', placeIn(row, 'first_ripe'), textIn(row, 'first_ripe') ?? '', facts);
+      context.log.add(
+        'picked-before-transplanting',
+        placeIn(row, 'first_ripe'),
+        textIn(row, 'first_ripe') ?? '',
+        facts,
+      );
     }
     if (fruits !== null || grams !== null) {
       addPicked(draft.record, { day: null, stage: 'ripe', fruits, grams, cullFruits: null, cullGrams: null });

@@ -12,9 +12,27 @@ import { neededIn, numberIn, placeIn, quantityIn, rowsOf, textIn, unknownIn, wor
 import type { Row } from '../row.ts';
 
 const COLUMNS = [
-  'variety', 'name', 'class', 'species', 'kind', 'generation', 'mother', 'father', 'from', 'source', 'first_grown',
-  'retired', 'claim_days', 'claim_days_max', 'claim_heat_min', 'claim_heat_max', 'colour_unripe', 'colour_ripe',
-  'former_ids', 'also_known_as', 'notes',
+  'variety',
+  'name',
+  'class',
+  'species',
+  'kind',
+  'generation',
+  'mother',
+  'father',
+  'from',
+  'source',
+  'first_grown',
+  'retired',
+  'claim_days',
+  'claim_days_max',
+  'claim_heat_min',
+  'claim_heat_max',
+  'colour_unripe',
+  'colour_ripe',
+  'former_ids',
+  'also_known_as',
+  'notes',
 ];
 const KINDS = ['open-pollinated', 'hybrid', 'line', 'unknown'] as const;
 
@@ -27,7 +45,9 @@ function spec(context: CheckContext): TableSpec {
     const dimension = measureDimension(trait);
     return dimension ? [{ name: `claim_${trait.key}`, ...dimension }] : [];
   });
-  const plain = measures(context).filter((trait) => !measureDimension(trait)).map((trait) => `claim_${trait.key}`);
+  const plain = measures(context)
+    .filter((trait) => !measureDimension(trait))
+    .map((trait) => `claim_${trait.key}`);
   return { required: [['variety']], columns: [...COLUMNS, ...plain], quantities: withUnits };
 }
 
@@ -55,7 +75,10 @@ function generationIn(row: Row, { log }: CheckContext): number | null {
 }
 
 function namesIn(row: Row, column: string): readonly string[] {
-  return (textIn(row, column) ?? '').split(';').map((name) => name.trim()).filter((name) => name !== '');
+  return (textIn(row, column) ?? '')
+    .split(';')
+    .map((name) => name.trim())
+    .filter((name) => name !== '');
 }
 
 function colourIn(row: Row, column: string, { log }: CheckContext): string | null {
@@ -79,7 +102,12 @@ function classIn(row: Row, species: string | null, { log, settings }: CheckConte
 }
 
 /** Lower and upper claim; a single one stands for both ends of the days, and leaves the other end of the heat open. */
-function pairIn(row: Row, low: string, high: string, { log }: CheckContext): readonly [number | null, number | null] | null {
+function pairIn(
+  row: Row,
+  low: string,
+  high: string,
+  { log }: CheckContext,
+): readonly [number | null, number | null] | null {
   const [from, to] = [numberIn(row, low), numberIn(row, high)];
   if (from === null && to === null) return null;
   if (from !== null && to !== null && from > to) {
@@ -144,17 +172,24 @@ function varietyOf(row: Row, context: CheckContext): Variety | null {
 }
 
 /** Reports ids, names and former ids that two varieties share. */
-function reportSharedNames(rows: readonly { readonly variety: Variety; readonly row: Row }[], { log }: CheckContext): void {
+function reportSharedNames(
+  rows: readonly { readonly variety: Variety; readonly row: Row }[],
+  { log }: CheckContext,
+): void {
   const owner = new Map<string, Variety>();
   for (const { variety, row } of rows) {
-    const names = [['variety', variety.id], ['name', variety.name], ...variety.alsoKnownAs.map((name) => ['also_known_as', name])] as const;
+    const names = [
+      ['variety', variety.id],
+      ['name', variety.name],
+      ...variety.alsoKnownAs.map((name) => ['also_known_as', name]),
+    ] as const;
     for (const [column, name] of names) {
-      const fold = foldName(name!);
+      const fold = foldName(name);
       const other = owner.get(fold);
       if (other === undefined) owner.set(fold, variety);
       else if (other !== variety) {
         const code = column === 'variety' && other.id === variety.id ? 'variety-twice' : 'variety-name-twice';
-        log.add(code, placeIn(row, column!), name!, { other: other.id, line: String(other.place.line ?? '') });
+        log.add(code, placeIn(row, column), name, { other: other.id, line: String(other.place.line ?? '') });
         if (code === 'variety-twice') break;
       }
     }

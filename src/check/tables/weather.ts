@@ -29,14 +29,19 @@ export function checkWeather(source: SourceFile, context: CheckContext): readonl
     const tminC = quantityIn(row, 'tmin', true);
     const tmaxC = quantityIn(row, 'tmax', true);
     const rainMm = quantityIn(row, 'rain');
-    for (const [column, value] of [['tmin', tminC], ['tmax', tmaxC]] as const) {
+    for (const [column, value] of [
+      ['tmin', tminC],
+      ['tmax', tmaxC],
+    ] as const) {
       if (value !== null && (value < COLDEST || value > HOTTEST)) {
         context.log.add('temperature-implausible', placeIn(row, column), String(Math.round(value)));
       }
     }
     if (day === null || tminC === null || tmaxC === null) continue;
     if (tminC > tmaxC) {
-      context.log.add('tmin-over-tmax', placeIn(row, 'tmin'), `${Math.round(tminC * 10) / 10} °C`, { tmax: `${Math.round(tmaxC * 10) / 10} °C` });
+      context.log.add('tmin-over-tmax', placeIn(row, 'tmin'), `${Math.round(tminC * 10) / 10} °C`, {
+        tmax: `${Math.round(tmaxC * 10) / 10} °C`,
+      });
       continue;
     }
     if (days.has(day)) context.log.add('weather-day-twice', placeIn(row, 'date'), textIn(row, 'date') ?? '');

@@ -1,0 +1,25 @@
+import type { SeasonSeen } from '../src/analyse/seen.ts';
+import type { Download } from '../src/present/downloads.ts';
+import type { Writing } from '../src/present/numbers.ts';
+import type { Problem } from '../src/terms/problem.ts';
+import type { Trial } from '../src/terms/trial.ts';
+import type { DrawnFigure } from './parts.tsx';
+
+/** Everything the pages are made from. */
+export interface SiteContent {
+  readonly trial: Trial;
+  readonly seasons: readonly SeasonSeen[];
+  readonly problems: readonly Problem[];
+  readonly writing: Writing;
+  /** Charts by season and class: `2026/sweet`. */
+  readonly figures: ReadonlyMap<string, readonly DrawnFigure[]>;
+  readonly downloads: readonly Download[];
+  /** The grower's words as HTML, by content path without `.md`. */
+  readonly words: ReadonlyMap<string, string>;
+}
+
+export interface Page {
+  /** Address from the root, ending in `/`; empty for the front page. */
+  readonly address: string;
+  readonly html: string;
+}

@@ -1,0 +1,28 @@
+import type { JSX } from 'preact';
+import { render } from 'preact-render-to-string';
+import type { Variety } from '../src/terms/trial.ts';
+import type { Page, SiteContent } from './content.ts';
+import { Layout, to } from './layout.tsx';
+
+export function page(content: SiteContent, address: string, title: string, body: (root: string) => JSX.Element): Page {
+  const root = './' + '../'.repeat(address.split('/').length - 1);
+  const { settings } = content.trial;
+  const html = render(
+    <Layout title={title} trialTitle={settings.title} language={settings.language} root={root}>
+      {body(root)}
+    </Layout>,
+  );
+  return { address, html: `<!doctype html>\n${html}\n` };
+}
+
+export function percent(content: SiteContent): string {
+  return `${content.writing.number(content.trial.settings.interval * 100, 0)} %`;
+}
+
+export function Words({ html }: { readonly html: string | undefined }): JSX.Element | null {
+  return html === undefined ? null : <div dangerouslySetInnerHTML={{ __html: html }} />;
+}
+
+export function link(root: string, variety: Variety): JSX.Element {
+  return <a href={to(root, `varieties/${variety.id}/`)}>{variety.name}</a>;
+}

@@ -1,0 +1,62 @@
+import type { Trial } from '../terms/trial.ts';
+import { compareClass } from './comparisons.ts';
+import type { ClassComparisons } from './comparisons.ts';
+import type { ClassMeans } from './plantModel.ts';
+import type { RatingModel } from './ratings.ts';
+import type { SeasonSeen } from './seen.ts';
+
+/** Comparisons within classes, by trait and class. */
+export type SeasonComparisons = ReadonlyMap<string, ReadonlyMap<string, ClassComparisons>>;
+
+/** A rating's means, class by class. */
+function ratingClasses({ means }: RatingModel, classes: ReadonlyMap<string, string>): readonly ClassMeans[] {
+  if (!means) return [];
+  const ids = new Set(means.varieties.map((variety) => classes.get(variety) ?? 'all'));
+  return [...ids].map((classId) => {
+    const own = means.varieties.flatMap((variety, i) => ((classes.get(variety) ?? 'all') === classId ? [i] : []));
+    return {
+      classId,
+      varieties: own.map((i) => means.varieties[i]!),
+      estimates: own.map((i) => means.estimates[i]!),
+      covariance: own.map((i) => own.map((j) => means.covariance[i]![j]!)),
+    };
+  });
+}
+
+/** Every comparison of a season: of yield, fruits, measures and ratings, class by class. */
+export function compareSeason({ settings, varieties }: Trial, seen: SeasonSeen): SeasonComparisons {
+  const classes = new Map(varieties.map(({ id, classId }) => [id, classId]));
+  const fresh = new Set(seen.varieties.filter(({ status }) => status === 'new').map(({ variety }) => variety.id));
+  const fits = [
+    ...[...seen.models].map(([key, model]) => ({
+      key,
+      df: model.residualDf,
+      isRatio: model.family !== 'gaussian',
+      means: model.classes,
+    })),
+    ...[...seen.ratings].map(([key, model]) => ({
+      key,
+      df: model.residualDf,
+      isRatio: false,
+      means: ratingClasses(model, classes),
+    })),
+  ];
+  return new Map(
+    fits.map(({ key, df, isRatio, means }) => {
+      const lowerIsBetter = settings.traits.get(key)?.better === 'lower';
+      const byClass = means.map((own): [string, ClassComparisons] => {
+        const checkVariety = settings.classes.get(own.classId)?.checkVariety ?? null;
+        const options = {
+          df,
+          level: settings.interval,
+          isRatio,
+          lowerIsBetter,
+          checkVariety,
+          isNew: (id: string) => fresh.has(id),
+        };
+        return [own.classId, compareClass(own, options)];
+      });
+      return [key, new Map(byClass)];
+    }),
+  );
+}
