@@ -1,4 +1,4 @@
-import fc from 'fast-check';
+import * as fc from 'fast-check';
 import type { Folder } from '../sites/folder.ts';
 
 /** A random small trial as rows, before it is written as a folder. */

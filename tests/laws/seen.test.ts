@@ -1,4 +1,4 @@
-import fc from 'fast-check';
+import * as fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import type { SeasonSeen } from '../../src/analyse/seen.ts';
 import { comparedIn, seenIn } from '../sites/folder.ts';
@@ -22,11 +22,7 @@ function same(a: number | null | undefined, b: number | null | undefined, relati
   else expect(Math.abs(a - b)).toBeLessThanOrEqual(relative * Math.max(1e-9, Math.abs(a), Math.abs(b)));
 }
 
-function sameFigures(
-  a: SeasonSeen,
-  b: SeasonSeen,
-  { rename = (id: string): string => id, which = traits as readonly string[] } = {},
-): void {
+function sameFigures(a: SeasonSeen, b: SeasonSeen, { rename = (id: string): string => id, which = traits } = {}): void {
   for (const { variety } of a.varieties) {
     for (const trait of which) {
       const [p, q] = [estimateOf(a, trait, variety.id), estimateOf(b, trait, rename(variety.id))];
