@@ -61,7 +61,8 @@ function upperTail(y: number): number {
 export function normalCdf(z: number): number {
   const y = Math.abs(z);
   if (y <= 0.67448975) return 0.5 + z * ratio(CENTRE_P, CENTRE_Q, z * z);
-  const tail = upperTail(y);
+  // Beyond 40 the tail is under the smallest double.
+  const tail = y > 40 ? 0 : upperTail(y);
   return z > 0 ? 1 - tail : tail;
 }
 

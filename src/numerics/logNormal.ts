@@ -1,0 +1,158 @@
+import { normalCdf, normalDensity } from './normal.ts';
+import { findRoot } from './root.ts';
+
+/** A time known exactly (low = high), to lie between two, or to be over one (high = Infinity); low may be 0. */
+export interface CensoredTime {
+  readonly low: number;
+  readonly high: number;
+  readonly group: number;
+}
+
+export interface LogNormalFit {
+  /** Median of each group's time, as a logarithm. */
+  readonly locations: readonly number[];
+  readonly sigma: number;
+  /** Inverse of the observed information of the locations, the scale being estimated too. */
+  readonly covariance: readonly (readonly number[])[];
+  readonly logLikelihood: number;
+}
+
+/** Derivatives of one observation's log-likelihood in location m and log scale t. */
+interface Derivatives {
+  value: number;
+  m: number;
+  t: number;
+  mm: number;
+  mt: number;
+  tt: number;
+}
+
+function exactTime(z: number, sigma: number): Derivatives {
+  return {
+    value: -Math.log(sigma) - 0.5 * z * z - 0.5 * Math.log(2 * Math.PI),
+    m: z / sigma,
+    t: z * z - 1,
+    mm: -1 / (sigma * sigma),
+    mt: (-2 * z) / sigma,
+    tt: -2 * z * z,
+  };
+}
+
+/** Mills' ratio Φ(-x) / φ(x), x ≥ 0; far out by its continued fraction (Abramowitz & Stegun 26.2.14). */
+function millsRatio(x: number): number {
+  if (x === Infinity) return 0;
+  if (x < 8) return normalCdf(-x) / normalDensity(x);
+  let fraction = x;
+  for (let k = 40; k >= 1; k--) fraction = x + k / fraction;
+  return 1 / fraction;
+}
+
+/** (bⁿ φ(b) - aⁿ φ(a)) / D for n = 0 … 3 and ln D, where D = Φ(b) - Φ(a) and 0 ≤ a < b; never 0 / 0. */
+function upperMoments(a: number, b: number): readonly [readonly number[], number] {
+  const fall = b === Infinity ? 0 : Math.exp(-0.5 * (b - a) * (b + a));
+  const d = Math.max(millsRatio(a) - fall * millsRatio(b), 1e-300);
+  const moments = [0, 1, 2, 3].map((n) => ((fall === 0 ? 0 : b ** n * fall) - a ** n) / d);
+  return [moments, Math.log(d) - 0.5 * a * a - 0.5 * Math.log(2 * Math.PI)];
+}
+
+function moments(a: number, b: number): readonly [readonly number[], number] {
+  if (a >= 0) return upperMoments(a, b);
+  if (b <= 0) {
+    const [mirrored, log] = upperMoments(-b, -a);
+    return [mirrored.map((c, n) => (n % 2 === 0 ? -c : c)), log];
+  }
+  const d = normalCdf(b) - normalCdf(a);
+  const power = (x: number, n: number): number => (Number.isFinite(x) ? x ** n * normalDensity(x) : 0);
+  return [[0, 1, 2, 3].map((n) => (power(b, n) - power(a, n)) / d), Math.log(d)];
+}
+
+function betweenTimes(a: number, b: number, sigma: number): Derivatives {
+  const [[c0, c1, c2, c3], value] = moments(a, b) as [readonly [number, number, number, number], number];
+  return {
+    value,
+    m: -c0 / sigma,
+    t: -c1,
+    mm: -(c1 + c0 * c0) / (sigma * sigma),
+    mt: (c0 - c2 - c0 * c1) / sigma,
+    tt: c1 - c3 - c1 * c1,
+  };
+}
+
+function derivatives({ low, high }: CensoredTime, location: number, sigma: number): Derivatives {
+  const [a, b] = [(Math.log(low) - location) / sigma, (Math.log(high) - location) / sigma];
+  return low === high ? exactTime(a, sigma) : betweenTimes(a, b, sigma);
+}
+
+/** Best location of a group for a scale: Newton on a concave function, steps kept short. */
+function locate(times: readonly CensoredTime[], sigma: number, start: number): number {
+  let location = start;
+  for (let i = 0; i < 200; i++) {
+    let [m, mm] = [0, 0];
+    for (const time of times) {
+      const own = derivatives(time, location, sigma);
+      m += own.m;
+      mm += own.mm;
+    }
+    if (!(mm < 0)) break;
+    const step = Math.max(-2 * sigma, Math.min(2 * sigma, -m / mm));
+    location += step;
+    if (Math.abs(step) < 1e-13 * Math.max(1, Math.abs(location))) break;
+  }
+  return location;
+}
+
+/** Where a group's search begins: the mean logarithm of its times, middles of intervals, ends of follow-up. */
+function startOf(times: readonly CensoredTime[]): number {
+  const logs = times.map(({ low, high }) => Math.log(high === Infinity ? low : (low + high) / 2));
+  return logs.reduce((sum, log) => sum + log, 0) / logs.length;
+}
+
+/** Log scales between which the slope of the likelihood turns from up to down; null if it never rises. */
+function findBracket(slope: (logSigma: number) => number): readonly [number, number] | null {
+  let low = Math.log(0.2);
+  let high = low;
+  while (slope(high) > 0 && high < 4) high += 0.7;
+  while (slope(low) <= 0 && low > Math.log(1e-4)) low -= 0.7;
+  return slope(low) > 0 && slope(high) <= 0 ? [low, high] : null;
+}
+
+/**
+ * Accelerated failure time model: log-normal, a location for each group, one scale.
+ *
+ * @param times   times with their groups; every group has one that is not right-censored
+ * @param groups  number of groups
+ * @returns       the fit; null where the likelihood has no maximum with spread (every group could be one time)
+ * @source Kalbfleisch & Prentice (2002), The Statistical Analysis of Failure Time Data, ch. 3
+ */
+export function fitLogNormal(times: readonly CensoredTime[], groups: number): LogNormalFit | null {
+  const byGroup = Array.from({ length: groups }, (_, group) => times.filter((time) => time.group === group));
+  let starts = byGroup.map(startOf);
+  const locations = (sigma: number): readonly number[] => {
+    starts = byGroup.map((own, g) => locate(own, sigma, starts[g]!));
+    return starts;
+  };
+  const slope = (logSigma: number): number => {
+    const sigma = Math.exp(logSigma);
+    const found = locations(sigma);
+    return times.reduce((sum, time) => sum + derivatives(time, found[time.group]!, sigma).t, 0);
+  };
+  const bracket = findBracket(slope);
+  if (!bracket) return null;
+  const sigma = Math.exp(findRoot(slope, ...bracket, 1e-12));
+  const at = locations(sigma);
+  const mm = new Float64Array(groups);
+  const mt = new Float64Array(groups);
+  let [tt, logLikelihood] = [0, 0];
+  for (const time of times) {
+    const own = derivatives(time, at[time.group]!, sigma);
+    mm[time.group]! -= own.mm;
+    mt[time.group]! -= own.mt;
+    tt -= own.tt;
+    logLikelihood += own.value - (time.low === time.high ? Math.log(time.low) : 0);
+  }
+  const scaleVariance = 1 / (tt - mm.reduce((sum, value, g) => sum + mt[g]! ** 2 / value, 0));
+  const covariance = at.map((_, i) =>
+    at.map((__, j) => (i === j ? 1 / mm[i]! : 0) + (mt[i]! / mm[i]!) * (mt[j]! / mm[j]!) * scaleVariance),
+  );
+  return { locations: at, sigma, covariance, logLikelihood };
+}
