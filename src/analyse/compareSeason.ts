@@ -23,7 +23,7 @@ function ratingClasses({ means }: RatingModel, classes: ReadonlyMap<string, stri
   });
 }
 
-/** Every comparison of a season: of yield, fruits, measures and ratings, class by class. */
+/** Every comparison of a season: of yield, fruits, first ripe fruit, measures and ratings, class by class. */
 export function compareSeason({ settings, varieties }: Trial, seen: SeasonSeen): SeasonComparisons {
   const classes = new Map(varieties.map(({ id, classId }) => [id, classId]));
   const fresh = new Set(seen.varieties.filter(({ status }) => status === 'new').map(({ variety }) => variety.id));
@@ -41,9 +41,13 @@ export function compareSeason({ settings, varieties }: Trial, seen: SeasonSeen):
       means: ratingClasses(model, classes),
     })),
   ];
+  if (seen.ripeningModel) {
+    const { residualDf: df, classes: means } = seen.ripeningModel;
+    fits.push({ key: 'first_ripe', df, isRatio: true, means });
+  }
   return new Map(
     fits.map(({ key, df, isRatio, means }) => {
-      const lowerIsBetter = settings.traits.get(key)?.better === 'lower';
+      const lowerIsBetter = key === 'first_ripe' || settings.traits.get(key)?.better === 'lower';
       const byClass = means.map((own): [string, ClassComparisons] => {
         const checkVariety = settings.classes.get(own.classId)?.checkVariety ?? null;
         const options = {

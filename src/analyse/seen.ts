@@ -1,3 +1,4 @@
+import { blockFactor } from '../check/rules/blocks.ts';
 import type { Share } from '../terms/estimate.ts';
 import type { Settings } from '../terms/settings.ts';
 import type { MeasureTrait, RatingTrait } from '../terms/trait.ts';
@@ -9,8 +10,12 @@ import { answerShares, fitRatings, scoresByTrait } from './ratings.ts';
 import type { RatingModel } from './ratings.ts';
 import { ripeningCurve, seasonRipening } from './ripening.ts';
 import type { Ripening, RipeningCurve } from './ripening.ts';
+import { degreeDayClock } from './degreeDays.ts';
+import { fitRipening } from './ripeningModel.ts';
+import type { RipeningModel } from './ripeningModel.ts';
 import { varietyShares } from './shares.ts';
 import type { ShareKey } from './shares.ts';
+import { layoutOf } from './units.ts';
 import type { Unit } from './units.ts';
 import { seasonYields } from './yield.ts';
 import type { PlantingYield } from './yield.ts';
@@ -24,6 +29,8 @@ export interface VarietySeen {
   readonly plantingsExcluded: number;
   readonly shares: Readonly<Partial<Record<ShareKey, Share>>>;
   readonly ripening: RipeningCurve | null;
+  /** The same curve on the clock of degree days; null without weather or with a gap in it. */
+  readonly ripeningDegreeDays: RipeningCurve | null;
 }
 
 /** What one season's plants did: no borrowing from other seasons. */
@@ -32,6 +39,8 @@ export interface SeasonSeen {
   readonly varieties: readonly VarietySeen[];
   readonly yields: ReadonlyMap<string, PlantingYield>;
   readonly ripening: readonly Ripening[];
+  /** Null where no planting ripened. */
+  readonly ripeningModel: RipeningModel | null;
   /** Models of yield, fruits and declared measures by trait key. */
   readonly models: ReadonlyMap<string, PlantModel>;
   readonly ratings: ReadonlyMap<string, RatingModel>;
@@ -80,6 +89,45 @@ function plantModels(
   return models;
 }
 
+/** A variety's ripening on the clock of degree days; null where a planting's days are not covered by the weather. */
+function inDegreeDays(
+  list: readonly Ripening[],
+  clock: ReturnType<typeof degreeDayClock>,
+  settings: Settings,
+): RipeningCurve | null {
+  if (!clock || list.length === 0) return null;
+  const converted: Ripening[] = [];
+  for (const own of list) {
+    const start = own.unit[settings.firstRipeFrom]!;
+    const ripe = own.ripe === null ? null : clock(start, start + own.ripe);
+    const watched = clock(start, start + own.watchedInCurve);
+    if (watched === null && (own.ripe === null || ripe === null)) return null;
+    converted.push({ ...own, ripe, watchedInCurve: watched ?? 0 });
+  }
+  return ripeningCurve(converted, settings.interval);
+}
+
+function modelOfRipening(
+  season: Season,
+  list: readonly Ripening[],
+  settings: Settings,
+  classOf: (id: string) => string,
+): RipeningModel | null {
+  if (!list.some(({ ripe }) => ripe !== null)) return null;
+  const units = list.map(({ unit }) => ({ planting: unit, classId: classOf(unit.variety), y: 0, plants: unit.plants }));
+  const factor = blockFactor(
+    units.map(({ planting }) => planting),
+    ({ variety }) => classOf(variety),
+  );
+  return fitRipening(list, {
+    level: settings.interval,
+    spotCorrelation: settings.spotCorrelation,
+    layout: layoutOf(season, units, factor),
+    lookEvery: season.lookEvery,
+    classOf,
+  });
+}
+
 /** Everything seen in one season of a trial. */
 export function seasonSeen(trial: Trial, season: Season): SeasonSeen {
   const { settings } = trial;
@@ -87,6 +135,7 @@ export function seasonSeen(trial: Trial, season: Season): SeasonSeen {
   const classes = new Map(trial.varieties.map(({ id, classId }) => [id, classId]));
   const yields = seasonYields(season);
   const ripening = seasonRipening(season, settings);
+  const clock = degreeDayClock(season.weather, settings.degreeDays);
   const grown = new Set(season.plantings.map(({ variety }) => variety));
   const varieties = trial.varieties
     .filter(({ id }) => grown.has(id))
@@ -101,6 +150,7 @@ export function seasonSeen(trial: Trial, season: Season): SeasonSeen {
         plantingsExcluded: plantings.filter(({ cause }) => cause === 'accident').length,
         shares: varietyShares(variety.id, season, yields, ripening, settings.interval),
         ripening: own.length > 0 ? ripeningCurve(own, settings.interval) : null,
+        ripeningDegreeDays: inDegreeDays(own, clock, settings),
       };
     });
   const ratings = new Map<string, RatingModel>();
@@ -109,6 +159,8 @@ export function seasonSeen(trial: Trial, season: Season): SeasonSeen {
     if (trait.kind === 'yes-no') answers.set(trait.key, answerShares(scores, settings.interval));
     else ratings.set(trait.key, fitRatings(trait as RatingTrait, scores, settings.interval));
   }
-  const models = plantModels(season, yields, settings, (id) => classes.get(id) ?? 'all');
-  return { season, varieties, yields, ripening, models, ratings, answers };
+  const classOf = (id: string): string => classes.get(id) ?? 'all';
+  const models = plantModels(season, yields, settings, classOf);
+  const ripeningModel = modelOfRipening(season, ripening, settings, classOf);
+  return { season, varieties, yields, ripening, ripeningModel, models, ratings, answers };
 }

@@ -15,7 +15,10 @@ import { findRoot } from './root.ts';
 export function tPower(noncentrality: number, df: number, alpha: number): number {
   const t = tQuantile(1 - alpha / 2, df);
   const { nodes, weights } = scaleRule(df);
-  return nodes.reduce((sum, s, i) => sum + weights[i]! * (normalCdf(noncentrality - t * s) + normalCdf(-noncentrality - t * s)), 0);
+  return nodes.reduce(
+    (sum, s, i) => sum + weights[i]! * (normalCdf(noncentrality - t * s) + normalCdf(-noncentrality - t * s)),
+    0,
+  );
 }
 
 /**

@@ -37,6 +37,20 @@ export interface PublishedFigure {
   readonly ripe?: number;
   readonly unripe?: number;
   readonly k?: number;
+  readonly model?: Record<string, unknown> | null;
+  readonly degree_days?: Record<string, unknown> | null;
+}
+
+function modelFigure(estimate: Estimate | undefined): Record<string, unknown> | null {
+  if (!estimate || estimate.estimate === null) return null;
+  return { ...figures(estimate), method: 'aft-lognormal' };
+}
+
+function degreeDayFigure(own: VarietySeen, { settings }: Trial): Record<string, unknown> | null {
+  if (!own.ripeningDegreeDays) return null;
+  const { estimate, low, high } = own.ripeningDegreeDays.median;
+  const { baseC, capC, method } = settings.degreeDays;
+  return { median: estimate, low, high, base_c: baseC, cap_c: capC, method };
 }
 
 /** Every figure of a variety's season by trait. */
@@ -64,6 +78,8 @@ export function seasonTraits(
       high,
       ...(reason === null ? {} : { reason }),
       method: 'kaplan-meier',
+      model: modelFigure(seen.ripeningModel?.estimates.get(id)),
+      degree_days: degreeDayFigure(own, trial),
     };
   }
   for (const [key, model] of seen.ratings) {
@@ -129,6 +145,22 @@ function classComparisons(seen: SeasonSeen, compared: SeasonComparisons, key: st
 function comparisonsOf(seen: SeasonSeen, compared: SeasonComparisons): Record<string, unknown> {
   const all: Record<string, unknown> = {};
   for (const [key, model] of seen.models) all[key] = { ...comparison(model), ...classComparisons(seen, compared, key) };
+  if (seen.ripeningModel) {
+    const { residualDf, dispersion, layout, f } = seen.ripeningModel;
+    const cv = dispersion === null ? null : 100 * Math.sqrt(dispersion);
+    all['first_ripe'] = {
+      method: 'aft-lognormal',
+      scale: 'ratio',
+      residual_df: residualDf,
+      dispersion,
+      cv_percent: cv,
+      layout,
+      f: Object.fromEntries(f),
+      lsd: Object.fromEntries([...f.keys()].map((id) => [id, null])),
+      kendall_w: null,
+      ...classComparisons(seen, compared, 'first_ripe'),
+    };
+  }
   for (const [key, model] of seen.ratings) {
     all[key] = {
       method: model.method,

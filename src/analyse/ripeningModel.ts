@@ -1,0 +1,107 @@
+import { fUpperTail, tQuantile } from '../numerics/distributions.ts';
+import { fitLogNormal } from '../numerics/logNormal.ts';
+import { equalityF } from '../numerics/wald.ts';
+import type { Estimate } from '../terms/estimate.ts';
+import type { ClassF, ClassMeans } from './plantModel.ts';
+import type { Ripening } from './ripening.ts';
+
+/** Days to first ripe fruit by an accelerated failure time model, log-normal, one scale for the season. */
+export interface RipeningModel {
+  readonly layout: 'together' | 'spread';
+  readonly residualDf: number;
+  /** Square of the scale of log days, corrected for small samples. */
+  readonly dispersion: number | null;
+  readonly estimates: ReadonlyMap<string, Estimate>;
+  readonly classes: readonly ClassMeans[];
+  readonly f: ReadonlyMap<string, ClassF | null>;
+}
+
+export interface RipeningModelOptions {
+  readonly level: number;
+  readonly spotCorrelation: number;
+  readonly layout: 'together' | 'spread';
+  /** Days between looks at the plants: a fruit found ripe may have been ripe for so long. 0: days are exact. */
+  readonly lookEvery: number;
+  readonly classOf: (variety: string) => string;
+}
+
+/** Smallest time that has a logarithm: a fruit ripe on the day of planting out ripened within half a day. */
+const SHORTEST = 0.5;
+
+function timeOf(own: Ripening, group: number, lookEvery: number) {
+  if (own.ripe === null) return { low: Math.max(SHORTEST, own.watchedInModel), high: Infinity, group };
+  const high = Math.max(SHORTEST, own.ripe);
+  if (lookEvery === 0) return { low: high, high, group };
+  return { low: Math.max(0, own.ripe - lookEvery, own.lastUnripe ?? 0), high, group };
+}
+
+function without(list: readonly Ripening[], reason: 'no-residual-df' | 'no-spread'): ReadonlyMap<string, Estimate> {
+  const estimates = new Map<string, Estimate>();
+  for (const variety of new Set(list.map(({ unit }) => unit.variety))) {
+    const own = list.filter(({ unit }) => unit.variety === variety);
+    const logs = own.map((one) => Math.log(Math.max(SHORTEST, one.ripe ?? one.watchedInModel)));
+    const isCensored = own.some(({ ripe }) => ripe === null);
+    const estimate = isCensored ? null : Math.exp(logs.reduce((sum, log) => sum + log, 0) / logs.length);
+    estimates.set(variety, { n: own.length, estimate, low: null, high: null, reason });
+  }
+  return estimates;
+}
+
+/**
+ * Fits the model to the plantings of the varieties of which one at least ripened.
+ *
+ * @param list     ripening of the season's units
+ * @returns        the model; estimates are days, null where no planting of a variety ripened
+ * @source methods page A3; Kalbfleisch & Prentice (2002). Small samples: se times √(n / (n - p)), t on n - p
+ */
+export function fitRipening(list: readonly Ripening[], options: RipeningModelOptions): RipeningModel {
+  const ripened = new Set(list.filter(({ ripe }) => ripe !== null).map(({ unit }) => unit.variety));
+  const used = list.filter(({ unit }) => ripened.has(unit.variety));
+  const varieties = [...ripened];
+  const residualDf = used.length - varieties.length;
+  const estimates = new Map<string, Estimate>();
+  for (const { unit } of list) {
+    const n = (estimates.get(unit.variety)?.n ?? 0) + 1;
+    estimates.set(unit.variety, { n, estimate: null, low: null, high: null, reason: 'none-ripened' });
+  }
+  const times = used.map((own) => timeOf(own, varieties.indexOf(own.unit.variety), options.lookEvery));
+  const fit = residualDf > 0 ? fitLogNormal(times, varieties.length) : null;
+  if (!fit) {
+    for (const [variety, estimate] of without(used, residualDf > 0 ? 'no-spread' : 'no-residual-df'))
+      estimates.set(variety, estimate);
+    return { layout: options.layout, residualDf, dispersion: null, estimates, classes: [], f: new Map() };
+  }
+  const correction = used.length / residualDf;
+  const counts = varieties.map((variety) => used.filter(({ unit }) => unit.variety === variety).length);
+  const rho = options.spotCorrelation;
+  const inflation = counts.map((n) => (options.layout === 'together' ? 1 + (n * rho) / (1 - rho) : 1));
+  const covariance = fit.covariance.map((row, i) =>
+    row.map((value, j) => value * correction * Math.sqrt(inflation[i]! * inflation[j]!)),
+  );
+  const t = tQuantile(0.5 + options.level / 2, residualDf);
+  varieties.forEach((variety, i) => {
+    const half = t * Math.sqrt(covariance[i]![i]!);
+    const location = fit.locations[i]!;
+    const [low, high] = [Math.exp(location - half), Math.exp(location + half)];
+    estimates.set(variety, { n: counts[i]!, estimate: Math.exp(location), low, high, reason: null });
+  });
+  const classes = [...new Set(varieties.map(options.classOf))].map((classId): ClassMeans => {
+    const own = varieties.flatMap((variety, i) => (options.classOf(variety) === classId ? [i] : []));
+    return {
+      classId,
+      varieties: own.map((i) => varieties[i]!),
+      estimates: own.map((i) => fit.locations[i]!),
+      covariance: own.map((i) => own.map((j) => covariance[i]![j]!)),
+    };
+  });
+  const f = new Map(
+    classes.map(({ classId, estimates: means, covariance: own }): [string, ClassF | null] => {
+      const test = equalityF(means, own);
+      return [
+        classId,
+        test && { value: test.f, df1: test.df1, df2: residualDf, p: fUpperTail(test.f, test.df1, residualDf) },
+      ];
+    }),
+  );
+  return { layout: options.layout, residualDf, dispersion: fit.sigma ** 2 * correction, estimates, classes, f };
+}
