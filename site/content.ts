@@ -1,4 +1,5 @@
 import type { SeasonSeen } from '../src/analyse/seen.ts';
+import type { ClassReport } from '../src/present/classReport.ts';
 import type { Download } from '../src/present/downloads.ts';
 import type { Writing } from '../src/present/numbers.ts';
 import type { Problem } from '../src/terms/problem.ts';
@@ -13,6 +14,8 @@ export interface SiteContent {
   readonly writing: Writing;
   /** Charts by season and class: `2026/sweet`. */
   readonly figures: ReadonlyMap<string, readonly DrawnFigure[]>;
+  /** What is said of a class in a season, by the same keys. */
+  readonly reports: ReadonlyMap<string, ClassReport>;
   readonly downloads: readonly Download[];
   /** The grower's words as HTML, by content path without `.md`. */
   readonly words: ReadonlyMap<string, string>;

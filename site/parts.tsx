@@ -1,5 +1,7 @@
 import type { JSX } from 'preact';
-import type { Figure } from '../src/present/seasonCharts.ts';
+import type { Cell, TableWords } from '../src/present/tables.ts';
+import type { Figure } from '../src/present/seasonFigures/figure.ts';
+import { to } from './layout.tsx';
 
 export interface DrawnFigure {
   readonly figure: Figure;
@@ -7,41 +9,48 @@ export interface DrawnFigure {
   readonly narrow: string;
 }
 
-export interface TableWords {
-  readonly caption: string;
-  readonly head: readonly string[];
-  readonly rows: readonly (readonly (string | JSX.Element)[])[];
-  readonly foot?: string;
+type AnyCell = Cell | JSX.Element;
+
+function CellText({ cell, root }: { readonly cell: AnyCell; readonly root: string }): JSX.Element {
+  if (typeof cell === 'string') return <>{cell}</>;
+  return 'page' in cell ? <a href={to(root, cell.page)}>{cell.text}</a> : cell;
+}
+
+interface TableProps extends Omit<TableWords, 'rows'> {
+  readonly rows: readonly (readonly AnyCell[])[];
+  readonly root?: string;
 }
 
 /** A table that scrolls by itself on a narrow screen. */
-export function Table({ caption, head, rows, foot }: TableWords): JSX.Element {
+export function Table({ caption, head, rows, foot, root = './' }: TableProps): JSX.Element {
   return (
     <div class="scroll" tabIndex={0} role="group" aria-label={caption}>
       <table>
         <caption>{caption}</caption>
         <thead>
-          <tr>
-            {head.map((cell) => (
-              <th scope="col">{cell}</th>
-            ))}
-          </tr>
+          <tr>{head.map((cell) => (cell === '' ? <td></td> : <th scope="col">{cell}</th>))}</tr>
         </thead>
         <tbody>
           {rows.map(([first, ...cells]) => (
             <tr>
-              <th scope="row">{first}</th>
+              <th scope="row">
+                <CellText cell={first ?? ''} root={root} />
+              </th>
               {cells.map((cell) => (
-                <td>{cell}</td>
+                <td>
+                  <CellText cell={cell} root={root} />
+                </td>
               ))}
             </tr>
           ))}
         </tbody>
-        {foot === undefined ? null : (
+        {foot === undefined || foot.length === 0 ? null : (
           <tfoot>
-            <tr>
-              <td colSpan={head.length}>{foot}</td>
-            </tr>
+            {foot.map((line) => (
+              <tr>
+                <td colSpan={head.length}>{line}</td>
+              </tr>
+            ))}
           </tfoot>
         )}
       </table>

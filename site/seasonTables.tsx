@@ -1,6 +1,5 @@
 import type { JSX } from 'preact';
 import type { SeasonSeen, VarietySeen } from '../src/analyse/seen.ts';
-import { seasonTraits } from '../src/present/results.ts';
 import type { SiteContent } from './content.ts';
 import { link, percent } from './page.tsx';
 import { Table } from './parts.tsx';
@@ -51,43 +50,7 @@ export function resultsTable(content: SiteContent, seen: SeasonSeen, classId: st
         `Tasters' ${rating}`,
       ]}
       rows={rows}
-      foot={`${cv}${test}`}
-    />
-  );
-}
-
-/** Fruits, measurements and answers: what the first table has no room for. */
-export function furtherTable(
-  content: SiteContent,
-  seen: SeasonSeen,
-  classId: string,
-  root: string,
-): JSX.Element | null {
-  const own = seen.varieties.filter(({ variety }) => variety.classId === classId);
-  const [main] = [...seen.ratings.keys()];
-  const figures = own.map((v) => ({ v, traits: seasonTraits(seen, v, content.trial) }));
-  const keys = [...new Set(figures.flatMap(({ traits }) => Object.keys(traits)))].filter(
-    (key) => !['yield', 'first_ripe', main].includes(key),
-  );
-  if (keys.length === 0) return null;
-  const { writing } = content;
-  const cell = (figure: ReturnType<typeof seasonTraits>[string] | undefined): string => {
-    if (!figure) return 'not recorded';
-    if (figure.unit === 'share') {
-      const ends =
-        figure.low === null || figure.high === null
-          ? ''
-          : ` (${writing.number(figure.low * 100)} to ${writing.number(figure.high * 100)} %)`;
-      return `${figure.k} of ${figure.n}${ends}`;
-    }
-    const unit = figure.unit === 'fruits/plant' ? 'points' : figure.unit;
-    return `${writing.interval({ estimate: figure.estimate ?? null, low: figure.low, high: figure.high }, unit)}; n ${figure.n}`;
-  };
-  return (
-    <Table
-      caption={`Fruits per plant, measurements, answers, with ${percent(content)} intervals`}
-      head={['Variety', ...keys.map((key) => (key === 'fruits' ? 'fruits per plant' : key.replaceAll('_', ' ')))]}
-      rows={figures.map(({ v, traits }) => [link(root, v.variety), ...keys.map((key) => cell(traits[key]))])}
+      foot={[`${cv}${test}`].filter((line) => line !== '')}
     />
   );
 }

@@ -76,6 +76,11 @@ function plantModels(
   const traits = [
     ['yield', perPlant(({ grams }) => grams), isRatio ? 'gamma' : 'gaussian'],
     ['fruits', perPlant(({ fruits }) => fruits), isRatio ? 'poisson' : 'gaussian'],
+    [
+      'early_yield',
+      season.earlyUntil === null ? [] : perPlant(({ earlyGrams }) => earlyGrams),
+      isRatio ? 'gamma' : 'gaussian',
+    ],
   ] as const;
   for (const [key, units, family] of traits) {
     if (units.length > 0) models.set(key, fitPlantModel(season, units, { ...options, family, isYield: true }));

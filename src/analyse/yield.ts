@@ -7,6 +7,8 @@ export interface PlantingYield {
   readonly grams: number | null;
   /** Usable fruits, ripe and green; null where it is not known. */
   readonly fruits: number | null;
+  /** Usable grams up to the day `early_until` of the season; null without one, or where rows have no date. */
+  readonly earlyGrams: number | null;
   readonly ripeGrams: number | null;
   readonly greenGrams: number | null;
   readonly cullFruits: number;
@@ -47,12 +49,12 @@ export function seasonYields(season: Season): ReadonlyMap<string, PlantingYield>
   for (const unit of season.yieldUnits) {
     if (unit.totals ? unit.pickings.length === 0 : !season.hasHarvests) continue;
     if (pickRecord(unit, season) === 'not-recorded') continue;
-    yields.set(unit.id, yieldOf(unit, meanFruitGrams(byVariety.get(unit.variety) ?? [])));
+    yields.set(unit.id, yieldOf(unit, meanFruitGrams(byVariety.get(unit.variety) ?? []), season.earlyUntil));
   }
   return yields;
 }
 
-function yieldOf(unit: Planting, varietyMean: number | null): PlantingYield {
+function yieldOf(unit: Planting, varietyMean: number | null, earlyUntil: number | null): PlantingYield {
   const picked = usable(unit);
   const sum = (of: (own: Picked) => number): number => picked.reduce((total, own) => total + of(own), 0);
   const fruits = sum((own) => own.fruits);
@@ -62,10 +64,14 @@ function yieldOf(unit: Planting, varietyMean: number | null): PlantingYield {
   const weigh = (own: Picked): number => own.grams + own.fruitsUnweighed * (each ?? 0);
   const ripe = unit.pickings.reduce((total, day) => total + weigh(day.ripe), 0);
   const green = unit.pickings.reduce((total, day) => total + weigh(day.green), 0);
+  const isDated = earlyUntil !== null && unit.pickings.every(({ day }) => day !== null);
+  const early = unit.pickings.filter(({ day }) => day !== null && earlyUntil !== null && day <= earlyUntil);
   const culls = unit.pickings.filter(({ hasCulls }) => hasCulls);
   return {
     grams: weightKnown ? ripe + green : null,
     fruits: sum((own) => own.gramsUncounted) > 0 ? null : fruits,
+    earlyGrams:
+      weightKnown && isDated ? early.reduce((total, day) => total + weigh(day.ripe) + weigh(day.green), 0) : null,
     ripeGrams: weightKnown ? ripe : null,
     greenGrams: weightKnown ? green : null,
     cullFruits: culls.reduce((total, { cullFruits }) => total + cullFruits, 0),

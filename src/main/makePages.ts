@@ -1,15 +1,17 @@
 import MarkdownIt from 'markdown-it';
+import type { SeasonComparisons } from '../analyse/compareSeason.ts';
 import { compareSeason } from '../analyse/compareSeason.ts';
 import { seasonSeen } from '../analyse/seen.ts';
 import type { SeasonSeen } from '../analyse/seen.ts';
 import type { Content } from '../check/content.ts';
 import { checkTrial } from '../check/trial.ts';
+import { classReport } from '../present/classReport.ts';
 import { downloadsOf, downloadText } from '../present/downloads.ts';
 import { drawChart } from '../present/draw.ts';
 import { methodsText } from '../present/methods.ts';
 import { writingOf } from '../present/numbers.ts';
 import { resultsDocument } from '../present/results.ts';
-import { classFigures } from '../present/seasonCharts.ts';
+import { classFigures } from '../present/seasonFigures/class.ts';
 import { sitePages } from '../../site/pages.tsx';
 import type { Page } from '../../site/content.ts';
 import type { DrawnFigure } from '../../site/parts.tsx';
@@ -37,14 +39,14 @@ function wordsOf(content: Content): ReadonlyMap<string, string> {
 
 async function drawFigures(
   trial: Trial,
-  seasons: readonly SeasonSeen[],
+  seasons: readonly { readonly seen: SeasonSeen; readonly compared: SeasonComparisons }[],
 ): Promise<ReadonlyMap<string, readonly DrawnFigure[]>> {
   const writing = writingOf(trial.settings);
   const drawn = new Map<string, readonly DrawnFigure[]>();
-  for (const seen of seasons) {
+  for (const { seen, compared } of seasons) {
     for (const classId of trial.settings.classes.keys()) {
       const own: DrawnFigure[] = [];
-      for (const figure of classFigures(seen, classId, writing, trial.settings.interval)) {
+      for (const figure of classFigures({ seen, compared, trial, classId, writing })) {
         const wide = await drawChart(figure.chart, WIDE, `${figure.id}-w`);
         own.push({ figure, wide, narrow: await drawChart(figure.chart, NARROW, `${figure.id}-n`) });
       }
@@ -68,7 +70,15 @@ export async function makePages(
   if (!isFit(problems) || !trial) return { pages: [], files: new Map(), problems };
   const seasons = trial.seasons.map((season) => seasonSeen(trial, season));
   const compared = seasons.map((seen) => ({ seen, compared: compareSeason(trial, seen) }));
-  const figures = await drawFigures(trial, seasons);
+  const writing = writingOf(trial.settings);
+  const reports = new Map(
+    compared.flatMap((own) =>
+      [...trial.settings.classes.keys()].map(
+        (id) => [`${own.seen.season.year}/${id}`, classReport(trial, own.seen, own.compared, id, writing)] as const,
+      ),
+    ),
+  );
+  const figures = await drawFigures(trial, compared);
   const downloads = downloadsOf(trial, seasons);
   const site = {
     trial,
@@ -76,6 +86,7 @@ export async function makePages(
     problems,
     writing: writingOf(trial.settings),
     figures,
+    reports,
     downloads,
     words: wordsOf(content),
   };

@@ -1,7 +1,7 @@
 import * as vega from 'vega';
 import { compile } from 'vega-lite';
-import type { Chart } from './charts.ts';
-import { specification } from './charts.ts';
+import type { Chart } from './charts/kinds.ts';
+import { specification } from './charts/specification.ts';
 
 /** Charts of one kind and size share a specification, which is compiled once. */
 const runtimes = new Map<string, vega.Runtime>();

@@ -24,6 +24,11 @@ const US: Readonly<Record<string, readonly [unit: string, factor: number, decima
 };
 const DECIMALS: Readonly<Record<string, number>> = { g: 0, cm: 1, mm: 1, d: 0, fruits: 1, points: 1 };
 
+function unitWord(unit: string): string {
+  if (unit === 'points' || unit === 'fruits') return '';
+  return unit === 'd' ? ' days' : ` ${unit}`;
+}
+
 /** Makes the writing of a trial. */
 export function writingOf(settings: Pick<Settings, 'language' | 'units'>): Writing {
   const formats = new Map<number, Intl.NumberFormat>();
@@ -51,8 +56,20 @@ export function writingOf(settings: Pick<Settings, 'language' | 'units'>): Writi
   };
   const quantity: Writing['quantity'] = (value, unit) => {
     const out = shown(value, unit);
-    const word = out.unit === 'points' ? '' : out.unit === 'd' ? ' days' : ` ${out.unit}`;
-    return `${number(out.value, out.decimals)}${word}`;
+    return `${number(out.value, out.decimals)}${unitWord(out.unit)}`;
+  };
+  /** A figure is written to the place where the half-width of its interval has its second digit, never finer than its unit. */
+  const roundingStep = (estimate: number, low: number | null, high: number | null, unit: string): number => {
+    const finest = 10 ** -shown(0, unit).decimals;
+    const ends = [low, high]
+      .filter((end) => end !== null)
+      .map((end) => Math.abs(shown(end, unit).value - shown(estimate, unit).value));
+    const half = Math.max(...ends);
+    return half > 0 ? Math.max(finest, 10 ** (Math.floor(Math.log10(half)) - 1)) : finest;
+  };
+  const plain = (value: number, unit: string, step: number): string => {
+    const out = shown(value, unit);
+    return number(Math.round(out.value / step) * step, Math.max(0, Math.round(-Math.log10(step))));
   };
   return {
     number,
@@ -60,11 +77,11 @@ export function writingOf(settings: Pick<Settings, 'language' | 'units'>): Writi
     shown,
     quantity,
     interval({ estimate, low, high }, unit) {
-      if (estimate === null) return 'not known';
+      if (estimate === null) return low === null && high === null ? 'not known' : 'not reached';
       if (low === null && high === null) return quantity(estimate, unit);
-      const end = (value: number | null): string =>
-        value === null ? 'not reached' : number(shown(value, unit).value, shown(value, unit).decimals);
-      return `${quantity(estimate, unit)} (${end(low)} to ${end(high)})`;
+      const step = roundingStep(estimate, low, high, unit);
+      const end = (value: number | null): string => (value === null ? 'not reached' : plain(value, unit, step));
+      return `${plain(estimate, unit, step)}${unitWord(shown(0, unit).unit)} (${end(low)} to ${end(high)})`;
     },
   };
 }

@@ -7,7 +7,7 @@ import type { PlantModel } from '../analyse/plantModel.ts';
 const METHODS = { gamma: 'quasi-gamma', poisson: 'quasi-poisson', gaussian: 'least-squares' } as const;
 
 function traitUnit(key: string, trial: Trial): string {
-  if (key === 'yield') return 'g/plant';
+  if (key === 'yield' || key === 'early_yield') return 'g/plant';
   if (key === 'fruits') return 'fruits/plant';
   const trait = trial.settings.traits.get(key);
   return trait?.kind === 'measure' ? trait.unit : 'points';

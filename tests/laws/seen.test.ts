@@ -5,7 +5,7 @@ import { comparedIn, seenIn } from '../sites/folder.ts';
 import { folderOf, gardens } from './garden.ts';
 import type { Garden } from './garden.ts';
 
-const RUNS = { numRuns: 200, seed: 20260520 };
+const RUNS = { numRuns: 200, seed: 20260520, endOnFailure: true };
 
 function law(title: string, holds: (garden: Garden) => void): void {
   it(title, () => fc.assert(fc.property(gardens, holds), RUNS));
@@ -198,6 +198,23 @@ describe('ripening', () => {
   law('has a median that no look at an unripe plant moves', (garden) => {
     const [few, many] = [seenIn(folderOf({ ...garden, looks: [] })), seenIn(folderOf(garden))];
     few.varieties.forEach((own, i) => expect(many.varieties[i]!.ripening!.median).toEqual(own.ripening!.median));
+  });
+  law('is moved by looks at unripe plants by no more than the days between looks', (garden) => {
+    const [few, many] = [seenIn(folderOf({ ...garden, looks: [] })), seenIn(folderOf(garden))];
+    for (const { variety } of few.varieties) {
+      const [a, b] = [few.ripeningModel!.estimates.get(variety.id)!, many.ripeningModel!.estimates.get(variety.id)!];
+      if (a.estimate !== null && b.estimate !== null) expect(Math.abs(a.estimate - b.estimate)).toBeLessThanOrEqual(7);
+    }
+  });
+  law('has a model estimate between the first look back and the last ripe day', (garden) => {
+    const seen = seenIn(folderOf({ ...garden, looks: [] }));
+    for (const { variety } of seen.varieties) {
+      const days = seen.ripening.filter(({ unit }) => unit.variety === variety.id).map(({ ripe }) => ripe!);
+      const { estimate } = seen.ripeningModel!.estimates.get(variety.id)!;
+      if (estimate === null) continue;
+      expect(estimate).toBeGreaterThanOrEqual(Math.min(...days) - 7);
+      expect(estimate).toBeLessThanOrEqual(Math.max(...days) * (1 + 1e-9));
+    }
   });
   law('counts every planting as ripe or unripe', (garden) => {
     for (const { ripening, plantings } of seenIn(folderOf(garden)).varieties)

@@ -19,11 +19,23 @@ describe('the log-normal model of times', () => {
     expect(Math.abs(fit.logLikelihood - expected.loglik)).toBeLessThan(1e-6 * Math.abs(expected.loglik));
     levels.forEach((_, i) => {
       expect(Math.abs(fit.locations[i]! / expected.location[i] - 1)).toBeLessThan(1e-6);
-      levels.forEach((__, j) => expect(Math.abs(fit.covariance[i]![j]! - expected.covariance[i][j])).toBeLessThan(1e-6 * Math.abs(expected.covariance[i][i])));
+      levels.forEach((__, j) =>
+        expect(Math.abs(fit.covariance[i]![j]! - expected.covariance[i][j])).toBeLessThan(
+          1e-6 * Math.abs(expected.covariance[i][i]),
+        ),
+      );
     });
   });
   it('has no fit where every group could be one time', () => {
-    expect(fitLogNormal([{ low: 50, high: 57, group: 0 }, { low: 53, high: 60, group: 0 }], 1)).toBeNull();
+    expect(
+      fitLogNormal(
+        [
+          { low: 50, high: 57, group: 0 },
+          { low: 53, high: 60, group: 0 },
+        ],
+        1,
+      ),
+    ).toBeNull();
   });
 });
 
@@ -33,7 +45,9 @@ describe('power', () => {
     for (const row of reference('o24_power_mdd').grid) {
       const sed = (row.cv_percent / 100) * Math.sqrt(2 / row.n);
       expect(Math.abs(tPower(0.2 / sed, row.df_pooled, 0.05) / row.power_at_20pct_pooled - 1)).toBeLessThan(1e-6);
-      expect(Math.abs((detectableNoncentrality(0.8, row.df_pooled, 0.05) * sed) / row.mdd80_pooled_df - 1)).toBeLessThan(1e-6);
+      expect(
+        Math.abs((detectableNoncentrality(0.8, row.df_pooled, 0.05) * sed) / row.mdd80_pooled_df - 1),
+      ).toBeLessThan(1e-6);
     }
   });
 });

@@ -1,0 +1,92 @@
+import type { Settings } from '../terms/settings.ts';
+import type { Planting, Trial } from '../terms/trial.ts';
+import type { SeasonSeen } from './seen.ts';
+
+/** Something about a class's records that limits what its figures can say. */
+export type Caution =
+  | { readonly kind: 'one-bed'; readonly varieties: readonly string[] }
+  | { readonly kind: 'mixed-topped' }
+  | { readonly kind: 'mixed-stands'; readonly adjusted: boolean }
+  | { readonly kind: 'only-pots' }
+  | { readonly kind: 'only-topped' }
+  | { readonly kind: 'unequal-plantings' }
+  | { readonly kind: 'not-blind'; readonly known: number; readonly scores: number }
+  | { readonly kind: 'high-cv'; readonly cv: number }
+  | { readonly kind: 'class-sizes-differ' }
+  | { readonly kind: 'single-plantings'; readonly varieties: readonly string[] }
+  | { readonly kind: 'no-residual-df' };
+
+function byVariety(plantings: readonly Planting[]): ReadonlyMap<string, readonly Planting[]> {
+  const groups = new Map<string, Planting[]>();
+  for (const planting of plantings) groups.set(planting.variety, [...(groups.get(planting.variety) ?? []), planting]);
+  return groups;
+}
+
+/** Varieties all of whose plantings stand in one bed, where the class has several. */
+function inOneBed(groups: ReadonlyMap<string, readonly Planting[]>): readonly string[] {
+  const beds = new Set([...groups.values()].flat().map(({ bed }) => bed));
+  if (beds.size < 2 || beds.has(null)) return [];
+  return [...groups]
+    .filter(([, own]) => own.length > 1 && new Set(own.map(({ bed }) => bed)).size === 1)
+    .map(([id]) => id);
+}
+
+function growing(plantings: readonly Planting[], seen: SeasonSeen): readonly Caution[] {
+  const cautions: Caution[] = [];
+  const topped = new Set(plantings.map((planting) => planting.topped).filter((value) => value !== null));
+  if (topped.size > 1) cautions.push({ kind: 'mixed-topped' });
+  else if (topped.has(true) && plantings.every((planting) => planting.topped === true))
+    cautions.push({ kind: 'only-topped' });
+  const stands = new Set(plantings.map(({ standsIn }) => standsIn).filter((value) => value !== null));
+  if (stands.size > 1)
+    cautions.push({ kind: 'mixed-stands', adjusted: seen.models.get('yield')?.factor === 'stands-in' });
+  else if (plantings.every(({ standsIn }) => standsIn === 'pot' || standsIn === 'bag'))
+    cautions.push({ kind: 'only-pots' });
+  if (new Set(plantings.map(({ plants }) => plants)).size > 1) cautions.push({ kind: 'unequal-plantings' });
+  return cautions;
+}
+
+/** Over this a plant (or a planting of four and more) differences are hard to see (methods A1; facts of the trade 15). */
+function isHighCv(cv: number, plantings: readonly Planting[]): boolean {
+  const isGroups = plantings.every(({ plants }) => plants >= 4);
+  return isGroups ? cv * Math.sqrt(0.25) > 30 : cv > 50;
+}
+
+function classMeansDiffer(seen: SeasonSeen, settings: Settings, classOf: (id: string) => string): boolean {
+  if (settings.scale !== 'difference') return false;
+  const sums = new Map<string, { sum: number; n: number }>();
+  for (const [id, { estimate }] of seen.models.get('yield')?.estimates ?? []) {
+    const own = sums.get(classOf(id)) ?? { sum: 0, n: 0 };
+    sums.set(classOf(id), { sum: own.sum + (estimate ?? 0), n: own.n + 1 });
+  }
+  const means = [...sums.values()].map(({ sum, n }) => sum / n).filter((mean) => mean > 0);
+  return means.length > 1 && Math.max(...means) > 3 * Math.min(...means);
+}
+
+/** What limits the figures of a class in a season, in the order a reader should know it. */
+export function classCautions(trial: Trial, seen: SeasonSeen, classId: string): readonly Caution[] {
+  const classes = new Map(trial.varieties.map((variety) => [variety.id, variety.classId]));
+  const classOf = (id: string): string => classes.get(id) ?? 'all';
+  const plantings = seen.season.plantings.filter(
+    ({ variety, cause }) => classOf(variety) === classId && cause !== 'accident',
+  );
+  if (plantings.length === 0) return [];
+  const groups = byVariety(plantings);
+  const cautions: Caution[] = [];
+  const model = seen.models.get('yield');
+  if (model && model.residualDf <= 0) cautions.push({ kind: 'no-residual-df' });
+  const single = [...groups].filter(([, own]) => own.length === 1).map(([id]) => id);
+  if (model && model.residualDf > 0 && single.length > 0)
+    cautions.push({ kind: 'single-plantings', varieties: single });
+  const bedded = inOneBed(groups);
+  if (bedded.length > 0) cautions.push({ kind: 'one-bed', varieties: bedded });
+  cautions.push(...growing(plantings, seen));
+  if (model?.cvPercent != null && isHighCv(model.cvPercent, plantings))
+    cautions.push({ kind: 'high-cv', cv: model.cvPercent });
+  if (classMeansDiffer(seen, trial.settings, classOf)) cautions.push({ kind: 'class-sizes-differ' });
+  const scores = seen.season.scores.filter(({ variety }) => classOf(variety) === classId);
+  const blind = scores.filter(({ isBlind }) => isBlind === true).length;
+  if (scores.length > 0 && blind < scores.length)
+    cautions.push({ kind: 'not-blind', known: scores.length - blind, scores: scores.length });
+  return cautions;
+}

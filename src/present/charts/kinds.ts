@@ -1,0 +1,41 @@
+/** One row of a chart of estimates: a variety with its interval and its plants' own values. */
+export interface DotRow {
+  readonly name: string;
+  readonly group: 'new' | 'returning';
+  readonly estimate: number;
+  readonly low: number | null;
+  readonly high: number | null;
+  readonly written: string;
+}
+
+export interface DotChart {
+  readonly kind: 'dots';
+  readonly axis: string;
+  readonly rows: readonly DotRow[];
+  readonly plants: readonly { readonly name: string; readonly value: number }[];
+  readonly zero: boolean;
+  /** The check variety's line at 1 on a logarithmic axis, with words at both ends; null: a plain axis. */
+  readonly ratioTo: string | null;
+}
+
+export interface StepChart {
+  readonly kind: 'steps';
+  readonly axisX: string;
+  readonly axisY: string;
+  readonly rows: readonly { readonly name: string; readonly x: number; readonly y: number }[];
+}
+
+/** A curve of shares for each variety on a line of its own, on one axis of days. */
+export interface StripChart {
+  readonly kind: 'strips';
+  readonly axis: string;
+  readonly strips: readonly {
+    readonly name: string;
+    readonly group: 'new' | 'returning';
+    /** Written at the right edge. */
+    readonly note: string;
+    readonly steps: readonly { readonly x: number; readonly share: number }[];
+  }[];
+}
+
+export type Chart = DotChart | StepChart | StripChart;

@@ -1,0 +1,11 @@
+/** A cell of a table: text, or text that leads to a page of the site. */
+export type Cell = string | { readonly text: string; readonly page: string };
+
+/** A table of the site, in words. */
+export interface TableWords {
+  readonly caption: string;
+  readonly head: readonly string[];
+  readonly rows: readonly (readonly Cell[])[];
+  /** Mean, CV, F and so on, under a rule of its own. */
+  readonly foot?: readonly string[];
+}
