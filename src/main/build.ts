@@ -44,12 +44,15 @@ function swap(fresh: string, out: string): void {
 /** `keeprow build`: checks, computes, writes the site. Returns the exit code. */
 export async function runBuild(folder: string, outFolder: string | undefined, telling: Telling): Promise<number> {
   let code = 0;
+  // Loaded while the figures are worked out on another core.
+  const loading = import('@11ty/eleventy');
   const made = await makePages(folder, (problems) => (code = tellProblems(problems, telling)) === 0);
   if (code !== 0) return code;
   const out = resolve(outFolder ?? join(folder, '_site'));
   mkdirSync(dirname(out), { recursive: true });
   const fresh = mkdtempSync(join(dirname(out), `.${basename(out)}-`));
   try {
+    await loading;
     await writePages(fresh, made.pages);
     for (const [path, text] of made.files) writeFileSync(join(fresh, path), text);
     swap(fresh, out);

@@ -1,6 +1,5 @@
 import MarkdownIt from 'markdown-it';
 import type { SeasonComparisons } from '../analyse/compareSeason.ts';
-import { compareSeason } from '../analyse/compareSeason.ts';
 import { seasonSeen } from '../analyse/seen.ts';
 import type { SeasonSeen } from '../analyse/seen.ts';
 import type { Content } from '../check/content.ts';
@@ -17,6 +16,7 @@ import type { Page } from '../../site/content.ts';
 import type { DrawnFigure } from '../../site/parts.tsx';
 import type { Problem } from '../terms/problem.ts';
 import type { Trial } from '../terms/trial.ts';
+import { compareSeasons } from './compareSeasons.ts';
 import { readFolder } from './readFolder.ts';
 
 const WIDE = 560;
@@ -69,7 +69,14 @@ export async function makePages(
   const { trial, problems, content } = checkTrial(readFolder(folder));
   if (!isFit(problems) || !trial) return { pages: [], files: new Map(), problems };
   const seasons = trial.seasons.map((season) => seasonSeen(trial, season));
-  const compared = seasons.map((seen) => ({ seen, compared: compareSeason(trial, seen) }));
+  const working = compareSeasons(trial, seasons);
+  // Meanwhile: most charts do not need the comparisons, and are found drawn below.
+  await drawFigures(
+    trial,
+    seasons.map((seen) => ({ seen, compared: new Map() })),
+  );
+  const comparisons = await working;
+  const compared = seasons.map((seen, i) => ({ seen, compared: comparisons[i]! }));
   const writing = writingOf(trial.settings);
   const reports = new Map(
     compared.flatMap((own) =>

@@ -6,6 +6,9 @@ import { specification } from './charts/specification.ts';
 /** Charts of one kind and size share a specification, which is compiled once. */
 const runtimes = new Map<string, vega.Runtime>();
 
+/** Charts drawn before, by what is drawn: the same chart is the same picture. */
+const drawings = new Map<string, string>();
+
 /**
  * Draws a chart as SVG text.
  *
@@ -15,6 +18,13 @@ const runtimes = new Map<string, vega.Runtime>();
  * @throws Error if Vega warns: a misspelt field must not become an empty chart
  */
 export async function drawChart(chart: Chart, width: number, prefix: string): Promise<string> {
+  const key = `${width} ${JSON.stringify(chart)}`;
+  const drawn = drawings.get(key) ?? (await draw(chart, width, prefix));
+  drawings.set(key, drawn);
+  return drawn.replace(/\b(id="|url\(#|href="#)/g, `$1${prefix}-`);
+}
+
+async function draw(chart: Chart, width: number, prefix: string): Promise<string> {
   const fail = (...messages: readonly unknown[]): never => {
     throw new Error(`chart ${prefix}: ${messages.map(String).join(' ')}`);
   };
@@ -32,5 +42,5 @@ export async function drawChart(chart: Chart, width: number, prefix: string): Pr
     );
   const svg = await view.toSVG();
   view.finalize();
-  return svg.replace(/\b(id="|url\(#|href="#)/g, `$1${prefix}-`);
+  return svg;
 }

@@ -10,7 +10,7 @@ import { compile } from 'vega-lite';
 import type { TopLevelSpec } from 'vega-lite';
 
 const PAGES = 36;
-const CHARTS = 168;
+const CHARTS = 198;
 const POINTS = 8;
 
 const spec = {
