@@ -7,6 +7,7 @@ import { makePages } from './src/main/makePages.ts';
 export default async function configure(config: EleventyConfig): Promise<Record<string, unknown>> {
   if (!existsSync('data')) throw new Error('run Eleventy from a trial folder');
   const { pages } = await makePages('.');
-  configureEleventy(config, pages, 'site/assets');
+  configureEleventy(config, pages);
+  config.addPassthroughCopy({ 'site/assets': 'assets' });
   return { dir: { input: 'content', output: '_site' }, htmlTemplateEngine: false, markdownTemplateEngine: false };
 }

@@ -1,9 +1,10 @@
-import { existsSync, mkdirSync, mkdtempSync, renameSync, rmSync, writeFileSync } from 'node:fs';
-import { basename, dirname, join, relative, resolve } from 'node:path';
+import { cpSync, existsSync, mkdirSync, mkdtempSync, readdirSync, renameSync, rmSync, writeFileSync } from 'node:fs';
+import { dirname, join, relative, resolve } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import type { Page } from '../../site/content.ts';
 import { configureEleventy } from './eleventySite.ts';
 import { makePages } from './makePages.ts';
+import type { MadePages } from './makePages.ts';
 import { tellProblems } from './tellProblems.ts';
 import type { Telling } from './tellProblems.ts';
 
@@ -22,7 +23,7 @@ async function writePages(fresh: string, pages: readonly Page[]): Promise<void> 
       quietMode: true,
       configPath: '',
       loader: 'esm',
-      config: (config) => configureEleventy(config, pages, join(packageRoot(), 'site', 'assets')),
+      config: (config) => configureEleventy(config, pages),
     });
     await eleventy.initializeConfig({ markdownTemplateEngine: false, htmlTemplateEngine: false });
     eleventy.disableLogger();
@@ -41,24 +42,67 @@ function swap(fresh: string, out: string): void {
   rmSync(old, { recursive: true, force: true });
 }
 
-/** `keeprow build`: checks, computes, writes the site. Returns the exit code. */
-export async function runBuild(folder: string, outFolder: string | undefined, telling: Telling): Promise<number> {
-  let code = 0;
-  // Loaded while the figures are worked out on another core.
-  const loading = import('@11ty/eleventy');
-  const made = await makePages(folder, (problems) => (code = tellProblems(problems, telling)) === 0);
-  if (code !== 0) return code;
-  const out = resolve(outFolder ?? join(folder, '_site'));
-  mkdirSync(dirname(out), { recursive: true });
-  const fresh = mkdtempSync(join(dirname(out), `.${basename(out)}-`));
+/** What a killed build may have left beside the site. */
+function clearLeftovers(out: string): void {
+  const mine = /^\.keeprow-(?:site|input)-/;
+  for (const name of readdirSync(dirname(out))) {
+    if (mine.test(name)) rmSync(join(dirname(out), name), { recursive: true, force: true });
+  }
+}
+
+/** A folder that no build of ours made: it is not to be replaced. */
+function isForeign(out: string): boolean {
+  return existsSync(out) && readdirSync(out).length > 0 && !existsSync(join(out, 'results.json'));
+}
+
+async function writeSite(out: string, made: MadePages): Promise<void> {
+  makeFolder(dirname(out));
+  clearLeftovers(out);
+  const fresh = mkdtempSync(join(dirname(out), '.keeprow-site-'));
   try {
-    await loading;
     await writePages(fresh, made.pages);
+    cpSync(join(packageRoot(), 'site', 'assets'), join(fresh, 'assets'), { recursive: true });
     for (const [path, text] of made.files) writeFileSync(join(fresh, path), text);
     swap(fresh, out);
   } catch (fault) {
     rmSync(fresh, { recursive: true, force: true });
     throw fault;
+  }
+}
+
+/** The system's word for what failed (ENOSPC, EACCES …), wherever in the chain of errors it stands; else null. */
+function systemCode(fault: unknown): string | null {
+  for (let at = fault, depth = 0; at instanceof Error && depth < 10; depth++) {
+    if ('code' in at && typeof at.code === 'string' && /^E[A-Z]+$/.test(at.code)) return at.code;
+    at = 'originalError' in at ? at.originalError : at.cause;
+  }
+  return null;
+}
+
+/** Makes a folder and those above it, one by one: the recursive call never ends on some system folders. */
+function makeFolder(path: string): void {
+  if (existsSync(path)) return;
+  makeFolder(dirname(path));
+  mkdirSync(path);
+}
+
+/** `keeprow build`: checks, computes, writes the site. Returns the exit code. */
+export async function runBuild(folder: string, outFolder: string | undefined, telling: Telling): Promise<number> {
+  const out = resolve(outFolder ?? join(folder, '_site'));
+  let code = 0;
+  try {
+    if (isForeign(out)) {
+      process.stderr.write(`keeprow: ${out} holds something else than a site made by Keeprow; choose another folder\n`);
+      return 2;
+    }
+    const made = await makePages(folder, (problems) => (code = tellProblems(problems, telling)) === 0);
+    if (code !== 0) return code;
+    await writeSite(out, made);
+  } catch (fault) {
+    const failed = systemCode(fault);
+    if (failed === null) throw fault;
+    process.stderr.write(`keeprow: cannot write ${out}: ${failed}; an older site is as it was\n`);
+    return 3;
   }
   if (!telling.quiet && !telling.json) process.stdout.write(`The site is in ${out}\n`);
   return 0;

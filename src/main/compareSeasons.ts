@@ -1,4 +1,5 @@
 import { Worker } from 'node:worker_threads';
+import { compareSeason } from '../analyse/compareSeason.ts';
 import type { SeasonComparisons } from '../analyse/compareSeason.ts';
 import type { SeasonSeen } from '../analyse/seen.ts';
 import type { Trial } from '../terms/trial.ts';
@@ -11,8 +12,9 @@ export async function compareSeasons(
   trial: Trial,
   seasons: readonly SeasonSeen[],
 ): Promise<readonly SeasonComparisons[]> {
-  const file = import.meta.url.endsWith('.ts') ? './compareWorker.ts' : './compareWorker.js';
-  const worker = new Worker(new URL(file, import.meta.url), { workerData: { trial, seasons } });
+  // The sources, run without being compiled, have no worker: Node loads none of them on a second core.
+  if (import.meta.url.endsWith('.ts')) return seasons.map((seen) => compareSeason(trial, seen));
+  const worker = new Worker(new URL('./compareWorker.js', import.meta.url), { workerData: { trial, seasons } });
   return new Promise((resolve, reject) => {
     worker.once('message', resolve);
     worker.once('error', reject);

@@ -1,4 +1,3 @@
-import { relative } from 'node:path';
 import type { Page } from '../../site/content.ts';
 
 /** The little of Eleventy that is used; the package has no types. */
@@ -12,7 +11,7 @@ export interface EleventyConfig {
 }
 
 /** Hands finished pages to Eleventy as virtual templates; nothing of the trial folder is run as a template. */
-export function configureEleventy(config: EleventyConfig, pages: readonly Page[], assets: string): void {
+export function configureEleventy(config: EleventyConfig, pages: readonly Page[]): void {
   config.setUseGitIgnore(false);
   config.setTemplateFormats(['html']);
   config.setDataFileSuffixes([]);
@@ -21,5 +20,4 @@ export function configureEleventy(config: EleventyConfig, pages: readonly Page[]
     const name = address === '' ? 'index' : address.replace(/\/$/, '').replaceAll('/', '__');
     config.addTemplate(`keeprow-pages/${name}.html`, html, { permalink: `${address}index.html` });
   }
-  config.addPassthroughCopy({ [relative(process.cwd(), assets)]: 'assets' });
 }

@@ -36,13 +36,13 @@ function normalUpperTail(c: number, factors: readonly number[]): number {
   let sum = 0;
   // Two-sided, so the integrand is the same at z and -z.
   for (let z = step / 2; z <= REACH; z += step) {
-    let log = 0;
+    let inside = 1;
     for (let j = 0; j < factors.length; j++) {
       const shift = factors[j]! * z;
       const outside = tabledNormalCdf((shift - c) / spreads[j]!) + tabledNormalCdf((-shift - c) / spreads[j]!);
-      log += Math.log1p(-Math.min(outside, 1));
+      inside *= 1 - outside;
     }
-    sum += normalDensity(z) * 2 * step * -Math.expm1(log);
+    sum += normalDensity(z) * 2 * step * (1 - inside);
   }
   return sum;
 }

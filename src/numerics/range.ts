@@ -37,7 +37,7 @@ function makeScaleRule(df: number, fineness: number): ScaleRule {
     const log = logDensity(u);
     nodes.push(Math.exp(u));
     weights.push(Math.exp(log) * step);
-    return log > logDensity(0) - 34;
+    return log > logDensity(0) - 31;
   };
   for (let u = 0; add(u); u += step);
   for (let u = -step; add(u); u -= step);
@@ -57,9 +57,20 @@ function normalRangeUpperTail(w: number, k: number): number {
   for (let i = 0; i < centres.length; i++) {
     // The largest of the k lies at z; the range exceeds w unless the other k - 1 lie in (z - w, z).
     const within = lower[i]! - tabledNormalCdf(centres[i]! - w);
-    sum += density[i]! * (lower[i]! ** (k - 1) - within ** (k - 1));
+    sum += density[i]! * (wholePower(lower[i]!, k - 1) - wholePower(within, k - 1));
   }
   return k * sum;
+}
+
+/** xⁿ by squaring: several times faster than `**`. */
+function wholePower(x: number, n: number): number {
+  let result = 1;
+  let square = x;
+  for (let rest = n; rest > 0; rest >>= 1) {
+    if (rest & 1) result *= square;
+    square *= square;
+  }
+  return result;
 }
 
 /**
