@@ -2,13 +2,14 @@ import type { Page, SiteContent } from './content.ts';
 import { to } from './layout.tsx';
 import { page, Words } from './page.tsx';
 import { dataPage } from './pages/data.tsx';
+import { methodsPage } from './pages/methods.tsx';
 import { notesPage } from './pages/notes.tsx';
 import { seasonPage } from './pages/season.tsx';
 import { varietyPage } from './pages/variety.tsx';
 import { classesOf, resultsTable } from './seasonTables.tsx';
 
 /** All pages of the site. */
-export function sitePages(content: SiteContent, methods: string): readonly Page[] {
+export function sitePages(content: SiteContent): readonly Page[] {
   const newest = content.seasons.at(-1);
   const years = content.seasons.toReversed();
   return [
@@ -47,6 +48,6 @@ export function sitePages(content: SiteContent, methods: string): readonly Page[
     )),
     dataPage(content),
     notesPage(content),
-    page(content, 'methods/', 'Methods', () => <Words html={methods} />),
+    methodsPage(content),
   ];
 }

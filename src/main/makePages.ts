@@ -7,7 +7,6 @@ import { checkTrial } from '../check/trial.ts';
 import { classReport } from '../present/classReport.ts';
 import { downloadsOf, downloadText } from '../present/downloads.ts';
 import { drawChart } from '../present/draw.ts';
-import { methodsText } from '../present/methods.ts';
 import { writingOf } from '../present/numbers.ts';
 import { resultsDocument } from '../present/results.ts';
 import { classFigures } from '../present/seasonFigures/class.ts';
@@ -97,7 +96,7 @@ export async function makePages(
     downloads,
     words: wordsOf(content),
   };
-  const pages = sitePages(site, new MarkdownIt().render(methodsText(trial.settings)));
+  const pages = sitePages(site);
   const files = new Map(downloads.map((download) => [download.path, downloadText(download)]));
   files.set('results.json', `${JSON.stringify(resultsDocument(trial, compared), null, 1)}\n`);
   return { pages, files, problems };

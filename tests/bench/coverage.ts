@@ -103,7 +103,7 @@ function units({ plants, spotCv, layout }: Setting, means: readonly number[], dr
   });
 }
 
-const percent = (share: number): string => `${(100 * share).toFixed(1)}`;
+const percent = (share: number): string => (100 * share).toFixed(1);
 
 function yields(
   setting: Setting,
