@@ -1,19 +1,23 @@
 import type { Day } from '../terms/day.ts';
 import type { Picked, Picking, Planting, PlantingEvent } from '../terms/trial.ts';
 
-/** Numbers kept of one row: day, stage, fruits, grams, culls by number and weight, and the row before it of that day. */
-const WIDTH = 7;
+/** Numbers kept of one row: day, stage, fruits, grams, culls by number and weight. */
+const WIDTH = 6;
 const MISSING = -1;
 const NO_DAY = -1e9;
+/** So many rows of a planting are looked through for a row written twice. */
+const LOOK_BACK = 2000;
 
 /**
  * Pickings and events of a planting, or of a variety's plantings together, while the tables are read. Rows are kept
- * as plain numbers, so that a million of them stay small.
+ * as plain numbers outside the garbage collector's reach, so that a million of them stay small.
  */
 export interface RecordDraft {
-  readonly rows: number[];
-  /** Where the latest row of a day begins in `rows`. */
-  readonly latest: Map<number, number>;
+  rows: Float64Array;
+  /** Numbers in use at the start of `rows`. */
+  used: number;
+  /** True while every row came on or after the day of the one before it. */
+  inOrder: boolean;
   readonly events: PlantingEvent[];
 }
 
@@ -26,7 +30,7 @@ export interface PlantingDraft {
 }
 
 export function emptyRecord(): RecordDraft {
-  return { rows: [], latest: new Map(), events: [] };
+  return { rows: new Float64Array(0), used: 0, inOrder: true, events: [] };
 }
 
 /** One row of harvests.csv, or the totals of a planting. */
@@ -46,22 +50,38 @@ const NOTHING: Picked = { fruits: 0, grams: 0, fruitsUnweighed: 0, gramsUncounte
  *
  * @returns true if the same figures stood there already for that day
  */
-export function addPicked({ rows, latest }: RecordDraft, row: PickedRow): boolean {
+export function addPicked(record: RecordDraft, row: PickedRow): boolean {
   const day = row.day ?? NO_DAY;
-  const own = [
-    row.stage === 'green' ? 1 : 0,
-    row.fruits ?? MISSING,
-    row.grams ?? MISSING,
-    row.cullFruits ?? MISSING,
-    row.cullGrams ?? MISSING,
-  ];
-  const before = latest.get(day) ?? MISSING;
-  let isTwice = false;
-  for (let at = before; at >= 0 && row.day !== null && !isTwice; at = rows[at + WIDTH - 1]!) {
-    isTwice = own.every((value, i) => rows[at + 1 + i] === value);
+  const stage = row.stage === 'green' ? 1 : 0;
+  const [fruits, grams] = [row.fruits ?? MISSING, row.grams ?? MISSING];
+  const [cullFruits, cullGrams] = [row.cullFruits ?? MISSING, row.cullGrams ?? MISSING];
+  const { used } = record;
+  if (used + WIDTH > record.rows.length) {
+    const larger = new Float64Array(Math.max(4 * WIDTH, 2 * used));
+    larger.set(record.rows);
+    record.rows = larger;
   }
-  latest.set(day, rows.length);
-  rows.push(day, own[0]!, own[1]!, own[2]!, own[3]!, own[4]!, before);
+  const { rows } = record;
+  let isTwice = false;
+  if (used > 0 && day < rows[used - WIDTH]!) record.inOrder = false;
+  const end = row.day === null ? used : Math.max(0, used - LOOK_BACK * WIDTH);
+  for (let at = used - WIDTH; at >= end && !isTwice; at -= WIDTH) {
+    if (record.inOrder && rows[at] !== day) break;
+    isTwice =
+      rows[at] === day &&
+      rows[at + 3] === grams &&
+      rows[at + 2] === fruits &&
+      rows[at + 1] === stage &&
+      rows[at + 4] === cullFruits &&
+      rows[at + 5] === cullGrams;
+  }
+  rows[used] = day;
+  rows[used + 1] = stage;
+  rows[used + 2] = fruits;
+  rows[used + 3] = grams;
+  rows[used + 4] = cullFruits;
+  rows[used + 5] = cullGrams;
+  record.used = used + WIDTH;
   return isTwice;
 }
 
@@ -77,16 +97,10 @@ function addedPicked(a: Picked, b: Picked): Picked {
 /** What was picked, added up by day, in order of days; rows without a day come first. */
 function pickingsOf(records: readonly RecordDraft[]): readonly Picking[] {
   const byDay = new Map<number, Picking>();
-  for (const { rows } of records) {
-    for (let at = 0; at < rows.length; at += WIDTH) {
-      const [day, stage, fruits, grams, cullFruits, cullGrams] = rows.slice(at, at + WIDTH - 1) as [
-        number,
-        number,
-        number,
-        number,
-        number,
-        number,
-      ];
+  for (const { rows, used } of records) {
+    for (let at = 0; at < used; at += WIDTH) {
+      const [day, stage, fruits] = [rows[at]!, rows[at + 1]!, rows[at + 2]!];
+      const [grams, cullFruits, cullGrams] = [rows[at + 3]!, rows[at + 4]!, rows[at + 5]!];
       const usable: Picked = {
         fruits: Math.max(0, fruits),
         grams: Math.max(0, grams),

@@ -17,11 +17,14 @@ export interface Row {
 
 const NOT_RECORDED = new Set(['', 'na', 'n/a', '-', '.']);
 
+/** Most cells: nothing in them to be cleaned away, and none of the words for "not recorded". */
+const PLAIN = /^[\w][\w-]{3,}$/;
 const INVISIBLE = /[\u200b\ufeff]/;
 const INVISIBLES = /[\u200b\ufeff]/g;
 
 function clean(cell: string): string | null {
   if (cell === '') return null;
+  if (PLAIN.test(cell)) return cell;
   const text = (INVISIBLE.test(cell) ? cell.replaceAll(INVISIBLES, '') : cell).trim();
   return text.length <= 3 && NOT_RECORDED.has(text.toLowerCase()) ? null : text;
 }
@@ -124,7 +127,7 @@ export function quantityIn(row: Row, name: string, signed = false): number | nul
   for (const { index, unit, dimension } of quantity.get(name) ?? []) {
     const text = clean(row.raw.cells[index] ?? '');
     if (text === null) continue;
-    const place = table.placeOf.bind(null, row.raw, index);
+    const place = (): Place => table.placeOf(row.raw, index);
     if (filled) {
       log.add('quantity-twice', place(), text, { quantity: name });
       continue;
@@ -144,6 +147,7 @@ export function quantityIn(row: Row, name: string, signed = false): number | nul
 export function wordIn<W extends string>(row: Row, column: string, words: readonly W[]): W | null {
   const text = textIn(row, column);
   if (text === null) return null;
+  if ((words as readonly string[]).includes(text)) return text as W;
   const folded = text.toLowerCase().replace(/[\s_-]+/g, '-');
   const word = words.find((w) => w === folded);
   if (word !== undefined) return word;

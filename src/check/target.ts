@@ -11,6 +11,8 @@ import type { Row } from './row.ts';
 /** The plantings of a season by id and by variety, and those of other seasons by id. */
 export interface SeasonIndex {
   readonly byId: ReadonlyMap<string, PlantingDraft>;
+  /** Plantings by their id as it was written, filled as rows name them. */
+  readonly byWritten: Map<string, PlantingDraft>;
   readonly byVariety: ReadonlyMap<string, readonly PlantingDraft[]>;
   /** Season in which a planting id stands, for ids of other seasons. */
   readonly elsewhere: ReadonlyMap<string, number>;
@@ -35,12 +37,17 @@ export function seasonIndex(
     byId.set(draft.fields.id.toLowerCase(), draft);
     byVariety.set(draft.fields.variety, [...(byVariety.get(draft.fields.variety) ?? []), draft]);
   }
-  return { byId, byVariety, elsewhere, registry };
+  return { byId, byWritten: new Map(), byVariety, elsewhere, registry };
 }
 
 function plantingOf(id: string, place: () => Place, index: SeasonIndex, { log }: CheckContext): PlantingDraft | null {
+  const known = index.byWritten.get(id);
+  if (known) return known;
   const draft = index.byId.get(id.toLowerCase());
-  if (draft) return draft;
+  if (draft) {
+    index.byWritten.set(id, draft);
+    return draft;
+  }
   const season = index.elsewhere.get(id.toLowerCase());
   if (season !== undefined) log.add('planting-of-other-season', place(), id, { season: String(season) });
   else {

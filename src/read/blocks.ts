@@ -68,9 +68,10 @@ function lastLineEnd(text: string, from: number, to: number): number {
 export function* cutBlocks(text: string, delimiter: string): Generator<Block | BlockFault> {
   let start = 0;
   let line = 1;
+  let quote = text.indexOf('"');
   while (start < text.length) {
     let end = Math.min(text.length, start + BLOCK_LENGTH);
-    const quote = text.indexOf('"', start);
+    if (quote >= 0 && quote < start) quote = text.indexOf('"', start);
     const hasQuotes = quote >= 0 && quote < end;
     const records: { start: number; line: number }[] = [];
     if (hasQuotes) {

@@ -1,6 +1,14 @@
 /** Prints figures and ratios: npm run bench. Nothing here is asserted. */
-import { spawnSync } from 'node:child_process';
-import { createReadStream, mkdirSync, mkdtempSync, readFileSync, writeFileSync, createWriteStream } from 'node:fs';
+import { spawn, spawnSync } from 'node:child_process';
+import {
+  cpSync,
+  createReadStream,
+  mkdirSync,
+  mkdtempSync,
+  readFileSync,
+  writeFileSync,
+  createWriteStream,
+} from 'node:fs';
 import { once } from 'node:events';
 import { tmpdir } from 'node:os';
 import { join, resolve } from 'node:path';
@@ -81,6 +89,31 @@ async function streamAlone(file: string): Promise<void> {
   if (rows !== 1_000_001) throw new Error(`${rows} rows`);
 }
 
+/** Seconds from an edit to the reload that `view` sends, best of three. */
+async function rebuildInView(): Promise<number> {
+  const folder = mkdtempSync(join(tmpdir(), 'keeprow-view-'));
+  for (const part of ['data', 'content']) cpSync(join(root, part), join(folder, part), { recursive: true });
+  const child = spawn(node, [command, 'view', folder, '--port', '0', '--quiet']);
+  const address = await new Promise<string>((found) => {
+    child.stdout.on('data', (text: Buffer) => {
+      const url = /http:\/\/localhost:\d+/.exec(text.toString());
+      if (url) found(url[0].replace('localhost', '127.0.0.1'));
+    });
+  });
+  const changes = (await fetch(`${address}/__keeprow/changes`)).body!.getReader();
+  await changes.read();
+  let fastest = Infinity;
+  const file = join(folder, 'data/2026/harvests.csv');
+  for (let i = 0; i < 3; i++) {
+    const start = performance.now();
+    writeFileSync(file, `${readFileSync(file, 'utf8')}2026-10-2${i},wren-hill,1,6${i},ripe,\n`);
+    await changes.read();
+    fastest = Math.min(fastest, (performance.now() - start) / 1000);
+  }
+  child.kill();
+  return fastest;
+}
+
 if (process.argv[2] === 'stream') await streamAlone(process.argv[3]!);
 else {
   const empty = best(['-e', '0'], 7);
@@ -92,6 +125,7 @@ else {
   line('bare Eleventy + Vega, as many pages and charts', bare);
   const out = join(mkdtempSync(join(tmpdir(), 'keeprow-bench-')), 'site');
   line('cold build of the demo', best([command, 'build', root, '--out', out, '--quiet'], 3), bare);
+  line('rebuild in view after one edit', { seconds: await rebuildInView(), megabytes: 0 });
   const folder = await millionRows();
   const file = join(folder, 'data/2026/harvests.csv');
   process.stdout.write(`1,000,000 picking rows, ${(readFileSync(file).length / 1e6).toFixed(0)} MB\n`);

@@ -1,5 +1,18 @@
+/** Value of up to nine digits, -1 for anything else: the quick way for most cells. */
+function wholeNumber(text: string): number {
+  let value = text.length === 0 ? -1 : 0;
+  for (let i = 0; i < text.length; i++) {
+    const digit = text.charCodeAt(i) - 48;
+    if (digit < 0 || digit > 9) return -1;
+    value = 10 * value + digit;
+  }
+  return value;
+}
+
 /** A number written with digits and at most one decimal mark; null for anything else (1e3, 1 000, 0x10). */
 export function parseNumber(text: string, decimalComma: boolean): number | null {
+  const whole = text.length <= 9 ? wholeNumber(text) : -1;
+  if (whole >= 0) return whole;
   const pattern = decimalComma ? /^[+-]?(?:\d+(?:,\d+)?|,\d+)$/ : /^[+-]?(?:\d+(?:\.\d+)?|\.\d+)$/;
   if (!pattern.test(text)) return null;
   const value = Number(decimalComma ? text.replace(',', '.') : text);
