@@ -17,14 +17,22 @@ export interface Row {
 
 const NOT_RECORDED = new Set(['', 'na', 'n/a', '-', '.']);
 
-/** Most cells: nothing in them to be cleaned away, and none of the words for "not recorded". */
-const PLAIN = /^[\w][\w-]{3,}$/;
+/** Most cells: over three plain characters, so nothing to clean away and none of the words for "not recorded". */
+function isPlain(cell: string): boolean {
+  if (cell.length <= 3) return false;
+  for (let i = 0; i < cell.length; i++) {
+    const code = cell.charCodeAt(i);
+    if (code < 33 || code > 126) return false;
+  }
+  return true;
+}
+
 const INVISIBLE = /[\u200b\ufeff]/;
 const INVISIBLES = /[\u200b\ufeff]/g;
 
 function clean(cell: string): string | null {
   if (cell === '') return null;
-  if (PLAIN.test(cell)) return cell;
+  if (isPlain(cell)) return cell;
   const text = (INVISIBLE.test(cell) ? cell.replaceAll(INVISIBLES, '') : cell).trim();
   return text.length <= 3 && NOT_RECORDED.has(text.toLowerCase()) ? null : text;
 }

@@ -65,12 +65,18 @@ export function dateReader(language: string, order: DateOrder): DateReader {
     }
     return slashed(text, order) ?? { kind: 'unreadable' };
   };
+  let lastText = '';
+  let last: DateResult = { kind: 'unreadable' };
   return (text) => {
+    // Rows of a day stand together.
+    if (text === lastText) return last;
     let result = known.get(text);
     if (!result) {
       result = read(text);
       if (known.size < 10_000) known.set(text, result);
     }
+    lastText = text;
+    last = result;
     return result;
   };
 }
