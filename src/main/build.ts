@@ -5,7 +5,7 @@ import type { Page } from '../../site/content.ts';
 import { configureEleventy } from './eleventySite.ts';
 import { makePages } from './makePages.ts';
 import type { MadePages } from './makePages.ts';
-import { tellProblems } from './tellProblems.ts';
+import { tellProblems, tellProgress } from './tellProblems.ts';
 import type { Telling } from './tellProblems.ts';
 
 /** Folder of the package's own assets, from the sources or from the compiled command. */
@@ -95,9 +95,16 @@ export async function runBuild(folder: string, outFolder: string | undefined, te
       process.stderr.write(`keeprow: ${out} holds something else than a site made by Keeprow; choose another folder\n`);
       return 2;
     }
-    const made = await makePages(folder, (problems) => (code = tellProblems(problems, telling)) === 0);
+    tellProgress('reading, computing, drawing …', telling);
+    const made = await makePages(folder, (problems) => {
+      tellProgress('', telling);
+      code = tellProblems(problems, telling);
+      return code === 0;
+    });
     if (code !== 0) return code;
+    tellProgress('writing …', telling);
     await writeSite(out, made);
+    tellProgress('', telling);
   } catch (fault) {
     const failed = systemCode(fault);
     if (failed === null) throw fault;

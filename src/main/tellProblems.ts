@@ -17,11 +17,17 @@ export function tellProblems(problems: readonly Problem[], { json, strict, quiet
   for (const problem of problems) counts[severityOf(problem)]++;
   if (json) process.stdout.write(problemsDocument(problems));
   else if (!quiet) {
-    for (const problem of inOrder(problems)) process.stdout.write(`${problemText(problem)}\n\n`);
+    const inColour = process.stdout.isTTY && !process.env['NO_COLOR'];
+    for (const problem of inOrder(problems)) process.stdout.write(`${problemText(problem, inColour)}\n\n`);
     const word = (n: number, name: string): string => `${n} ${name}${n === 1 ? '' : 's'}`;
     process.stdout.write(
       `${word(counts.error, 'error')}, ${word(counts.warning, 'warning')}, ${word(counts.note, 'note')}\n`,
     );
   }
   return counts.error > 0 || (strict && counts.warning > 0) ? 1 : 0;
+}
+
+/** Says on a terminal what is being done; wiped away by the next word. Silent elsewhere. */
+export function tellProgress(what: string, { quiet, json }: Telling): void {
+  if (process.stderr.isTTY && !quiet && !json) process.stderr.write(`\r\u001b[K${what}`);
 }

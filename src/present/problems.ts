@@ -17,11 +17,16 @@ function shown(found: string): string {
   return safe.length > LONGEST_FOUND ? `${safe.slice(0, LONGEST_FOUND)}…` : safe;
 }
 
+/** Marks of a terminal around a severity, by its weight; none where colour is not wanted. */
+const COLOURS = { error: '\u001b[31m', warning: '\u001b[33m', note: '\u001b[36m' } as const;
+
 /** A problem as lines for a terminal; five places are shown, then a count. */
-export function problemText(problem: Problem): string {
+export function problemText(problem: Problem, inColour = false): string {
+  const severity = severityOf(problem);
+  const shownSeverity = inColour ? `${COLOURS[severity]}${severity}\u001b[0m` : severity;
   const words = problemWords(problem.code, problem.facts);
   const [first, ...more] = problem.places;
-  const lines = [`${first ? at(first) : '-'} ${severityOf(problem)} ${problem.code}`, `  ${words.problem}`];
+  const lines = [`${first ? at(first) : '-'} ${shownSeverity} ${problem.code}`, `  ${words.problem}`];
   if (problem.found !== '') lines.push(`  found     "${shown(problem.found)}"`);
   lines.push(`  expected  ${shown(words.expected)}`, `  mend      ${shown(words.mend)}`);
   if (more.length > 0) {
