@@ -15,7 +15,7 @@ const SETTLE_MS = 120;
 function bannerOf(problems: readonly Problem[]): string {
   const errors = inOrder(problems).filter((problem) => severityOf(problem) === 'error');
   if (errors.length === 0) return '';
-  const text = `The records have ${errors.length} error${errors.length === 1 ? '' : 's'}; the site below is the last good one.\n\n${errors.map(problemText).join('\n\n')}`;
+  const text = `The records have ${errors.length} error${errors.length === 1 ? '' : 's'}; the site below is the last good one.\n\n${errors.map((problem) => problemText(problem)).join('\n\n')}`;
   return render(h('pre', { role: 'alert' }, text));
 }
 

@@ -35,6 +35,6 @@ export function comparedIn(folder: Folder): SeasonComparisons {
 /** What was seen in the last season of a folder without errors. */
 export function seenIn(folder: Folder): SeasonSeen {
   const { trial, problems } = check(folder);
-  if (!trial) throw new Error(problems.map(problemText).join('\n'));
+  if (!trial) throw new Error(problems.map((problem) => problemText(problem)).join('\n'));
   return seasonSeen(trial, trial.seasons.at(-1)!);
 }
