@@ -1,5 +1,3 @@
-import { findRoot } from './root.ts';
-
 const ROOT_TWO_PI = Math.sqrt(2 * Math.PI);
 
 /** Standard normal density. */
@@ -66,15 +64,56 @@ export function normalCdf(z: number): number {
   return z > 0 ? 1 - tail : tail;
 }
 
+const NEAR_P = [
+  3.387132872796366608, 133.14166789178437745, 1971.5909503065514427, 13731.693765509461125, 45921.953931549871457,
+  67265.770927008700853, 33430.575583588128105, 2509.0809287301226727,
+];
+const NEAR_Q = [
+  1, 42.313330701600911252, 687.1870074920579083, 5394.1960214247511077, 21213.794301586595867, 39307.89580009271061,
+  28729.085735721942674, 5226.495278852854561,
+];
+const FAR_P = [
+  1.42343711074968357734, 4.6303378461565452959, 5.7694972214606914055, 3.64784832476320460504, 1.27045825245236838258,
+  0.24178072517745061177, 0.0227238449892691845833, 7.7454501427834140764e-4,
+];
+const FAR_Q = [
+  1, 2.05319162663775882187, 1.6763848301838038494, 0.68976733498510000455, 0.14810397642748007459,
+  0.0151986665636164571966, 5.475938084995344946e-4, 1.05075007164441684324e-9,
+];
+const FARTHEST_P = [
+  6.6579046435011037772, 5.4637849111641143699, 1.7848265399172913358, 0.29656057182850489123, 0.026532189526576123093,
+  0.0012426609473880784386, 2.71155556874348757815e-5, 2.01033439929228813265e-7,
+];
+const FARTHEST_Q = [
+  1, 0.59983220655588793769, 0.13692988092273580531, 0.0148753612908506148525, 7.868691311456132591e-4,
+  1.8463183175100546818e-5, 1.4215117583164458887e-7, 2.04426310338993978564e-15,
+];
+
+function polynomial(c: readonly number[], x: number): number {
+  let sum = c[7]!;
+  for (let i = 6; i >= 0; i--) sum = sum * x + c[i]!;
+  return sum;
+}
+
 /**
  * Standard normal quantile.
  *
  * @param p  probability in (0, 1)
- * @returns  z with P(Z ≤ z) = p
+ * @returns  z with P(Z ≤ z) = p, relative error about 1e-16
+ * @throws RangeError if p lies outside (0, 1)
+ * @source Wichura (1988), algorithm AS 241, Appl. Stat. 37:477
  */
 export function normalQuantile(p: number): number {
   if (!(p > 0 && p < 1)) throw new RangeError(`a probability must lie between 0 and 1, not ${p}`);
-  if (p > 0.5) return p === 0.5 ? 0 : -normalQuantile(1 - p);
-  if (p === 0.5) return 0;
-  return findRoot((z) => Math.log(normalCdf(z)) - Math.log(p), -40, 0);
+  const q = p - 0.5;
+  if (Math.abs(q) <= 0.425) {
+    const r = 0.180625 - q * q;
+    return (q * polynomial(NEAR_P, r)) / polynomial(NEAR_Q, r);
+  }
+  const r = Math.sqrt(-Math.log(q < 0 ? p : 1 - p));
+  const z =
+    r <= 5
+      ? polynomial(FAR_P, r - 1.6) / polynomial(FAR_Q, r - 1.6)
+      : polynomial(FARTHEST_P, r - 5) / polynomial(FARTHEST_Q, r - 5);
+  return q < 0 ? -z : z;
 }

@@ -31,3 +31,6 @@ export type DeclaredTrait = RatingTrait | YesNoTrait | MeasureTrait;
 
 /** The traits every trial has. */
 export const builtInTraits = ['yield', 'fruits', 'first_ripe'] as const;
+
+/** Shares counted in events that `must` can limit: of so many fruit or plants, so many were. */
+export const countedShares = ['hot', 'off_type'] as const;

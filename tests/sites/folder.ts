@@ -5,6 +5,8 @@ import { compareSeason } from '../../src/analyse/compareSeason.ts';
 import type { SeasonComparisons } from '../../src/analyse/compareSeason.ts';
 import { seasonSeen } from '../../src/analyse/seen.ts';
 import type { SeasonSeen } from '../../src/analyse/seen.ts';
+import { adviseNextSeason } from '../../src/decide/nextSeason.ts';
+import type { NextSeason } from '../../src/decide/nextSeason.ts';
 import { problemText } from '../../src/present/problems.ts';
 
 /** A trial folder held in memory: paths below data/ and their text. */
@@ -37,4 +39,14 @@ export function seenIn(folder: Folder): SeasonSeen {
   const { trial, problems } = check(folder);
   if (!trial) throw new Error(problems.map((problem) => problemText(problem)).join('\n'));
   return seasonSeen(trial, trial.seasons.at(-1)!);
+}
+
+/** Advice on the season after the last of a folder without errors. */
+export function advisedIn(folder: Folder): NextSeason {
+  const { trial, problems } = check(folder);
+  if (!trial) throw new Error(problems.map((problem) => problemText(problem)).join('\n'));
+  return adviseNextSeason(
+    trial,
+    trial.seasons.map((season) => seasonSeen(trial, season)),
+  );
 }

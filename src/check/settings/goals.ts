@@ -1,6 +1,6 @@
 import { nearestName } from '../../terms/names.ts';
 import type { ClassSettings } from '../../terms/settings.ts';
-import { builtInTraits } from '../../terms/trait.ts';
+import { builtInTraits, countedShares } from '../../terms/trait.ts';
 import type { DeclaredTrait } from '../../terms/trait.ts';
 import type { SettingsNode } from '../../read/settingsTree.ts';
 import { below, takeKnown, takeMap, takeNumber } from './take.ts';
@@ -75,7 +75,7 @@ export function takeMust(
   for (const { id, entry, at } of byClass(node, classes, taking)) {
     const limits = new Map<string, { atMost: number | null; atLeast: number | null }>();
     for (const [key, limit] of takeMap(entry.node, at)) {
-      if (!isKnownTrait(key, traits)) {
+      if (!isKnownTrait(key, traits) && !(countedShares as readonly string[]).includes(key)) {
         unknownTrait(key, limit.place, traits, at);
         continue;
       }

@@ -1,0 +1,100 @@
+import { mixtureQuantile } from '../../numerics/mixture.ts';
+import { solveLower } from '../../numerics/cholesky.ts';
+import { seasonMeans, spreadPosterior, varietyGiven } from './posterior.ts';
+import type { ClassValues, SeasonMeans, SpreadCell, VarietyGiven } from './posterior.ts';
+
+/** What next season is expected to bring of a trait, for one variety, on the working scale. */
+export interface ExpectedVariety {
+  readonly variety: string;
+  readonly mean: number;
+  /** Prediction interval: the season-to-season spread is in it. */
+  readonly low: number;
+  readonly high: number;
+  /** Share of the distance from the class that comes from the variety's own records, 0 to 1. */
+  readonly ownShare: number;
+  /** Posterior variance of the variety's own part, season-to-season spread not in it. */
+  readonly variance: number;
+}
+
+export interface ExpectedClass {
+  readonly classId: string;
+  /** Posterior mean of the class's mean in an average season, working scale. */
+  readonly classMean: number;
+  readonly varieties: readonly ExpectedVariety[];
+}
+
+/** A trait's posterior with what it says of every class. */
+export interface ExpectedTrait {
+  readonly cells: readonly SpreadCell[];
+  /** Posterior means of σ_v and σ_w, working scale. */
+  readonly between: number;
+  readonly withSeason: number;
+  readonly classes: readonly ExpectedClass[];
+}
+
+/** Mean and variance of class mean + variety in a cell: q'm + fixed, the season means integrated out. */
+function levelOf(
+  given: VarietyGiven,
+  { means, factor }: SeasonMeans,
+): { readonly mean: number; readonly variance: number } {
+  const size = means.length;
+  const q = new Float64Array(size);
+  let mean = given.fixed;
+  for (let s = 0; s < size; s++) {
+    q[s] = 1 / size - given.pull[s]!;
+    mean += q[s]! * means[s]!;
+  }
+  solveLower(factor, size, q);
+  let variance = given.variance;
+  for (let s = 0; s < size; s++) variance += q[s]! * q[s]!;
+  return { mean, variance };
+}
+
+function expectedClass(own: ClassValues, cells: readonly SpreadCell[], level: number): ExpectedClass {
+  const means = cells.map(({ between, withSeason }) => seasonMeans(own, between, withSeason));
+  const average = (of: (cell: SpreadCell, i: number) => number): number =>
+    cells.reduce((sum, cell, i) => sum + cell.weight * of(cell, i), 0);
+  const classMean = average((_, i) => means[i]!.means.reduce((sum, m) => sum + m, 0) / own.seasons);
+  const varieties = own.varieties.map(({ id, values }): ExpectedVariety => {
+    const given = cells.map(({ between, withSeason }) => varietyGiven(values, own.seasons, between, withSeason));
+    const levels = given.map((one, i) => levelOf(one, means[i]!));
+    const parts = cells.map(({ weight, withSeason }, i) => ({
+      weight,
+      mean: levels[i]!.mean,
+      sd: Math.sqrt(levels[i]!.variance + withSeason ** 2),
+    }));
+    return {
+      variety: id,
+      mean: average((_, i) => levels[i]!.mean),
+      low: mixtureQuantile(parts, (1 - level) / 2),
+      high: mixtureQuantile(parts, (1 + level) / 2),
+      ownShare: average((_, i) => given[i]!.ownShare),
+      variance: average((_, i) => given[i]!.variance),
+    };
+  });
+  return { classId: own.classId, classMean, varieties };
+}
+
+/**
+ * Stage two for one trait: all seasons and classes together.
+ *
+ * @param classes     the trait's values by class
+ * @param priorScale  A of the priors, working scale
+ * @param level       level of the prediction interval
+ * @param points      grid points along each axis
+ * @source methods page B; Piepho et al. (2012) Biom. J. 54:844; Gelman (2006) Bayesian Anal. 1:515
+ */
+export function expectedTrait(
+  classes: readonly ClassValues[],
+  priorScale: number,
+  level: number,
+  points?: number,
+): ExpectedTrait {
+  const cells = spreadPosterior(classes, priorScale, points);
+  return {
+    cells,
+    between: cells.reduce((sum, { between, weight }) => sum + weight * between, 0),
+    withSeason: cells.reduce((sum, { withSeason, weight }) => sum + weight * withSeason, 0),
+    classes: classes.map((own) => expectedClass(own, cells, level)),
+  };
+}

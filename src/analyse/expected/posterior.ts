@@ -1,0 +1,191 @@
+import { choleskyFactor, solveLower, solveUpper } from '../../numerics/cholesky.ts';
+import type { Cholesky } from '../../numerics/cholesky.ts';
+
+/** One variety's estimate of a trait in one season, on the working scale. */
+export interface SeasonValue {
+  /** Position among the class's seasons. */
+  readonly season: number;
+  readonly theta: number;
+  /** Squared standard error. */
+  readonly variance: number;
+}
+
+/** A class's estimates of one trait over all seasons. */
+export interface ClassValues {
+  readonly classId: string;
+  /** How many seasons have the trait recorded in the class; at least one. */
+  readonly seasons: number;
+  readonly varieties: readonly { readonly id: string; readonly values: readonly SeasonValue[] }[];
+}
+
+/** A point of the grid over the two standard deviations, with its share of the posterior. */
+export interface SpreadCell {
+  /** SD between varieties, working scale. */
+  readonly between: number;
+  /** SD of a variety from season to season, working scale. */
+  readonly withSeason: number;
+  readonly weight: number;
+}
+
+/** Class-season means given the two standard deviations: normal with mean `means` and precision L Lᵀ. */
+export interface SeasonMeans {
+  readonly means: Float64Array;
+  readonly factor: Cholesky;
+  readonly logLikelihood: number;
+}
+
+/** θ about a fixed middle, so that large values lose no digits. */
+function middleOf(own: ClassValues): number {
+  let sum = 0;
+  let n = 0;
+  for (const { values } of own.varieties) {
+    for (const { theta } of values) {
+      sum += theta;
+      n++;
+    }
+  }
+  return n > 0 ? sum / n : 0;
+}
+
+/**
+ * Season means of a class given σ_v and σ_w, the varieties integrated out one by one (each needs only the rank-one
+ * update of its own seasons), and the logarithm of the restricted likelihood.
+ *
+ * @param own         the class, at least one value in every season
+ * @param between     σ_v ≥ 0
+ * @param withSeason  σ_w ≥ 0
+ * @source methods page B; Patterson & Thompson (1971) Biometrika 58:545 for the restricted likelihood;
+ *         Sherman & Morrison (1950) Ann. Math. Stat. 21:124 for the update
+ */
+export function seasonMeans(own: ClassValues, between: number, withSeason: number): SeasonMeans {
+  const size = own.seasons;
+  const precision = new Float64Array(size * size);
+  const right = new Float64Array(size);
+  const [v2, w2, middle] = [between * between, withSeason * withSeason, middleOf(own)];
+  let twice = 0;
+  for (const { values } of own.varieties) {
+    let [total, weighted] = [0, 0];
+    for (const { theta, variance } of values) {
+      const d = 1 / (variance + w2);
+      total += d;
+      weighted += d * (theta - middle);
+      twice += d * (theta - middle) ** 2 - Math.log(d);
+    }
+    const k = v2 / (1 + v2 * total);
+    twice += Math.log(1 + v2 * total) - k * weighted * weighted;
+    for (const a of values) {
+      const d = 1 / (a.variance + w2);
+      precision[a.season * size + a.season]! += d;
+      right[a.season]! += d * (a.theta - middle - k * weighted);
+      for (const b of values) precision[a.season * size + b.season]! -= (k * d) / (b.variance + w2);
+    }
+  }
+  const factor = choleskyFactor(precision, size);
+  if (!factor) return { means: right, factor: precision, logLikelihood: -Infinity };
+  solveLower(factor, size, right);
+  for (let s = 0; s < size; s++) twice += 2 * Math.log(factor[s * size + s]!) - right[s]! * right[s]!;
+  const means = solveUpper(factor, size, right);
+  for (let s = 0; s < size; s++) means[s]! += middle;
+  return { means, factor, logLikelihood: -twice / 2 };
+}
+
+/** One variety given the season means: v = fixed − Σ pull_s·m_s + N(0, variance). */
+export interface VarietyGiven {
+  readonly fixed: number;
+  readonly pull: Float64Array;
+  readonly variance: number;
+  /** Share of v that comes from the variety's own values, 0 to 1; the rest is the class. */
+  readonly ownShare: number;
+}
+
+/** A variety's normal distribution given the season means and the two standard deviations. */
+export function varietyGiven(
+  values: readonly SeasonValue[],
+  seasons: number,
+  between: number,
+  withSeason: number,
+): VarietyGiven {
+  const w2 = withSeason * withSeason;
+  const pull = new Float64Array(seasons);
+  let total = 0;
+  for (const { variance } of values) total += 1 / (variance + w2);
+  const variance = (between * between) / (1 + between * between * total);
+  let fixed = 0;
+  for (const { season, theta, variance: own } of values) {
+    const g = variance / (own + w2);
+    pull[season]! += g;
+    fixed += g * theta;
+  }
+  return { fixed, pull, variance, ownShare: variance * total };
+}
+
+const NEGLIGIBLE = 16;
+const PASSES = 12;
+
+interface Box {
+  readonly from: readonly [number, number];
+  readonly to: readonly [number, number];
+}
+
+/** Log densities at the middles of n × n cells of a box. */
+function evaluate(density: (v: number, w: number) => number, { from, to }: Box, n: number) {
+  const cells: { between: number; withSeason: number; log: number; i: number; j: number }[] = [];
+  for (let i = 0; i < n; i++) {
+    const between = from[0] + ((i + 0.5) * (to[0] - from[0])) / n;
+    for (let j = 0; j < n; j++) {
+      const withSeason = from[1] + ((j + 0.5) * (to[1] - from[1])) / n;
+      cells.push({ between, withSeason, log: density(between, withSeason), i, j });
+    }
+  }
+  return cells;
+}
+
+/** The part of the box that holds the posterior, a cell to spare on every side. */
+function narrowed({ from, to }: Box, cells: ReturnType<typeof evaluate>, n: number): Box {
+  const top = Math.max(...cells.map(({ log }) => log));
+  const kept = cells.filter(({ log }) => log > top - NEGLIGIBLE);
+  const ends = (axis: 0 | 1, of: (cell: (typeof cells)[number]) => number): readonly [number, number] => {
+    const width = (to[axis] - from[axis]) / n;
+    const [first, last] = [Math.min(...kept.map(of)), Math.max(...kept.map(of))];
+    return [from[axis] + Math.max(0, first - 1) * width, from[axis] + Math.min(n, last + 2) * width];
+  };
+  const [v, w] = [ends(0, ({ i }) => i), ends(1, ({ j }) => j)];
+  return { from: [v[0], w[0]], to: [v[1], w[1]] };
+}
+
+/**
+ * Posterior of σ_v ~ half-normal(A) and σ_w ~ half-normal(A/2), variances shared over classes, on a grid of midpoints
+ * that is drawn closer about the posterior until it fills the grid. No chains, no tuning: the same bytes every run.
+ *
+ * @param classes     every class's values of the trait
+ * @param priorScale  A, working scale, > 0
+ * @param points      grid points along each axis
+ * @returns           cells with a weight above a millionth of the largest; weights sum to 1
+ * @source methods page B; Gelman (2006) Bayesian Anal. 1:515 for the priors
+ */
+export function spreadPosterior(
+  classes: readonly ClassValues[],
+  priorScale: number,
+  points = 32,
+): readonly SpreadCell[] {
+  const density = (v: number, w: number): number => {
+    let log = -0.5 * ((v / priorScale) ** 2 + (w / (priorScale / 2)) ** 2);
+    for (const own of classes) log += seasonMeans(own, v, w).logLikelihood;
+    return log;
+  };
+  let box: Box = { from: [0, 0], to: [8 * priorScale, 4 * priorScale] };
+  let cells = evaluate(density, box, points);
+  for (let pass = 0; pass < PASSES; pass++) {
+    const next = narrowed(box, cells, points);
+    const kept = (axis: 0 | 1): number => (next.to[axis] - next.from[axis]) / (box.to[axis] - box.from[axis]);
+    if (kept(0) * kept(1) > 0.6) break;
+    box = next;
+    cells = evaluate(density, box, points);
+  }
+  const top = Math.max(...cells.map(({ log }) => log));
+  const kept = cells
+    .map((cell) => ({ ...cell, weight: Math.exp(cell.log - top) }))
+    .filter(({ weight }) => weight > 1e-6);
+  const sum = kept.reduce((total, { weight }) => total + weight, 0);
+  return kept.map(({ between, withSeason, weight }) => ({ between, withSeason, weight: weight / sum }));
+}

@@ -1,0 +1,187 @@
+import type { DeclaredTrait } from '../../terms/trait.ts';
+import type { PlantModel } from '../plantModel.ts';
+import type { SeasonSeen } from '../seen.ts';
+import { ownVariance } from './spreads.ts';
+import type { SeasonSpread } from './spreads.ts';
+
+/** How a season's value came by its standard error, or that the value itself stands for something else. */
+export type ValueMark = 'own' | 'borrowed' | 'assumed' | 'nothing-picked' | 'later-than';
+
+/** One variety's result in one season before anything is borrowed. */
+export interface SeasonResult {
+  readonly year: number;
+  readonly variety: string;
+  readonly classId: string;
+  /** Working scale; null where nothing was picked, which is placed once the class's values are known. */
+  readonly theta: number | null;
+  /** The season's own squared standard error; null where it has to be borrowed. */
+  readonly variance: number | null;
+  /** Plants, fruits counted, plantings or cells: what a borrowed variance is divided by. */
+  readonly units: number;
+  readonly isLaterThan: boolean;
+  /** Half the class's smallest positive planting yield, working scale: the place of a yield of nothing. */
+  readonly floor: number | null;
+}
+
+/** A trait's results in all seasons. */
+export interface TraitResults {
+  readonly results: readonly SeasonResult[];
+  readonly spreads: readonly SeasonSpread[];
+}
+
+const isLogTrait = (key: string): boolean => key === 'yield' || key === 'fruits' || key === 'first_ripe';
+
+/** True where differences of the trait are ratios: the working scale is the logarithm. */
+export function worksOnLogs(key: string): boolean {
+  return isLogTrait(key);
+}
+
+function onWorkingScale(model: PlantModel, isLog: boolean) {
+  const found = new Map<string, { theta: number; variance: number }>();
+  for (const { varieties, estimates, covariance } of model.classes) {
+    varieties.forEach((variety, i) => {
+      const [estimate, own] = [estimates[i]!, covariance[i]![i]!];
+      if (!isLog || model.family !== 'gaussian') found.set(variety, { theta: estimate, variance: own });
+      else if (estimate > 0) found.set(variety, { theta: Math.log(estimate), variance: own / estimate ** 2 });
+    });
+  }
+  return found;
+}
+
+/** Variance of one plant (of one fruit counted under a Poisson model) relative to the mean. */
+function relativeSpread({ family, dispersion, cvPercent, residualDf }: PlantModel, isLog: boolean): SeasonSpread {
+  const relative = cvPercent === null ? null : (cvPercent / 100) ** 2;
+  return { variance: isLog && family === 'gaussian' ? relative : dispersion, df: residualDf };
+}
+
+function plantResults(seen: SeasonSeen, key: string, classOf: (variety: string) => string): TraitResults {
+  const model = seen.models.get(key);
+  if (!model) return { results: [], spreads: [] };
+  const isLog = isLogTrait(key);
+  const working = onWorkingScale(model, isLog);
+  const units = seen.season.yieldUnits.filter(({ id, cause }) => cause !== 'accident' && seen.yields.has(id));
+  const perPlant = (id: string, plants: number): number => {
+    const own = seen.yields.get(id)!;
+    return ((key === 'yield' ? own.grams : own.fruits) ?? 0) / plants;
+  };
+  const floors = new Map<string, number>();
+  for (const { id, plants, variety } of isLog ? units : []) {
+    const value = perPlant(id, plants);
+    const classId = classOf(variety);
+    if (value > 0) floors.set(classId, Math.min(value, floors.get(classId) ?? Infinity));
+  }
+  const results = [...model.estimates].flatMap(([variety, { estimate, n }]): readonly SeasonResult[] => {
+    if (estimate === null) return [];
+    const classId = classOf(variety);
+    const own = working.get(variety);
+    const floor = isLog && floors.has(classId) ? Math.log(floors.get(classId)! / 2) : null;
+    const theta = own ? own.theta : isLog ? (estimate > 0 ? Math.log(estimate) : null) : estimate;
+    const plants = units.filter((unit) => unit.variety === variety).reduce((sum, unit) => sum + unit.plants, 0);
+    const counted = theta === null ? Math.exp(floor ?? 0) : estimate;
+    const basis = !isLog ? n : key === 'fruits' && model.family === 'poisson' ? plants * counted : plants;
+    const variance = own ? ownVariance(own.variance, model.residualDf) : null;
+    return [{ year: seen.season.year, variety, classId, theta, variance, units: basis, isLaterThan: false, floor }];
+  });
+  return { results, spreads: [relativeSpread(model, isLog)] };
+}
+
+function ripeningResults(seen: SeasonSeen, classOf: (variety: string) => string): TraitResults {
+  const model = seen.ripeningModel;
+  if (!model) return { results: [], spreads: [] };
+  const working = new Map(
+    model.classes.flatMap(({ varieties, estimates, covariance }) =>
+      varieties.map((variety, i) => [variety, { theta: estimates[i]!, variance: covariance[i]![i]! }] as const),
+    ),
+  );
+  const year = seen.season.year;
+  const results = [...model.estimates].flatMap(([variety, { estimate }]): readonly SeasonResult[] => {
+    const watched = seen.ripening.filter(
+      ({ unit, ripe }) => unit.variety === variety && (ripe !== null || unit.cause !== 'accident'),
+    );
+    if (watched.length === 0) return [];
+    const base = { year, variety, classId: classOf(variety), units: watched.length, floor: null };
+    const own = working.get(variety);
+    if (own)
+      return [{ ...base, theta: own.theta, variance: ownVariance(own.variance, model.residualDf), isLaterThan: false }];
+    if (estimate !== null) return [{ ...base, theta: Math.log(estimate), variance: null, isLaterThan: false }];
+    const days = watched.map(({ ripe, watchedInCurve }) => Math.log(Math.max(0.5, ripe ?? watchedInCurve)));
+    const theta = days.reduce((sum, log) => sum + log, 0) / days.length;
+    return [{ ...base, theta, variance: null, isLaterThan: true }];
+  });
+  return { results, spreads: [{ variance: model.dispersion, df: model.residualDf }] };
+}
+
+function ratingResults(seen: SeasonSeen, key: string, classOf: (variety: string) => string): TraitResults {
+  const model = seen.ratings.get(key);
+  if (!model) return { results: [], spreads: [] };
+  const at = new Map(model.means?.varieties.map((variety, i) => [variety, i]));
+  const results = [...model.estimates].flatMap(([variety, { estimate, n }]): readonly SeasonResult[] => {
+    const i = at.get(variety);
+    const theta = i === undefined ? estimate : model.means!.estimates[i]!;
+    if (theta === null) return [];
+    const variance = i === undefined ? null : ownVariance(model.means!.covariance[i]![i]!, model.residualDf);
+    return [
+      {
+        year: seen.season.year,
+        variety,
+        classId: classOf(variety),
+        theta,
+        variance,
+        units: n,
+        isLaterThan: false,
+        floor: null,
+      },
+    ];
+  });
+  return { results, spreads: [{ variance: model.means ? model.dispersion : null, df: model.residualDf }] };
+}
+
+/** Shares of a yes-no trait: variance of (k + 1) of (n + 2), so that 3 of 3 is not taken for certain. */
+function answerResults(seen: SeasonSeen, key: string, classOf: (variety: string) => string): TraitResults {
+  const results = [...(seen.answers.get(key) ?? [])].map(([variety, { k, n }]): SeasonResult => {
+    const p = (k + 1) / (n + 2);
+    const variance = (p * (1 - p)) / n;
+    return {
+      year: seen.season.year,
+      variety,
+      classId: classOf(variety),
+      theta: k / n,
+      variance,
+      units: n,
+      isLaterThan: false,
+      floor: null,
+    };
+  });
+  return { results, spreads: [] };
+}
+
+/**
+ * A trait's results in every season, on the working scale: logarithms of yield, fruits and days, ratings and measures
+ * as they are, shares from 0 to 1.
+ *
+ * @source methods page B
+ */
+export function seasonResults(
+  seasons: readonly SeasonSeen[],
+  key: string,
+  declared: DeclaredTrait | undefined,
+  classOf: (variety: string) => string,
+): TraitResults {
+  const all = seasons.map((seen) => {
+    if (key === 'first_ripe') return ripeningResults(seen, classOf);
+    if (declared?.kind === 'rating') return ratingResults(seen, key, classOf);
+    if (declared?.kind === 'yes-no') return answerResults(seen, key, classOf);
+    return plantResults(seen, key, classOf);
+  });
+  return { results: all.flatMap(({ results }) => results), spreads: all.flatMap(({ spreads }) => spreads) };
+}
+
+/** Variance of one unit where no season has one of its own. @source methods page B: common practice, no source */
+export function assumedVariance(key: string, declared: DeclaredTrait | undefined, theta: number): number {
+  if (key === 'first_ripe') return 0.15 ** 2;
+  if (isLogTrait(key)) return 0.4 ** 2;
+  if (declared?.kind === 'rating') return ((declared.to - declared.from) / 5) ** 2;
+  return (0.2 * theta) ** 2;
+}
+
+export type ClassOf = (variety: string) => string;

@@ -1,0 +1,131 @@
+import { mean, median } from 'simple-statistics';
+import type { DeclaredTrait } from '../../terms/trait.ts';
+import type { SeasonSeen } from '../seen.ts';
+import type { ClassValues, SeasonValue } from './posterior.ts';
+import { assumedVariance, seasonResults, worksOnLogs } from './seasonEstimates.ts';
+import type { ClassOf, SeasonResult, ValueMark } from './seasonEstimates.ts';
+import { pooledVariance } from './spreads.ts';
+
+/** A season's value of a variety as stage two takes it. */
+export interface MarkedValue {
+  readonly year: number;
+  readonly variety: string;
+  readonly classId: string;
+  readonly theta: number;
+  readonly variance: number;
+  readonly mark: ValueMark;
+}
+
+/** A trait over all seasons and classes, ready for stage two. */
+export interface TraitValues {
+  readonly trait: string;
+  readonly isLog: boolean;
+  /** A of the half-normal priors, working scale. */
+  readonly priorScale: number;
+  readonly values: readonly MarkedValue[];
+  /** Variance of one unit (plant, fruit counted, planting or cell), and how many a season's result usually rests on. */
+  readonly unitVariance: number;
+  readonly usualUnits: number;
+}
+
+/** SD of the varieties' means over all seasons; a fifth of their mean where there is no spread to see. */
+function spreadOfMeans(values: readonly MarkedValue[]): number {
+  const byVariety = new Map<string, number[]>();
+  for (const { variety, theta } of values) byVariety.set(variety, [...(byVariety.get(variety) ?? []), theta]);
+  const means = [...byVariety.values()].map(mean);
+  const middle = mean(means);
+  const sd =
+    means.length > 1 ? Math.sqrt(means.reduce((sum, x) => sum + (x - middle) ** 2, 0) / (means.length - 1)) : 0;
+  return sd > 0 ? sd : Math.max(Math.abs(middle) / 5, 1e-6);
+}
+
+function priorScaleOf(trait: string, declared: DeclaredTrait | undefined, values: readonly MarkedValue[]): number {
+  if (worksOnLogs(trait)) return 0.5;
+  if (declared?.kind === 'rating') return (declared.to - declared.from) / 4;
+  if (declared?.kind === 'yes-no') return 0.25;
+  return spreadOfMeans(values);
+}
+
+/** Where a yield of nothing is placed, and how surely: half the smallest yield, as far from the class as it is. */
+function placeNothing(own: SeasonResult, others: readonly SeasonResult[], borrowed: number) {
+  const known = others.filter(({ theta, classId }) => theta !== null && classId === own.classId);
+  const sameYear = known.filter(({ year }) => year === own.year);
+  const peers = sameYear.length > 0 ? sameYear : known;
+  const floor = own.floor ?? Math.min(...known.map(({ theta }) => theta!)) - Math.LN2;
+  if (peers.length === 0 || !Number.isFinite(floor)) return null;
+  const distance = floor - mean(peers.map(({ theta }) => theta!));
+  return { theta: floor, variance: borrowed + distance * distance };
+}
+
+/**
+ * A trait's values for stage two: a season's own standard error where it has one, else borrowed from the other
+ * seasons, else assumed; a yield of nothing and a variety that never ripened placed as the methods page says.
+ *
+ * @param seasons   what was seen, in order of years
+ * @param declared  the trait as declared; undefined for yield, fruits and first_ripe
+ * @returns         null where the trait was never recorded
+ * @source methods page B; Piepho et al. (2012) Biom. J. 54:844 for the two stages
+ */
+export function traitValues(
+  seasons: readonly SeasonSeen[],
+  trait: string,
+  declared: DeclaredTrait | undefined,
+  classOf: ClassOf,
+): TraitValues | null {
+  const { results, spreads } = seasonResults(seasons, trait, declared, classOf);
+  const pooled = pooledVariance(spreads);
+  const values = results.flatMap((own): readonly MarkedValue[] => {
+    const { year, variety, classId, isLaterThan } = own;
+    const unit = pooled ?? assumedVariance(trait, declared, own.theta ?? 0);
+    const borrowed = unit / Math.max(own.units, 1e-9);
+    const mark: ValueMark = own.variance !== null ? 'own' : pooled === null ? 'assumed' : 'borrowed';
+    if (own.theta === null) {
+      const placed = placeNothing(own, results, borrowed);
+      return placed ? [{ year, variety, classId, ...placed, mark: 'nothing-picked' }] : [];
+    }
+    if (isLaterThan) {
+      const theta = own.theta + Math.sqrt(unit);
+      return [{ year, variety, classId, theta, variance: borrowed, mark: 'later-than' }];
+    }
+    // A variance of nothing cannot be divided by.
+    const variance = Math.max(own.variance ?? borrowed, 1e-12);
+    return [{ year, variety, classId, theta: own.theta, variance, mark }];
+  });
+  if (values.length === 0) return null;
+  const thetas = values.map(({ theta }) => theta);
+  const answered = results.filter(({ variance }) => variance !== null).map(({ variance, units }) => variance! * units);
+  const unitVariance =
+    pooled ??
+    (declared?.kind === 'yes-no' && answered.length > 0
+      ? mean(answered)
+      : assumedVariance(trait, declared, mean(thetas)));
+  const units = results.map((own) => own.units);
+  return {
+    trait,
+    isLog: worksOnLogs(trait),
+    priorScale: priorScaleOf(trait, declared, values),
+    values,
+    unitVariance,
+    usualUnits: units.length > 0 ? median(units) : 1,
+  };
+}
+
+/**
+ * A class's values, varieties and seasons numbered; every variety of the list is in it, with or without values.
+ *
+ * @returns the class, or null where the trait was never recorded in it
+ */
+export function classValues(
+  { values }: Pick<TraitValues, 'values'>,
+  classId: string,
+  varieties: readonly string[],
+): ClassValues | null {
+  const own = values.filter((value) => value.classId === classId);
+  if (own.length === 0) return null;
+  const years = [...new Set(own.map(({ year }) => year))].toSorted((a, b) => a - b);
+  const byVariety = new Map<string, SeasonValue[]>(varieties.map((id) => [id, []]));
+  for (const { variety, year, theta, variance } of own) {
+    byVariety.get(variety)?.push({ season: years.indexOf(year), theta, variance });
+  }
+  return { classId, seasons: years.length, varieties: [...byVariety].map(([id, list]) => ({ id, values: list })) };
+}

@@ -1,0 +1,77 @@
+import { expectedTrait } from '../analyse/expected/expectedTrait.ts';
+import type { ExpectedTrait } from '../analyse/expected/expectedTrait.ts';
+import { classValues, traitValues } from '../analyse/expected/values.ts';
+import type { TraitValues } from '../analyse/expected/values.ts';
+import type { SeasonSeen } from '../analyse/seen.ts';
+import type { DeclaredTrait } from '../terms/trait.ts';
+import type { Trial } from '../terms/trial.ts';
+import type { TraitCase } from './cases.ts';
+import { betterOf, mustOf, weightsOf } from './goals.ts';
+
+/** A trait's values over all seasons, what is expected from them, and the plain data that verdicts are drawn from. */
+export interface Forecast {
+  readonly values: TraitValues;
+  readonly own: TraitCase;
+  readonly expected: ExpectedTrait;
+}
+
+function endsOf(declared: DeclaredTrait | undefined): TraitCase['ends'] {
+  if (declared?.kind === 'rating') return [declared.from, declared.to];
+  return declared?.kind === 'yes-no' ? [0, 1] : null;
+}
+
+/** Squared standard error of one more season's result. */
+function nextSeasonOf(
+  { trait, unitVariance, usualUnits, values }: TraitValues,
+  declared: DeclaredTrait | undefined,
+): TraitCase['nextSeason'] {
+  if (declared && declared.kind !== 'measure') return { variance: unitVariance / usualUnits, perPlant: false };
+  if (trait !== 'fruits') return { variance: unitVariance, perPlant: true };
+  const middle = values.reduce((sum, { theta }) => sum + theta, 0) / values.length;
+  return { variance: unitVariance / Math.exp(middle), perPlant: true };
+}
+
+/** Every trait that is a goal or has a limit in some class, in a fixed order. */
+function traitsThatCount({ settings }: Trial): readonly string[] {
+  const traits = new Set<string>();
+  for (const id of settings.classes.keys()) {
+    for (const trait of weightsOf(id, settings).weights.keys()) traits.add(trait);
+    for (const { trait } of mustOf(id, settings)) traits.add(trait);
+  }
+  traits.add('again');
+  return [...traits];
+}
+
+/**
+ * What the seasons say of next season, for every trait that counts somewhere.
+ *
+ * @param grown  ids of the varieties that were grown, by class
+ */
+export function forecastsOf(
+  trial: Trial,
+  seasons: readonly SeasonSeen[],
+  grown: ReadonlyMap<string, readonly string[]>,
+): ReadonlyMap<string, Forecast> {
+  const classOf = new Map(trial.varieties.map(({ id, classId }) => [id, classId]));
+  const forecasts = new Map<string, Forecast>();
+  for (const trait of traitsThatCount(trial)) {
+    const declared = trial.settings.traits.get(trait);
+    const values = traitValues(seasons, trait, declared, (id) => classOf.get(id) ?? 'all');
+    if (!values) continue;
+    const classes = [...grown].flatMap(([id, varieties]) => classValues(values, id, varieties) ?? []);
+    if (classes.length === 0) continue;
+    const { isLog, priorScale } = values;
+    const better = betterOf(trait, trial.settings);
+    const own = {
+      trait,
+      isLog,
+      better,
+      ends: endsOf(declared),
+      priorScale,
+      classes,
+      nextSeason: nextSeasonOf(values, declared),
+    };
+    forecasts.set(trait, { values, own, expected: expectedTrait(classes, priorScale, trial.settings.interval) });
+  }
+  return forecasts;
+}

@@ -1,0 +1,56 @@
+import type { TraitValues } from '../analyse/expected/values.ts';
+import type { Settings } from '../terms/settings.ts';
+import type { Better } from '../terms/trait.ts';
+import type { Goal, MustLimit } from './cases.ts';
+
+/** Which direction of a trait is good. */
+export function betterOf(trait: string, { traits }: Pick<Settings, 'traits'>): Better {
+  if (trait === 'yield' || trait === 'fruits') return 'higher';
+  return trait === 'first_ripe' ? 'lower' : (traits.get(trait)?.better ?? 'none');
+}
+
+/** Traits that count in a class: as the goals say; else yield, first ripe fruit and every rating with a good direction. */
+export function weightsOf(
+  classId: string,
+  settings: Settings,
+): { readonly weights: ReadonlyMap<string, number>; readonly areDefault: boolean } {
+  const given = [...(settings.goals.get(classId) ?? [])].filter(([, weight]) => weight > 0);
+  if (given.length > 0) return { weights: new Map(given), areDefault: false };
+  const rated = [...settings.traits.values()].filter(({ kind, better }) => kind === 'rating' && better !== 'none');
+  return {
+    weights: new Map(['yield', 'first_ripe', ...rated.map(({ key }) => key)].map((key) => [key, 1])),
+    areDefault: true,
+  };
+}
+
+export interface ClassGoals {
+  readonly goals: readonly Goal[];
+  readonly areDefault: boolean;
+  /** Goals that nobody recorded in the class: they do not enter the score. */
+  readonly unrecorded: readonly string[];
+}
+
+/**
+ * Goals of a class of which there are records. Where the goals are the usual ones and none of them was recorded, the
+ * answers to "again" stand in for them.
+ */
+export function goalsOf(classId: string, settings: Settings, traits: ReadonlyMap<string, TraitValues>): ClassGoals {
+  const { weights, areDefault } = weightsOf(classId, settings);
+  const isRecorded = (trait: string): boolean =>
+    traits.get(trait)?.values.some((value) => value.classId === classId) ?? false;
+  const recorded = [...weights].filter(([trait]) => isRecorded(trait));
+  if (recorded.length === 0 && areDefault && isRecorded('again')) recorded.push(['again', 1]);
+  const goals = recorded.map(([trait, weight]): Goal => {
+    const ranges = settings.ranges.get(trait);
+    const range = ranges?.get(classId) ?? ranges?.get('*');
+    const share = settings.traits.get(trait)?.kind === 'yes-no';
+    // The points of a share are the share itself.
+    return { trait, weight, good: range?.good ?? (share ? 1 : null), bad: range?.bad ?? (share ? 0 : null) };
+  });
+  return { goals, areDefault, unrecorded: areDefault ? [] : [...weights.keys()].filter((trait) => !isRecorded(trait)) };
+}
+
+/** Limits of a class, in the order of trial.yaml. */
+export function mustOf(classId: string, settings: Settings): readonly MustLimit[] {
+  return [...(settings.must.get(classId) ?? [])].map(([trait, limit]) => ({ trait, ...limit }));
+}

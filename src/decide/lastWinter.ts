@@ -1,0 +1,84 @@
+import type { SeasonSeen } from '../analyse/seen.ts';
+import { traitValues } from '../analyse/expected/values.ts';
+import type { Trial } from '../terms/trial.ts';
+import type { ClassAdvice } from './adviseClass.ts';
+import type { ClassCase } from './cases.ts';
+import { adviseNextSeason } from './nextSeason.ts';
+import { pointsOf } from './points.ts';
+import { lastSpot } from './spots.ts';
+
+/** How advice of the winter before fared in the season it was for. */
+export interface AdviceKept {
+  readonly advised: readonly string[];
+  /** Those of them that were grown, and so can be judged. */
+  readonly grown: readonly string[];
+  /** Those that earned one of the spots by what was seen. */
+  readonly earned: readonly string[];
+}
+
+export interface LastWinter {
+  readonly classId: string;
+  readonly season: number;
+  readonly keeps: AdviceKept;
+  readonly list: AdviceKept;
+}
+
+/** Scores of a season by what was seen in it: the same goals and ranges, an unrecorded trait at the class's middle. */
+function scoresSeen(trial: Trial, seen: SeasonSeen, advice: ClassAdvice, own: ClassCase) {
+  const scores = new Map<string, number>();
+  const grown = seen.varieties
+    .filter(({ variety }) => variety.classId === own.classId)
+    .map(({ variety }) => variety.id);
+  let newcomer = 0;
+  const total = advice.goals.reduce((sum, { weight }) => sum + weight, 0);
+  for (const { trait, weight, range } of advice.goals) {
+    const found = traitValues([seen], trait, trial.settings.traits.get(trait), () => own.classId);
+    const here = new Map(
+      (found?.values ?? [])
+        .filter(({ variety }) => grown.includes(variety))
+        .map(({ variety, theta }) => [variety, theta]),
+    );
+    if (here.size === 0) continue;
+    const middle = [...here.values()].reduce((sum, theta) => sum + theta, 0) / here.size;
+    const points = (theta: number): number =>
+      (weight / total) * pointsOf(range, found?.isLog ? Math.exp(theta) : theta);
+    newcomer += points(middle);
+    for (const id of grown) scores.set(id, (scores.get(id) ?? 0) + points(here.get(id) ?? middle));
+  }
+  return { scores, newcomer };
+}
+
+function kept(advised: readonly string[], scores: ReadonlyMap<string, number>, needed: number): AdviceKept {
+  const grown = advised.filter((id) => scores.has(id));
+  return { advised, grown, earned: grown.filter((id) => scores.get(id)! >= needed) };
+}
+
+/**
+ * The same rule run on the seasons before the last, and what became of its advice: a spot counts as earned by the
+ * season's own figures, which carry their own error.
+ *
+ * @param seasons  what was seen, in order of years
+ * @returns        one entry a class that could be advised then and was grown since; empty with one season
+ * @source methods page C
+ */
+export function lastWinter(trial: Trial, seasons: readonly SeasonSeen[]): readonly LastWinter[] {
+  const last = seasons.at(-1);
+  if (!last || seasons.length < 2) return [];
+  const then = adviseNextSeason(trial, seasons.slice(0, -1), false);
+  return then.classes.flatMap(({ advice, case: own }): readonly LastWinter[] => {
+    if (!advice) return [];
+    const { scores, newcomer } = scoresSeen(trial, last, advice, own);
+    if (scores.size === 0) return [];
+    const bar = own.bar === 'check' ? (scores.get(own.checkVariety ?? '') ?? newcomer) : newcomer;
+    const needed = Math.max(bar, lastSpot([...scores.values()], own.spots).score);
+    const keeps = advice.varieties.filter(({ verdict }) => verdict === 'keep').map(({ variety }) => variety);
+    return [
+      {
+        classId: own.classId,
+        season: last.season.year,
+        keeps: kept(keeps, scores, needed),
+        list: kept(advice.list, scores, needed),
+      },
+    ];
+  });
+}

@@ -1,0 +1,51 @@
+import type { TraitValues } from '../analyse/expected/values.ts';
+import type { SeasonSeen } from '../analyse/seen.ts';
+import { wilsonInterval } from '../numerics/wilson.ts';
+import { countedShares } from '../terms/trait.ts';
+import type { Settings } from '../terms/settings.ts';
+import type { Competitor, MustLimit } from './cases.ts';
+
+type Counted = (typeof countedShares)[number];
+
+/** Fruit or plants counted over all seasons: k of n; null where none were. */
+function counted(seasons: readonly SeasonSeen[], variety: string, key: Counted): readonly [number, number] | null {
+  let [k, n] = [0, 0];
+  for (const { varieties } of seasons) {
+    const share = varieties.find((own) => own.variety.id === variety)?.shares[key];
+    if (share) [k, n] = [k + share.k, n + share.n];
+  }
+  return n > 0 ? [k, n] : null;
+}
+
+const isCounted = (trait: string): trait is Counted => (countedShares as readonly string[]).includes(trait);
+
+/**
+ * What a variety's records say of the limits that must not be missed: a limit on something never recorded is not
+ * tested; where fruit was counted, the upper limit of k of n has to keep the limit.
+ *
+ * @source methods page C
+ */
+export function limitsOf(
+  seasons: readonly SeasonSeen[],
+  variety: string,
+  must: readonly MustLimit[],
+  traits: ReadonlyMap<string, TraitValues>,
+  { interval, verdicts }: Pick<Settings, 'interval' | 'verdicts'>,
+): Pick<Competitor, 'untested' | 'missed'> {
+  let [untested, missed] = [false, false];
+  for (const { trait, atMost } of must) {
+    if (traits.get(trait)?.values.some((value) => value.variety === variety)) continue;
+    const found = counted(seasons, variety, isCounted(trait) ? trait : 'hot');
+    const isTold = found !== null && atMost !== null && (isCounted(trait) || trait === 'heat');
+    if (!isTold) {
+      untested = true;
+      continue;
+    }
+    // A limit on heat itself says nothing of how many fruit may be hot: as many as a keep may fail in.
+    const limit = isCounted(trait) ? atMost : 1 - verdicts.keepFrom;
+    const [low, high] = wilsonInterval(...found, interval);
+    if (low > limit) missed = true;
+    else if (high > limit) untested = true;
+  }
+  return { untested, missed };
+}

@@ -1,0 +1,124 @@
+import type { SeasonSeen } from '../analyse/seen.ts';
+import type { ClassSettings } from '../terms/settings.ts';
+import type { Trial } from '../terms/trial.ts';
+import { adviseClass } from './adviseClass.ts';
+import type { ClassAdvice } from './adviseClass.ts';
+import { candidatesOf } from './candidates.ts';
+import type { NoCandidate } from './candidates.ts';
+import type { ClassCase } from './cases.ts';
+import { forecastsOf } from './forecasts.ts';
+import type { Forecast } from './forecasts.ts';
+import { goalsOf, mustOf } from './goals.ts';
+import { limitsOf } from './must.ts';
+
+/** What a verdict rests on, where that is one-sided. */
+export interface Basis {
+  readonly onlyContainers: boolean;
+  readonly onlyTopped: boolean;
+  /** The last season in which it was grown. */
+  readonly lastGrown: number;
+  readonly seasons: number;
+}
+
+export interface ClassOutcome {
+  readonly classId: string;
+  readonly case: ClassCase;
+  /** Null where nothing that counts was recorded, or nobody competes. */
+  readonly advice: ClassAdvice | null;
+  readonly goalsAreDefault: boolean;
+  readonly unrecorded: readonly string[];
+  readonly excluded: readonly { readonly variety: string; readonly why: NoCandidate }[];
+  /** The bar was to be the check variety, but it has no records. */
+  readonly barFellBack: boolean;
+  /** Most varieties have two seasons or more: newcomers look better than they are. */
+  readonly mostlySurvivors: boolean;
+  readonly basis: ReadonlyMap<string, Basis>;
+}
+
+/** Advice on the season after the last one recorded. */
+export interface NextSeason {
+  readonly season: number;
+  readonly forecasts: ReadonlyMap<string, Forecast>;
+  readonly classes: readonly ClassOutcome[];
+}
+
+function basisOf(seasons: readonly SeasonSeen[], variety: string): Basis {
+  const grown = seasons.filter(({ varieties }) => varieties.some((own) => own.variety.id === variety));
+  const plantings = grown.flatMap(({ season }) => season.plantings.filter((own) => own.variety === variety));
+  return {
+    onlyContainers: plantings.every(({ standsIn }) => standsIn === 'pot' || standsIn === 'bag'),
+    onlyTopped: plantings.every(({ topped }) => topped === true),
+    lastGrown: grown.at(-1)!.season.year,
+    seasons: grown.length,
+  };
+}
+
+/** Spots of a class: as set, else as many as varieties it grew when it was last grown. */
+function spotsOf(own: ClassSettings, seasons: readonly SeasonSeen[]): number {
+  const count = ({ varieties }: SeasonSeen): number =>
+    varieties.filter(({ variety }) => variety.classId === own.id).length;
+  return own.spots ?? seasons.map(count).findLast((n) => n > 0) ?? 0;
+}
+
+interface Known {
+  readonly candidates: ReturnType<typeof candidatesOf>;
+  readonly forecasts: ReadonlyMap<string, Forecast>;
+  readonly withDetail: boolean;
+}
+
+function classOutcome(
+  trial: Trial,
+  seasons: readonly SeasonSeen[],
+  own: ClassSettings,
+  { candidates, forecasts, withDetail }: Known,
+): ClassOutcome {
+  const { settings } = trial;
+  const values = new Map([...forecasts].map(([trait, forecast]) => [trait, forecast.values]));
+  const { goals, areDefault, unrecorded } = goalsOf(own.id, settings, values);
+  const must = mustOf(own.id, settings);
+  const hasCheck = candidates.some(({ variety }) => variety.id === own.checkVariety);
+  const barFellBack = own.bar === 'check' && !hasCheck;
+  const competitors = candidates.map(({ variety, excluded }) => ({
+    id: variety.id,
+    competes: excluded === null,
+    ...limitsOf(seasons, variety.id, must, values, settings),
+  }));
+  const basis = new Map(candidates.map(({ variety }) => [variety.id, basisOf(seasons, variety.id)]));
+  const bar = barFellBack ? 'newcomer' : own.bar;
+  const spots = spotsOf(own, seasons);
+  const made: ClassCase = { classId: own.id, spots, bar, checkVariety: own.checkVariety, competitors, goals, must };
+  const canAdvise = goals.length > 0 && spots > 0 && competitors.some(({ competes }) => competes);
+  const repeated = [...basis.values()].filter((one) => one.seasons >= 2).length;
+  return {
+    classId: own.id,
+    case: made,
+    advice: canAdvise ? adviseClass(made, forecasts, settings.verdicts, withDetail) : null,
+    goalsAreDefault: areDefault,
+    unrecorded,
+    excluded: candidates.flatMap(({ variety, excluded }) =>
+      excluded === null ? [] : [{ variety: variety.id, why: excluded }],
+    ),
+    barFellBack,
+    mostlySurvivors: repeated > basis.size / 2,
+    basis,
+  };
+}
+
+/**
+ * Verdicts and lists for the season after the last of `seasons`.
+ *
+ * @param seasons     what was seen, in order of years, at least one
+ * @param withDetail  false leaves out what turns a verdict and what would settle it
+ * @source methods page B and C
+ */
+export function adviseNextSeason(trial: Trial, seasons: readonly SeasonSeen[], withDetail = true): NextSeason {
+  const season = seasons.at(-1)!.season.year + 1;
+  const classes = [...trial.settings.classes.values()];
+  const candidates = new Map(classes.map((own) => [own.id, candidatesOf(trial, seasons, own, season)]));
+  const grown = new Map([...candidates].map(([id, list]) => [id, list.map(({ variety }) => variety.id)]));
+  const forecasts = forecastsOf(trial, seasons, grown);
+  const outcomes = classes
+    .filter(({ id }) => candidates.get(id)!.length > 0)
+    .map((own) => classOutcome(trial, seasons, own, { candidates: candidates.get(own.id)!, forecasts, withDetail }));
+  return { season, forecasts, classes: outcomes };
+}

@@ -1,0 +1,65 @@
+import type { Better, Limit } from '../terms/trait.ts';
+
+/** From where to where a trait's points run, shown unit; a pair is left and right of the best. */
+export interface PointRange {
+  readonly good: Limit;
+  readonly bad: Limit;
+}
+
+interface RangeBasis {
+  readonly better: Better;
+  readonly isLog: boolean;
+  readonly ends: readonly [number, number] | null;
+  /** Posterior mean of the class mean and of σ_v, working scale. */
+  readonly classMean: number;
+  readonly between: number;
+}
+
+/**
+ * Range of a trait's points: as given, else the class mean less and plus two standard deviations between varieties,
+ * so that every trait has the same room and the weights weigh what they say.
+ *
+ * @source methods page C; Derringer & Suich (1980) J. Qual. Technol. 12:214 for straight-line desirability
+ */
+export function pointRange(
+  given: { readonly good: Limit | null; readonly bad: Limit | null },
+  basis: RangeBasis,
+): PointRange {
+  const { better, isLog, ends, classMean, between } = basis;
+  const at = (steps: number): number => {
+    const x = classMean + steps * between;
+    const value = isLog ? Math.exp(x) : x;
+    return ends ? Math.min(ends[1], Math.max(ends[0], value)) : value;
+  };
+  const [low, high] = [at(-2), at(2)];
+  if (better === 'between') {
+    const good = typeof given.good === 'number' ? ([given.good, given.good] as const) : (given.good ?? [at(-1), at(1)]);
+    const bad = typeof given.bad === 'number' ? null : given.bad;
+    return {
+      good,
+      bad: bad ?? [Math.min(low, good[0] - (high - low) / 2), Math.max(high, good[1] + (high - low) / 2)],
+    };
+  }
+  const [good, bad] = better === 'lower' ? [low, high] : [high, low];
+  return { good: given.good ?? good, bad: given.bad ?? bad };
+}
+
+function line(value: number, bad: number, good: number): number {
+  if (good === bad) return value === good ? 100 : 50;
+  return 100 * Math.min(1, Math.max(0, (value - bad) / (good - bad)));
+}
+
+/** Points of a value, 0 to 100: straight from bad to good, flat outside; between two edges, from the edges inwards. */
+export function pointsOf({ good, bad }: PointRange, value: number): number {
+  if (typeof good === 'number' && typeof bad === 'number') return line(value, bad, good);
+  const [low, high] = typeof good === 'number' ? [good, good] : good;
+  const [left, right] = typeof bad === 'number' ? [bad, bad] : bad;
+  if (value < low) return line(value, left, low);
+  return value > high ? line(value, right, high) : 100;
+}
+
+/** Outermost values of a range: beyond them points are cut off. */
+export function extentOf({ good, bad }: PointRange): readonly [number, number] {
+  const all = [good, bad].flat();
+  return [Math.min(...all), Math.max(...all)];
+}

@@ -1,0 +1,29 @@
+import type { Competitor, VerdictSettings } from './cases.ts';
+
+export type Verdict = 'keep' | 'drop' | 'no-room' | 'try-again';
+
+/** A little over 0.01, so that 0.79 is on the edge of 0.8 in doubles too. */
+const EDGE = 0.01 + 1e-12;
+
+/**
+ * Verdict from the shares of simulated seasons.
+ *
+ * @param share  share in which the variety earns a spot
+ * @param above  share in which its score reaches the bar, ≥ share
+ * @source methods page C
+ */
+export function verdictOf(
+  share: number,
+  above: number,
+  { keepFrom, dropBelow }: VerdictSettings,
+  { untested }: Pick<Competitor, 'untested'>,
+): Verdict {
+  if (share >= keepFrom && !untested) return 'keep';
+  if (above < dropBelow) return 'drop';
+  return share < dropBelow ? 'no-room' : 'try-again';
+}
+
+/** True where the share lies so close to a limit that the draw of random numbers could turn the verdict. */
+export function isOnTheEdge(share: number, { keepFrom, dropBelow }: VerdictSettings): boolean {
+  return Math.abs(share - keepFrom) <= EDGE || Math.abs(share - dropBelow) <= EDGE;
+}
