@@ -8,6 +8,6 @@ export default async function configure(config: EleventyConfig): Promise<Record<
   if (!existsSync('data')) throw new Error('run Eleventy from a trial folder');
   const { pages } = await makePages('.');
   configureEleventy(config, pages);
-  config.addPassthroughCopy({ 'site/assets': 'assets' });
+  config.addPassthroughCopy({ 'site/assets': 'assets', 'dist/assets': 'assets' });
   return { dir: { input: 'content', output: '_site' }, htmlTemplateEngine: false, markdownTemplateEngine: false };
 }

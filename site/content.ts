@@ -1,6 +1,8 @@
 import type { SeasonSeen } from '../src/analyse/seen.ts';
 import type { ClassReport } from '../src/present/classReport.ts';
 import type { Download } from '../src/present/downloads.ts';
+import type { ClassAdviceWords } from '../src/present/nextSeason/classAdvice.ts';
+import type { WeightsContent } from '../src/present/nextSeason/weights.ts';
 import type { Writing } from '../src/present/numbers.ts';
 import type { Problem } from '../src/terms/problem.ts';
 import type { Trial } from '../src/terms/trial.ts';
@@ -19,6 +21,18 @@ export interface SiteContent {
   readonly downloads: readonly Download[];
   /** The grower's words as HTML, by content path without `.md`. */
   readonly words: ReadonlyMap<string, string>;
+  /** Null where no season is recorded. */
+  readonly next: NextContent | null;
+}
+
+/** What the pages about next season are made from. */
+export interface NextContent {
+  readonly season: number;
+  readonly classes: readonly ClassAdviceWords[];
+  readonly figures: ReadonlyMap<string, readonly DrawnFigure[]>;
+  /** How much varieties and seasons differ, a sentence a trait. */
+  readonly spread: readonly string[];
+  readonly weights: WeightsContent;
 }
 
 export interface Page {

@@ -1,4 +1,5 @@
 import type { ComponentChildren, JSX } from 'preact';
+import type { Words } from '../src/present/words/english.ts';
 
 /** What every page is given: its own words, and the way back to the site's root. */
 export interface PageFrame {
@@ -7,6 +8,9 @@ export interface PageFrame {
   readonly language: string;
   /** `./` on the front page, `../` one folder down: links are relative so that the site works from a memory stick. */
   readonly root: string;
+  /** Pages of the navigation: address and name. */
+  readonly pages: readonly (readonly [address: string, name: string])[];
+  readonly words: Words['frame'];
   readonly children: ComponentChildren;
 }
 
@@ -18,14 +22,7 @@ export function to(root: string, page: string): string {
   return `${root}${page}index.html`;
 }
 
-export function Layout({ title, trialTitle, language, root, children }: PageFrame): JSX.Element {
-  const pages = [
-    ['', 'Front page'],
-    ['seasons/', 'All seasons'],
-    ['data/', 'Data'],
-    ['data-notes/', 'Notes on the data'],
-    ['methods/', 'Methods'],
-  ] as const;
+export function Layout({ title, trialTitle, language, root, pages, words, children }: PageFrame): JSX.Element {
   return (
     <html lang={language}>
       <head>
@@ -38,11 +35,11 @@ export function Layout({ title, trialTitle, language, root, children }: PageFram
       <body>
         <div class="page">
           <a class="skip" href="#content">
-            To the content
+            {words.skip}
           </a>
           <header>
             <strong>{trialTitle}</strong>
-            <nav aria-label="Pages">
+            <nav aria-label={words.pages}>
               <ul>
                 {pages.map(([page, name]) => (
                   <li>
@@ -57,7 +54,7 @@ export function Layout({ title, trialTitle, language, root, children }: PageFram
             {children}
           </main>
           <footer>
-            <p>Made with Keeprow from the trial's own records. Figures are for these plants in these seasons.</p>
+            <p>{words.footer}</p>
           </footer>
         </div>
       </body>

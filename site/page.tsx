@@ -4,11 +4,32 @@ import type { Variety } from '../src/terms/trial.ts';
 import type { Page, SiteContent } from './content.ts';
 import { Layout, to } from './layout.tsx';
 
+function navigation({ next, writing: { words } }: SiteContent): readonly (readonly [string, string])[] {
+  const { nav } = words.frame;
+  return [
+    ['', nav.front],
+    ...(next
+      ? [['next-season/', words.nextSeason.nav] as const, ['your-weights/', words.yourWeights.nav] as const]
+      : []),
+    ['seasons/', nav.seasons],
+    ['data/', nav.data],
+    ['data-notes/', nav.notes],
+    ['methods/', nav.methods],
+  ];
+}
+
 export function page(content: SiteContent, address: string, title: string, body: (root: string) => JSX.Element): Page {
   const root = './' + '../'.repeat(address.split('/').length - 1);
   const { settings } = content.trial;
   const html = render(
-    <Layout title={title} trialTitle={settings.title} language={settings.language} root={root}>
+    <Layout
+      title={title}
+      trialTitle={settings.title}
+      language={settings.language}
+      root={root}
+      pages={navigation(content)}
+      words={content.writing.words.frame}
+    >
       {body(root)}
     </Layout>,
   );

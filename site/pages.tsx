@@ -1,11 +1,14 @@
+import { AdviceSummary } from './advice.tsx';
 import type { Page, SiteContent } from './content.ts';
 import { to } from './layout.tsx';
 import { page, Words } from './page.tsx';
 import { dataPage } from './pages/data.tsx';
 import { methodsPage } from './pages/methods.tsx';
+import { nextSeasonPage } from './pages/next.tsx';
 import { notesPage } from './pages/notes.tsx';
 import { seasonPage } from './pages/season.tsx';
 import { varietyPage } from './pages/variety.tsx';
+import { weightsPage } from './pages/weights.tsx';
 import { classesOf, resultsTable } from './seasonTables.tsx';
 
 /** All pages of the site. */
@@ -26,6 +29,7 @@ export function sitePages(content: SiteContent): readonly Page[] {
                 <h2>
                   {name}, {newest.season.year}
                 </h2>
+                <AdviceSummary content={content} classId={id} root={root} />
                 {resultsTable(content, newest, id, root)}
               </>
             ))}
@@ -46,6 +50,7 @@ export function sitePages(content: SiteContent): readonly Page[] {
         ))}
       </ul>
     )),
+    ...(content.next ? [nextSeasonPage(content, content.next), weightsPage(content, content.next)] : []),
     dataPage(content),
     notesPage(content),
     methodsPage(content),

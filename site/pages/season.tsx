@@ -1,6 +1,7 @@
 import type { Day } from '../../src/terms/day.ts';
 import type { SeasonSeen } from '../../src/analyse/seen.ts';
 import type { Page, SiteContent } from '../content.ts';
+import { AdviceSummary } from '../advice.tsx';
 import { page, Words } from '../page.tsx';
 import { ChartFigure, Table } from '../parts.tsx';
 import { classesOf } from '../seasonTables.tsx';
@@ -87,6 +88,7 @@ export function seasonPage(content: SiteContent, seen: SeasonSeen): Page {
         return (
           <section aria-labelledby={`class-${id}`}>
             <h2 id={`class-${id}`}>{name}</h2>
+            {seen === content.seasons.at(-1) ? <AdviceSummary content={content} classId={id} root={root} /> : null}
             {report?.findings.map((text) => (
               <p>{text}</p>
             ))}

@@ -1,9 +1,30 @@
+import type { JSX } from 'preact';
 import type { Variety } from '../../src/terms/trial.ts';
+import { Advice } from '../advice.tsx';
 import type { Page, SiteContent } from '../content.ts';
 import { to } from '../layout.tsx';
 import { page, percent, Words } from '../page.tsx';
 import { Table } from '../parts.tsx';
 import { figuresOf } from '../seasonTables.tsx';
+
+/** The verdict on a variety, or why it has none; null where it was never grown. */
+function adviceOf({ next, writing }: SiteContent, variety: Variety, root: string): JSX.Element | null {
+  const own = next?.classes.find(({ classId }) => classId === variety.classId);
+  if (!next || !own) return null;
+  const say = writing.words.nextSeason;
+  const advice = own.varieties.find((one) => one.variety === variety.id);
+  const excluded = own.excluded.find((one) => one.variety === variety.id);
+  if (!advice && !excluded) return null;
+  return (
+    <section aria-labelledby="advice">
+      <h2 id="advice">{say.advice(String(next.season))}</h2>
+      {advice ? <Advice advice={advice} /> : <p>{say.noAdvice(excluded!.text)}</p>}
+      <p>
+        <a href={to(root, 'next-season/')}>{say.inFull(String(next.season))}</a>
+      </p>
+    </section>
+  );
+}
 
 export function varietyPage(content: SiteContent, variety: Variety): Page {
   const grown = content.seasons.flatMap((seen) =>
@@ -25,6 +46,7 @@ export function varietyPage(content: SiteContent, variety: Variety): Page {
         {variety.generation === null ? '' : `, F${variety.generation} line`}. Seen in {grown.length} season
         {grown.length === 1 ? '' : 's'}.
       </p>
+      {adviceOf(content, variety, root)}
       <Words html={content.words.get(`varieties/${variety.id}`)} />
       <h2>Season by season</h2>
       <Table

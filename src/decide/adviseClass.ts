@@ -9,10 +9,16 @@ import type { DrawnTrait, Simulated } from './simulate.ts';
 import { isOnTheEdge, verdictOf } from './verdict.ts';
 import type { Verdict } from './verdict.ts';
 
-/** A trait with its posterior. */
+/** A trait with its posterior; the varieties are needed only for what would settle a verdict. */
 export interface TraitForecast {
   readonly own: TraitCase;
-  readonly expected: Pick<ExpectedTrait, 'cells' | 'between' | 'withSeason' | 'classes'>;
+  readonly expected: Pick<ExpectedTrait, 'cells' | 'between' | 'withSeason'> & {
+    readonly classes: readonly {
+      readonly classId: string;
+      readonly classMean: number;
+      readonly varieties: readonly Pick<ExpectedVariety, 'variety' | 'variance'>[];
+    }[];
+  };
 }
 
 /** What a trait does for or against a variety. */
@@ -94,7 +100,7 @@ function weightingsOf(goals: readonly Goal[]) {
   return { changed, weights: [base, ...changed.map(({ weights }) => weights)] };
 }
 
-function expectedOf({ expected }: TraitForecast, classId: string, variety: string): ExpectedVariety | undefined {
+function expectedOf({ expected }: TraitForecast, classId: string, variety: string) {
   return expected.classes.find((own) => own.classId === classId)?.varieties.find((own) => own.variety === variety);
 }
 
@@ -105,6 +111,7 @@ interface Run {
   readonly settings: VerdictSettings;
   readonly simulated: Simulated;
   readonly changed: ReturnType<typeof weightingsOf>['changed'];
+  readonly withDetail: boolean;
 }
 
 /** The chance to settle with 1, 3 and 6 plants. */
@@ -158,7 +165,7 @@ function varietyAdvice(run: Run, i: number): VarietyAdvice {
     reasons: reasonsOf(run, i),
     fragile,
     leans: isOpen ? (share >= (settings.keepFrom + settings.dropBelow) / 2 ? 'up' : 'down') : null,
-    settles: isOpen ? settlesOf(run, i, share) : [],
+    settles: isOpen && run.withDetail ? settlesOf(run, i, share) : [],
   };
 }
 
@@ -177,7 +184,8 @@ function goalRanges(own: ClassCase, drawn: readonly DrawnTrait[], { sums }: Simu
  * Advice for a class: verdicts in order of share, and the list that fills its spots.
  *
  * @param own     the class; every goal's trait is among `traits` with values in the class
- * @param traits  forecasts by trait
+ * @param traits      forecasts by trait
+ * @param withDetail  false leaves out what turns a verdict and what would settle it
  * @source methods page C
  */
 export function adviseClass(
@@ -189,7 +197,7 @@ export function adviseClass(
   const drawn = drawnTraits(own, traits, settings.seed);
   const { changed, weights } = weightingsOf(own.goals);
   const simulated = simulateClass(own, drawn, withDetail ? weights : weights.slice(0, 1), settings);
-  const run: Run = { own, traits, settings, simulated, changed: withDetail ? changed : [] };
+  const run: Run = { own, traits, settings, simulated, changed: withDetail ? changed : [], withDetail };
   const ordered = own.competitors
     .flatMap(({ competes }, i) => (competes ? [varietyAdvice(run, i)] : []))
     .toSorted((a, b) => b.share - a.share || (a.variety < b.variety ? -1 : 1));

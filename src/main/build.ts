@@ -61,7 +61,8 @@ async function writeSite(out: string, made: MadePages): Promise<void> {
   const fresh = mkdtempSync(join(dirname(out), '.keeprow-site-'));
   try {
     await writePages(fresh, made.pages);
-    cpSync(join(packageRoot(), 'site', 'assets'), join(fresh, 'assets'), { recursive: true });
+    for (const assets of ['site/assets', 'dist/assets'])
+      cpSync(join(packageRoot(), assets), join(fresh, 'assets'), { recursive: true });
     for (const [path, text] of made.files) writeFileSync(join(fresh, path), text);
     swap(fresh, out);
   } catch (fault) {

@@ -2,9 +2,15 @@ import type { Estimate } from '../terms/estimate.ts';
 import type { Settings } from '../terms/settings.ts';
 import { utcMilliseconds } from '../terms/day.ts';
 import type { Day } from '../terms/day.ts';
+import { traitName, wordsFor } from './words/catalogue.ts';
+import type { Words } from './words/english.ts';
 
 /** How figures are written: by the trial's language and the units it shows. */
 export interface Writing {
+  readonly words: Words;
+  readonly trait: (key: string) => string;
+  /** A share or level as a percentage, `95 %`. */
+  readonly percent: (share: number, decimals?: number) => string;
   readonly number: (value: number, decimals?: number) => string;
   readonly date: (day: Day) => string;
   /** Value and unit of a stored quantity as shown: g, cm, mm in, ounces and inches out where the trial says so. */
@@ -50,6 +56,7 @@ export function writingOf(settings: Pick<Settings, 'language' | 'units'>): Writi
     timeZone: 'UTC',
   });
   const shown: Writing['shown'] = (value, unit) => {
+    if (unit === 'share') return { value: value * 100, unit: '%', decimals: 0 };
     const us = settings.units === 'us' ? US[unit] : undefined;
     if (us) return { value: value * us[1], unit: us[0], decimals: us[2] };
     return { value, unit, decimals: DECIMALS[unit] ?? 1 };
@@ -71,7 +78,11 @@ export function writingOf(settings: Pick<Settings, 'language' | 'units'>): Writi
     const out = shown(value, unit);
     return number(Math.round(out.value / step) * step, Math.max(0, Math.round(-Math.log10(step))));
   };
+  const words = wordsFor(settings.language);
   return {
+    words,
+    trait: (key) => traitName(key, words),
+    percent: (share, decimals = (share * 100) % 1 === 0 ? 0 : 1) => `${number(share * 100, decimals)} %`,
     number,
     date: (day) => dates.format(utcMilliseconds(day)),
     shown,

@@ -3,15 +3,11 @@ import type { SeasonComparisons } from '../analyse/compareSeason.ts';
 import type { Estimate } from '../terms/estimate.ts';
 import type { Trial } from '../terms/trial.ts';
 import type { PlantModel } from '../analyse/plantModel.ts';
+import { nextSeasonDocument } from './nextSeason/document.ts';
+import type { AdviceSource } from './nextSeason/source.ts';
+import { publishedUnit } from './traitUnit.ts';
 
 const METHODS = { gamma: 'quasi-gamma', poisson: 'quasi-poisson', gaussian: 'least-squares' } as const;
-
-function traitUnit(key: string, trial: Trial): string {
-  if (key === 'yield' || key === 'early_yield') return 'g/plant';
-  if (key === 'fruits') return 'fruits/plant';
-  const trait = trial.settings.traits.get(key);
-  return trait?.kind === 'measure' ? trait.unit : 'points';
-}
 
 function figures({
   n,
@@ -63,7 +59,8 @@ export function seasonTraits(
   const traits: Record<string, PublishedFigure> = {};
   for (const [key, model] of seen.models) {
     const estimate = model.estimates.get(id);
-    if (estimate) traits[key] = { unit: traitUnit(key, trial), ...figures(estimate), method: METHODS[model.family] };
+    if (estimate)
+      traits[key] = { unit: publishedUnit(key, trial.settings), ...figures(estimate), method: METHODS[model.family] };
   }
   if (own.ripening) {
     const { ripe, unripe, median } = own.ripening;
@@ -198,6 +195,7 @@ function plantingsOf(seen: SeasonSeen): readonly unknown[] {
 export function resultsDocument(
   trial: Trial,
   seasons: readonly { readonly seen: SeasonSeen; readonly compared: SeasonComparisons }[],
+  advice: AdviceSource | null,
 ): Record<string, unknown> {
   return {
     format: 'keeprow-results/1',
@@ -219,6 +217,6 @@ export function resultsDocument(
       plantings: plantingsOf(seen),
       comparisons: comparisonsOf(seen, compared),
     })),
-    next_season: null,
+    next_season: advice && nextSeasonDocument(advice),
   };
 }

@@ -100,6 +100,7 @@ export const severities = {
   'scales-mixed': 'error',
   'check-variety-elsewhere': 'error',
   'season-setting-unused': 'warning',
+  'range-cuts-off': 'warning',
   // the grower's words
   'content-unreadable': 'error',
   'content-unused': 'warning',

@@ -1,5 +1,5 @@
 import { spawnSync } from 'node:child_process';
-import { cpSync, mkdtempSync } from 'node:fs';
+import { cpSync, mkdtempSync, readFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join, resolve } from 'node:path';
 import { pathToFileURL } from 'node:url';
@@ -10,7 +10,18 @@ import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { openBrowser } from './browser.ts';
 
 const root = resolve(import.meta.dirname, '../..');
-const PAGES = ['', '2026/', '2023/', 'varieties/tollgate-amber/', 'seasons/', 'data/', 'data-notes/', 'methods/'];
+const PAGES = [
+  '',
+  '2026/',
+  '2023/',
+  'varieties/tollgate-amber/',
+  'next-season/',
+  'your-weights/',
+  'seasons/',
+  'data/',
+  'data-notes/',
+  'methods/',
+];
 let browser: Browser;
 let site: string;
 
@@ -96,5 +107,65 @@ describe('charts', () => {
       expect(labels.filter((label) => /(new|returning): /.test(label))).toHaveLength(rows);
     }
     await page.close();
+  });
+});
+
+describe('your own weights', () => {
+  const open = async (hash = '') => {
+    const page = await browser.newPage();
+    await page.goto(`${pathToFileURL(join(site, 'your-weights/index.html')).href}${hash}`);
+    return page;
+  };
+  const rows = (page: Awaited<ReturnType<typeof open>>, classId: string) =>
+    page
+      .locator(`section[data-class="${classId}"] tbody tr`)
+      .evaluateAll((all) => all.map((row) => ({ ...(row as HTMLElement).dataset })));
+
+  it('counts with the club’s weights exactly what the build counted', async () => {
+    const context = await browser.newContext({ javaScriptEnabled: false });
+    const built = await context.newPage();
+    await built.goto(pathToFileURL(join(site, 'your-weights/index.html')).href);
+    const page = await open();
+    for (const classId of ['sweet', 'frying', 'hot', 'salad', 'cherry']) {
+      const [counted, expected] = [await rows(page, classId), await rows(built, classId)];
+      expect(counted.length).toBeGreaterThan(2);
+      expect(counted).toEqual(expected);
+    }
+    await context.close();
+    await page.close();
+  });
+  it('is moved by keyboard, says so, and writes a link that another reader opens with the same verdicts', async () => {
+    const page = await open();
+    const before = await rows(page, 'hot');
+    await page.getByLabel('Weight of days to first ripe fruit').nth(2).focus();
+    for (let i = 0; i < 6; i++) await page.keyboard.press('ArrowLeft');
+    await page.waitForFunction(
+      (old) => document.querySelector<HTMLElement>('section[data-class="hot"] tbody tr')!.dataset['earned'] !== old,
+      before[0]!['earned'],
+    );
+    const after = await rows(page, 'hot');
+    expect(after).not.toEqual(before);
+    const link = await page.locator('#weights-link').getAttribute('href');
+    expect(link).toBe('#hot.first_ripe=0');
+    const other = await open(link!);
+    expect(await rows(other, 'hot')).toEqual(after);
+    await other.getByRole('button', { name: 'Back to the club’s weights' }).click();
+    expect(await rows(other, 'hot')).toEqual(before);
+    await other.close();
+    await page.close();
+  });
+  it('says that nothing counts where every weight is 0', async () => {
+    const page = await open('#cherry.yield=0&cherry.flavour=0&cherry.first_ripe=0');
+    expect(await page.locator('section[data-class="cherry"] [role="status"]').textContent()).toContain(
+      'nothing counts',
+    );
+    expect(await rows(page, 'cherry')).toEqual([]);
+    await page.close();
+  });
+  it('carries at most 60 kB of data and 30 kB of script', () => {
+    const html = readFileSync(join(site, 'your-weights/index.html'), 'utf8');
+    const json = /<script type="application\/json"[^>]*>([^<]*)<\/script>/.exec(html)![1]!;
+    expect(Buffer.byteLength(json)).toBeLessThan(60_000);
+    expect(Buffer.byteLength(readFileSync(join(site, 'assets/your-weights.js')))).toBeLessThan(30_000);
   });
 });

@@ -1,5 +1,6 @@
 import { mixtureQuantile } from '../../numerics/mixture.ts';
 import { solveLower } from '../../numerics/cholesky.ts';
+import { classMeanOf } from './classMean.ts';
 import { seasonMeans, spreadPosterior, varietyGiven } from './posterior.ts';
 import type { ClassValues, SeasonMeans, SpreadCell, VarietyGiven } from './posterior.ts';
 
@@ -54,7 +55,6 @@ function expectedClass(own: ClassValues, cells: readonly SpreadCell[], level: nu
   const means = cells.map(({ between, withSeason }) => seasonMeans(own, between, withSeason));
   const average = (of: (cell: SpreadCell, i: number) => number): number =>
     cells.reduce((sum, cell, i) => sum + cell.weight * of(cell, i), 0);
-  const classMean = average((_, i) => means[i]!.means.reduce((sum, m) => sum + m, 0) / own.seasons);
   const varieties = own.varieties.map(({ id, values }): ExpectedVariety => {
     const given = cells.map(({ between, withSeason }) => varietyGiven(values, own.seasons, between, withSeason));
     const levels = given.map((one, i) => levelOf(one, means[i]!));
@@ -72,7 +72,7 @@ function expectedClass(own: ClassValues, cells: readonly SpreadCell[], level: nu
       variance: average((_, i) => given[i]!.variance),
     };
   });
-  return { classId: own.classId, classMean, varieties };
+  return { classId: own.classId, classMean: classMeanOf(own, cells), varieties };
 }
 
 /**

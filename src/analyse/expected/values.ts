@@ -3,7 +3,7 @@ import type { DeclaredTrait } from '../../terms/trait.ts';
 import type { SeasonSeen } from '../seen.ts';
 import type { ClassValues, SeasonValue } from './posterior.ts';
 import { assumedVariance, seasonResults, worksOnLogs } from './seasonEstimates.ts';
-import type { ClassOf, SeasonResult, ValueMark } from './seasonEstimates.ts';
+import type { ClassOf, SeasonResult, TraitResults, ValueMark } from './seasonEstimates.ts';
 import { pooledVariance } from './spreads.ts';
 
 /** A season's value of a variety as stage two takes it. */
@@ -58,21 +58,18 @@ function placeNothing(own: SeasonResult, others: readonly SeasonResult[], borrow
 }
 
 /**
- * A trait's values for stage two: a season's own standard error where it has one, else borrowed from the other
+ * Results as values for stage two: a season's own standard error where it has one, else borrowed from the other
  * seasons, else assumed; a yield of nothing and a variety that never ripened placed as the methods page says.
  *
- * @param seasons   what was seen, in order of years
  * @param declared  the trait as declared; undefined for yield, fruits and first_ripe
- * @returns         null where the trait was never recorded
- * @source methods page B; Piepho et al. (2012) Biom. J. 54:844 for the two stages
+ * @returns         null where nothing was recorded
+ * @source methods page B
  */
-export function traitValues(
-  seasons: readonly SeasonSeen[],
+export function markedValues(
   trait: string,
   declared: DeclaredTrait | undefined,
-  classOf: ClassOf,
+  { results, spreads }: TraitResults,
 ): TraitValues | null {
-  const { results, spreads } = seasonResults(seasons, trait, declared, classOf);
   const pooled = pooledVariance(spreads);
   const values = results.flatMap((own): readonly MarkedValue[] => {
     const { year, variety, classId, isLaterThan } = own;
@@ -92,22 +89,28 @@ export function traitValues(
     return [{ year, variety, classId, theta: own.theta, variance, mark }];
   });
   if (values.length === 0) return null;
-  const thetas = values.map(({ theta }) => theta);
   const answered = results.filter(({ variance }) => variance !== null).map(({ variance, units }) => variance! * units);
-  const unitVariance =
-    pooled ??
-    (declared?.kind === 'yes-no' && answered.length > 0
-      ? mean(answered)
-      : assumedVariance(trait, declared, mean(thetas)));
-  const units = results.map((own) => own.units);
-  return {
-    trait,
-    isLog: worksOnLogs(trait),
-    priorScale: priorScaleOf(trait, declared, values),
-    values,
-    unitVariance,
-    usualUnits: units.length > 0 ? median(units) : 1,
-  };
+  const assumed = assumedVariance(trait, declared, mean(values.map(({ theta }) => theta)));
+  const unitVariance = pooled ?? (declared?.kind === 'yes-no' && answered.length > 0 ? mean(answered) : assumed);
+  const usualUnits = median(results.map(({ units }) => units));
+  const priorScale = priorScaleOf(trait, declared, values);
+  return { trait, isLog: worksOnLogs(trait), priorScale, values, unitVariance, usualUnits };
+}
+
+/**
+ * A trait's values for stage two, from what was seen in every season.
+ *
+ * @param seasons  what was seen, in order of years
+ * @returns        null where the trait was never recorded
+ * @source methods page B; Piepho et al. (2012) Biom. J. 54:844 for the two stages
+ */
+export function traitValues(
+  seasons: readonly SeasonSeen[],
+  trait: string,
+  declared: DeclaredTrait | undefined,
+  classOf: ClassOf,
+): TraitValues | null {
+  return markedValues(trait, declared, seasonResults(seasons, trait, declared, classOf));
 }
 
 /**

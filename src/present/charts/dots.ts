@@ -37,7 +37,15 @@ export function dots(chart: DotChart, width: number): Drawing {
       },
     },
   ];
-  if (isRatio) {
+  if (chart.pulls) {
+    layer.splice(2, 0, {
+      data: { name: 'pulls' },
+      mark: { type: 'rule', color: INK, strokeWidth: 1, yOffset: 8, aria: false },
+      encoding: { y, x: x('from'), x2: { field: 'to' } },
+    });
+  }
+  const line = isRatio ? 1 : chart.reference;
+  if (line !== undefined) {
     layer.push({
       data: { name: 'reference' },
       mark: { type: 'rule', color: 'var(--check)', strokeWidth: 1, aria: false },
@@ -52,6 +60,11 @@ export function dots(chart: DotChart, width: number): Drawing {
     });
   }
   const spec = { width, height: { step: 26 }, config: CONFIG, datasets: {}, layer };
+  return { spec: spec as unknown as TopLevelSpec, data: dataOf(chart, line) };
+}
+
+/** The chart's rows by the names of the specification's data. */
+function dataOf(chart: DotChart, line: number | undefined): Drawing['data'] {
   const rows = chart.rows.map((row) => ({ ...row, description: `${row.name}, ${row.group}: ${row.written}` }));
   const intervals = rows.map(({ name, group, estimate, low, high }) => ({
     name,
@@ -59,6 +72,11 @@ export function dots(chart: DotChart, width: number): Drawing {
     low: low ?? estimate,
     high: high ?? estimate,
   }));
-  const data = { rows, intervals, plants: chart.plants, ...(isRatio ? { reference: [{ value: 1 }] } : {}) };
-  return { spec: spec as unknown as TopLevelSpec, data };
+  return {
+    rows,
+    intervals,
+    plants: chart.plants,
+    ...(chart.pulls ? { pulls: chart.pulls } : {}),
+    ...(line === undefined ? {} : { reference: [{ value: line }] }),
+  };
 }

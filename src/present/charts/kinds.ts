@@ -16,6 +16,10 @@ export interface DotChart {
   readonly zero: boolean;
   /** The check variety's line at 1 on a logarithmic axis, with words at both ends; null: a plain axis. */
   readonly ratioTo: string | null;
+  /** Lines from where a variety's own records stand to its mark, so that the pull is seen; absent: none. */
+  readonly pulls?: readonly { readonly name: string; readonly from: number; readonly to: number }[];
+  /** A vertical line, such as what a newcomer is expected to bring; absent: none. */
+  readonly reference?: number;
 }
 
 export interface StepChart {
@@ -38,4 +42,18 @@ export interface StripChart {
   }[];
 }
 
-export type Chart = DotChart | StepChart | StripChart;
+/** Shares of simulated seasons, 0 to 100, with the limits of the verdicts. */
+export interface ShareChart {
+  readonly kind: 'shares';
+  readonly axis: string;
+  readonly rows: readonly {
+    readonly name: string;
+    readonly share: number;
+    readonly above: number;
+    /** Written at the right edge. */
+    readonly written: string;
+  }[];
+  readonly limits: readonly number[];
+}
+
+export type Chart = DotChart | StepChart | StripChart | ShareChart;

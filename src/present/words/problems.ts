@@ -364,6 +364,11 @@ const WORDS: Readonly<Record<ProblemCode, Words>> = {
     'a variety of class {class}',
     'correct check_variety',
   ],
+  'range-cuts-off': [
+    'the range of {trait} in class {class} cuts off {percent} % of the expected values',
+    'good and bad far enough apart that most values fall between them',
+    'widen good and bad of {trait}, or leave them out: they are then worked out from the class',
+  ],
   'season-setting-unused': [
     'settings are given for a season without a folder',
     'a folder data/ of that year',

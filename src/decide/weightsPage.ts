@@ -1,0 +1,52 @@
+import { spreadPosterior } from '../analyse/expected/posterior.ts';
+import { classMeanOf } from '../analyse/expected/classMean.ts';
+import { adviseClass } from './adviseClass.ts';
+import type { ClassAdvice, TraitForecast } from './adviseClass.ts';
+import type { ClassCase, TraitCase, VerdictSettings } from './cases.ts';
+
+/** What the page where readers set their own weights works from: stage two's figures, nothing of the records. */
+export interface WeightsData {
+  readonly settings: VerdictSettings;
+  readonly traits: readonly TraitCase[];
+  readonly classes: readonly ClassCase[];
+}
+
+/** Posteriors of the published traits, by the same code that the build used. */
+export function openForecasts({ traits }: WeightsData): ReadonlyMap<string, TraitForecast> {
+  return new Map(
+    traits.map((own) => {
+      const cells = spreadPosterior(own.classes, own.priorScale);
+      const average = (of: (cell: (typeof cells)[number]) => number): number =>
+        cells.reduce((sum, cell) => sum + cell.weight * of(cell), 0);
+      const classes = own.classes.map((one) => ({
+        classId: one.classId,
+        classMean: classMeanOf(one, cells),
+        varieties: [],
+      }));
+      const expected = {
+        cells,
+        between: average(({ between }) => between),
+        withSeason: average(({ withSeason }) => withSeason),
+        classes,
+      };
+      return [own.trait, { own, expected }];
+    }),
+  );
+}
+
+/**
+ * Verdicts of a class under a reader's own weights and spots; null where every weight is 0.
+ *
+ * @param weights  by trait; a trait without one keeps the class's own
+ */
+export function adviseWith(
+  own: ClassCase,
+  forecasts: ReadonlyMap<string, TraitForecast>,
+  settings: VerdictSettings,
+  weights: ReadonlyMap<string, number>,
+  spots: number,
+): ClassAdvice | null {
+  const goals = own.goals.map((goal) => ({ ...goal, weight: weights.get(goal.trait) ?? goal.weight }));
+  if (goals.every(({ weight }) => weight === 0)) return null;
+  return adviseClass({ ...own, goals, spots }, forecasts, settings, false);
+}

@@ -1,0 +1,154 @@
+import type { ClassAdvice } from '../../decide/adviseClass.ts';
+import type { LastWinter } from '../../decide/lastWinter.ts';
+import type { ClassOutcome } from '../../decide/nextSeason.ts';
+import type { Limit } from '../../terms/trait.ts';
+import type { TableWords } from '../tables.ts';
+import { unitOfTrait } from '../traitUnit.ts';
+import { expectedIn, nameOf, of100, quantityOf } from './source.ts';
+import type { AdviceSource } from './source.ts';
+import { adviceWords } from './varietyAdvice.ts';
+import type { AdviceWords } from './varietyAdvice.ts';
+
+/** Everything the pages say of a class's next season. */
+export interface ClassAdviceWords {
+  readonly classId: string;
+  readonly name: string;
+  /** What counts, the bar, the spots. */
+  readonly rule: readonly string[];
+  /** The list and what it is expected to give; empty without advice. */
+  readonly list: readonly string[];
+  /** One line a verdict: `Keep: A and B.` */
+  readonly summary: readonly string[];
+  readonly verdicts: TableWords | null;
+  readonly score: TableWords | null;
+  readonly varieties: readonly AdviceWords[];
+  readonly excluded: readonly { readonly variety: string; readonly text: string }[];
+  readonly lastWinter: readonly string[];
+}
+
+const ORDER = ['keep', 'try-again', 'no-room', 'drop'] as const;
+
+function ruleWords(source: AdviceSource, outcome: ClassOutcome): readonly string[] {
+  const { words, number, trait } = source.writing;
+  const say = words.nextSeason;
+  const { advice } = outcome;
+  if (!advice) return [say.empty];
+  const goals = advice.goals.map((goal) =>
+    outcome.goalsAreDefault
+      ? trait(goal.trait)
+      : say.goalWeight(trait(goal.trait), number(goal.weight, goal.weight % 1 === 0 ? 0 : 1)),
+  );
+  const { bar, checkVariety } = outcome.case;
+  return [
+    outcome.goalsAreDefault ? say.defaultGoals(goals) : say.goals(goals),
+    ...(outcome.unrecorded.length > 0 ? [say.unrecorded(outcome.unrecorded.map(trait))] : []),
+    bar === 'check' && checkVariety !== null
+      ? say.bar.check(nameOf(source, checkVariety))
+      : outcome.barFellBack
+        ? say.bar.fellBack
+        : say.bar.newcomer,
+    say.spots(advice.spots),
+    ...(advice.varieties.length === 1 ? [say.one] : []),
+    ...(outcome.mostlySurvivors ? [say.survivors] : []),
+  ];
+}
+
+function listWords(source: AdviceSource, advice: ClassAdvice): readonly string[] {
+  const { words, number } = source.writing;
+  const say = words.nextSeason;
+  const names = advice.list.map((id) => nameOf(source, id));
+  const left = advice.spots - names.length;
+  return [
+    say.list(names, advice.spots, number(advice.expectedRight, 1)),
+    ...(left > 0 ? [say.left(left)] : []),
+    ...(names.length > 0 ? [say.gain(number(advice.gain, 1))] : []),
+  ];
+}
+
+function verdictTable(source: AdviceSource, outcome: ClassOutcome, advice: ClassAdvice): TableWords {
+  const { writing, trial, next } = source;
+  const say = writing.words.nextSeason;
+  const rows = advice.varieties.map((own) => [
+    { text: nameOf(source, own.variety), page: `varieties/${own.variety}/` },
+    say.verdict[own.verdict],
+    of100(own.share, writing),
+    of100(own.above, writing),
+    String(outcome.basis.get(own.variety)!.seasons),
+    ...advice.goals.map(({ trait }) => {
+      const expected = expectedIn(next, trait, outcome.classId, own.variety);
+      return expected ? writing.interval(expected, unitOfTrait(trait, trial.settings)) : '';
+    }),
+  ]);
+  return {
+    caption: say.table.caption(writing.percent(trial.settings.interval)),
+    head: [
+      say.table.variety,
+      say.verdictHead,
+      say.table.share,
+      say.table.above,
+      say.table.seasons,
+      ...advice.goals.map(({ trait }) => writing.words.capital(writing.trait(trait))),
+    ],
+    rows,
+  };
+}
+
+function scoreTable(source: AdviceSource, advice: ClassAdvice): TableWords {
+  const { writing } = source;
+  const say = writing.words.nextSeason;
+  const limit = (trait: string, value: Limit, isGiven: boolean): string => {
+    const text =
+      typeof value === 'number'
+        ? quantityOf(source, trait, value)
+        : value.map((x) => quantityOf(source, trait, x)).join(' / ');
+    return `${text} (${isGiven ? say.given : say.fromClass})`;
+  };
+  return {
+    caption: say.goalsTable.caption,
+    head: [say.goalsTable.trait, say.goalsTable.weight, say.goalsTable.bad, say.goalsTable.good, say.goalsTable.part],
+    rows: advice.goals.map((goal) => [
+      writing.words.capital(writing.trait(goal.trait)),
+      writing.number(goal.weight, goal.weight % 1 === 0 ? 0 : 1),
+      limit(goal.trait, goal.range.bad, goal.bad !== null),
+      limit(goal.trait, goal.range.good, goal.good !== null),
+      writing.percent(goal.partOfVariance, 0),
+    ]),
+  };
+}
+
+function winterWords({ writing }: AdviceSource, own: LastWinter | undefined): readonly string[] {
+  if (!own) return [];
+  const say = writing.words.nextSeason.lastWinter;
+  const { keeps, list } = own;
+  return [
+    say.keeps(keeps.advised.length, keeps.grown.length, keeps.earned.length),
+    say.list(list.advised.length, list.grown.length, list.earned.length),
+  ];
+}
+
+/** A class's next season in words. */
+export function classAdviceWords(source: AdviceSource, outcome: ClassOutcome): ClassAdviceWords {
+  const { advice, classId, excluded } = outcome;
+  const { words } = source.writing;
+  const say = words.nextSeason;
+  const varieties = advice?.varieties.map((own) => adviceWords(source, outcome, own)) ?? [];
+  const summary = ORDER.flatMap((verdict) => {
+    const names = varieties.filter((own) => own.verdict === verdict).map(({ variety }) => nameOf(source, variety));
+    return names.length > 0 ? [say.summary(say.verdict[verdict], names)] : [];
+  });
+  return {
+    classId,
+    name: source.trial.settings.classes.get(classId)?.name ?? classId,
+    rule: ruleWords(source, outcome),
+    list: advice ? listWords(source, advice) : [],
+    summary,
+    verdicts: advice ? verdictTable(source, outcome, advice) : null,
+    score: advice ? scoreTable(source, advice) : null,
+    varieties,
+    excluded: excluded.map(({ variety, why }) => ({ variety, text: say.whyNot[why] })),
+    lastWinter: winterWords(
+      source,
+      source.winters.find((one) => one.classId === classId),
+    ),
+  };
+}

@@ -1,0 +1,89 @@
+import type { VarietyAdvice } from '../../decide/adviseClass.ts';
+import type { ClassOutcome } from '../../decide/nextSeason.ts';
+import { publishedUnit } from '../traitUnit.ts';
+import { expectedIn } from './source.ts';
+import type { AdviceSource } from './source.ts';
+import { adviceWords } from './varietyAdvice.ts';
+
+function expectedDocument({ next, trial }: AdviceSource, classId: string, trait: string, variety: string) {
+  const { own, ...figure } = expectedIn(next, trait, classId, variety)!;
+  const values = next.forecasts.get(trait)!.values.values.filter((value) => value.variety === variety);
+  return {
+    ...figure,
+    unit: publishedUnit(trait, trial.settings),
+    assumed_se: values.some(({ mark }) => mark === 'borrowed' || mark === 'assumed'),
+    own_share: own.ownShare,
+    seasons: values.map(({ year, theta, variance, mark }) => ({
+      season: year,
+      value: theta,
+      se: Math.sqrt(variance),
+      mark,
+    })),
+  };
+}
+
+function varietyDocument(source: AdviceSource, outcome: ClassOutcome, own: VarietyAdvice): Record<string, unknown> {
+  const { classId, basis, case: made } = outcome;
+  return {
+    variety: own.variety,
+    verdict: own.verdict,
+    share: own.share,
+    above_bar: own.above,
+    on_the_edge: own.isOnTheEdge,
+    leans: own.leans,
+    settles: own.settles,
+    fragile: own.fragile,
+    untested: own.untested,
+    seasons: basis.get(own.variety)!.seasons,
+    last_grown: basis.get(own.variety)!.lastGrown,
+    expected: Object.fromEntries(
+      made.goals.map(({ trait }) => [trait, expectedDocument(source, classId, trait, own.variety)]),
+    ),
+    reasons: adviceWords(source, outcome, own).reasons,
+  };
+}
+
+function classDocument(source: AdviceSource, outcome: ClassOutcome): Record<string, unknown> {
+  const { advice, classId } = outcome;
+  const winter = source.winters.find((own) => own.classId === classId);
+  return {
+    spots: outcome.case.spots,
+    bar: outcome.case.bar,
+    goals: (advice?.goals ?? []).map(({ trait, weight, range, isGiven, partOfVariance, cutOff }) => ({
+      trait,
+      weight,
+      ...range,
+      given: isGiven,
+      part_of_variance: partOfVariance,
+      cut_off: cutOff,
+    })),
+    goals_are_default: outcome.goalsAreDefault,
+    list: advice?.list ?? [],
+    expected_right: advice?.expectedRight ?? 0,
+    gain: advice?.gain ?? 0,
+    not_competing: outcome.excluded,
+    last_winter: winter ? { season: winter.season, keeps: winter.keeps, list: winter.list } : null,
+    varieties: (advice?.varieties ?? []).map((own) => varietyDocument(source, outcome, own)),
+  };
+}
+
+/** `next_season` of results.json. */
+export function nextSeasonDocument(source: AdviceSource): Record<string, unknown> {
+  const { next, trial } = source;
+  return {
+    season: next.season,
+    simulations: trial.settings.verdicts.simulations,
+    spread: Object.fromEntries(
+      [...next.forecasts].map(([trait, { expected, values }]) => [
+        trait,
+        {
+          between_varieties: expected.between,
+          variety_by_season: expected.withSeason,
+          working_scale: values.isLog ? 'log' : 'as it is',
+          prior_scale: values.priorScale,
+        },
+      ]),
+    ),
+    classes: Object.fromEntries(next.classes.map((outcome) => [outcome.classId, classDocument(source, outcome)])),
+  };
+}

@@ -1,0 +1,136 @@
+import type { ClassAdvice } from '../../decide/adviseClass.ts';
+import type { ClassOutcome } from '../../decide/nextSeason.ts';
+import type { DotRow } from '../charts/kinds.ts';
+import type { Figure } from '../seasonFigures/figure.ts';
+import { unitOfTrait } from '../traitUnit.ts';
+import { backOf, barValue, expectedIn, nameOf, of100 } from './source.ts';
+import type { AdviceSource } from './source.ts';
+
+function sharesFigure(source: AdviceSource, { classId }: ClassOutcome, advice: ClassAdvice): Figure {
+  const { writing, next, trial } = source;
+  const { words, number } = writing;
+  const say = words.nextSeason;
+  const { keepFrom, dropBelow, simulations } = trial.settings.verdicts;
+  const kept = advice.varieties
+    .filter(({ verdict }) => verdict === 'keep')
+    .map(({ variety }) => nameOf(source, variety));
+  const rows = advice.varieties.map(({ variety, share, above, verdict }) => ({
+    name: nameOf(source, variety),
+    share: share * 100,
+    above: above * 100,
+    written: `${say.verdict[verdict]}, ${of100(share, writing)}`,
+  }));
+  return {
+    id: `shares-${classId}`,
+    title: say.charts.shares(say.verdict.keep, kept, String(next.season)),
+    measure: say.charts.sharesMeasure(number(simulations), number(keepFrom * 100), number(dropBelow * 100)),
+    chart: { kind: 'shares', axis: say.charts.sharesAxis, rows, limits: [dropBelow * 100, keepFrom * 100] },
+    head: [say.table.variety, say.verdictHead, say.table.share, say.table.above],
+    rows: advice.varieties.map(({ variety, share, above, verdict }) => [
+      nameOf(source, variety),
+      say.verdict[verdict],
+      of100(share, writing),
+      of100(above, writing),
+    ]),
+  };
+}
+
+/** One variety's line in a chart of expected values. */
+interface ExpectedLine {
+  readonly row: DotRow;
+  readonly ownShare: number;
+  /** Seasons as seen, shown unit. */
+  readonly seasons: readonly number[];
+  readonly seasonsText: string;
+  /** Its own mean over the seasons, weighted as they are sure; null without seasons. */
+  readonly ownMean: number | null;
+}
+
+function expectedLine(source: AdviceSource, trait: string, classId: string, variety: string): ExpectedLine | null {
+  const { writing, next, trial } = source;
+  const forecast = next.forecasts.get(trait)!;
+  const unit = unitOfTrait(trait, trial.settings);
+  const shown = (value: number): number => writing.shown(value, unit).value;
+  const back = backOf(forecast.own);
+  const expected = expectedIn(next, trait, classId, variety);
+  if (!expected) return null;
+  const status = source.seasons.at(-1)!.varieties.find((own) => own.variety.id === variety)?.status;
+  const values = forecast.values.values.filter((value) => value.variety === variety);
+  const weights = values.reduce((sum, { variance }) => sum + 1 / variance, 0);
+  const mean = values.reduce((sum, { theta, variance }) => sum + theta / variance, 0) / weights;
+  return {
+    row: {
+      name: nameOf(source, variety),
+      group: status === 'new' ? 'new' : 'returning',
+      estimate: shown(expected.estimate),
+      low: shown(expected.low),
+      high: shown(expected.high),
+      written: writing.interval(expected, unit),
+    },
+    ownShare: expected.own.ownShare,
+    seasons: values.map(({ theta }) => shown(back(theta))),
+    seasonsText: values.map(({ year, theta }) => `${year}: ${writing.quantity(back(theta), unit)}`).join('; '),
+    ownMean: values.length > 0 ? shown(back(mean)) : null,
+  };
+}
+
+/** Expected value of one goal beside what was seen, the pull toward the class made visible. */
+function expectedFigure(
+  source: AdviceSource,
+  outcome: ClassOutcome,
+  { varieties }: ClassAdvice,
+  trait: string,
+): Figure | null {
+  const { writing, next, trial } = source;
+  const say = writing.words.nextSeason;
+  const unit = unitOfTrait(trait, trial.settings);
+  const sign = next.forecasts.get(trait)!.own.better === 'lower' ? -1 : 1;
+  const lines = varieties
+    .map(({ variety }) => expectedLine(source, trait, outcome.classId, variety))
+    .filter((line) => line !== null)
+    .toSorted((a, b) => sign * (b.row.estimate - a.row.estimate) || (a.row.name < b.row.name ? -1 : 1));
+  if (lines.length === 0) return null;
+  const shownUnit = writing.shown(0, unit).unit;
+  const axis = `${writing.trait(trait)}${['points', 'fruits', 'd'].includes(shownUnit) ? '' : `, ${shownUnit}`}`;
+  const bar = barValue(source, outcome, trait);
+  const level = writing.percent(trial.settings.interval);
+  return {
+    id: `expected-${trait}-${outcome.classId}`,
+    title: say.charts.expected(writing.trait(trait), lines[0]!.row.name),
+    measure: say.charts.expectedMeasure(axis, level),
+    chart: {
+      kind: 'dots',
+      axis,
+      rows: lines.map(({ row }) => row),
+      plants: lines.flatMap(({ row, seasons }) => seasons.map((value) => ({ name: row.name, value }))),
+      pulls: lines.flatMap(({ row, ownMean }) =>
+        ownMean === null ? [] : [{ name: row.name, from: ownMean, to: row.estimate }],
+      ),
+      zero: false,
+      ratioTo: null,
+      ...(bar === null ? {} : { reference: writing.shown(bar, unit).value }),
+    },
+    head: [
+      say.table.variety,
+      say.charts.status,
+      say.charts.expectedHead(axis, level),
+      say.charts.ownHead,
+      say.charts.seenHead,
+    ],
+    rows: lines.map(({ row, ownShare, seasonsText }) => [
+      row.name,
+      row.group,
+      row.written,
+      writing.percent(ownShare, 0),
+      seasonsText,
+    ]),
+  };
+}
+
+/** Charts of a class's advice: shares first, then each goal. */
+export function adviceFigures(source: AdviceSource, outcome: ClassOutcome): readonly Figure[] {
+  const { advice } = outcome;
+  if (!advice) return [];
+  const expected = advice.goals.map(({ trait }) => expectedFigure(source, outcome, advice, trait));
+  return [sharesFigure(source, outcome, advice), ...expected.filter((figure) => figure !== null)];
+}

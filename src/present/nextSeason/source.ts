@@ -1,0 +1,72 @@
+import type { SeasonSeen } from '../../analyse/seen.ts';
+import type { ExpectedVariety } from '../../analyse/expected/expectedTrait.ts';
+import type { LastWinter } from '../../decide/lastWinter.ts';
+import type { ClassOutcome, NextSeason } from '../../decide/nextSeason.ts';
+import type { Trial } from '../../terms/trial.ts';
+import type { Writing } from '../numbers.ts';
+import { unitOfTrait } from '../traitUnit.ts';
+
+/** What the pages about next season are made from. */
+export interface AdviceSource {
+  readonly trial: Trial;
+  readonly seasons: readonly SeasonSeen[];
+  readonly next: NextSeason;
+  readonly winters: readonly LastWinter[];
+  readonly writing: Writing;
+}
+
+/** An expected value in the shown unit's terms: back-transformed, cut to the scale. */
+export interface ShownExpected {
+  readonly estimate: number;
+  readonly low: number;
+  readonly high: number;
+}
+
+/** Expected value and prediction interval of a variety in the stored unit; null where the trait has no forecast. */
+export function expectedIn(
+  next: NextSeason,
+  trait: string,
+  classId: string,
+  variety: string,
+): (ShownExpected & { readonly own: ExpectedVariety }) | null {
+  const forecast = next.forecasts.get(trait);
+  const own = forecast?.expected.classes
+    .find((one) => one.classId === classId)
+    ?.varieties.find((one) => one.variety === variety);
+  if (!forecast || !own) return null;
+  const back = backOf(forecast.own);
+  return { estimate: back(own.mean), low: back(own.low), high: back(own.high), own };
+}
+
+/** From the working scale to the stored unit, cut to the scale's ends. */
+export function backOf({ isLog, ends }: { readonly isLog: boolean; readonly ends: readonly [number, number] | null }) {
+  return (x: number): number => {
+    const value = isLog ? Math.exp(x) : x;
+    return ends ? Math.min(ends[1], Math.max(ends[0], value)) : value;
+  };
+}
+
+/** What the bar is expected to bring of a trait, stored unit. */
+export function barValue({ next }: AdviceSource, outcome: ClassOutcome, trait: string): number | null {
+  const { bar, checkVariety } = outcome.case;
+  if (bar === 'check' && checkVariety !== null)
+    return expectedIn(next, trait, outcome.classId, checkVariety)?.estimate ?? null;
+  const forecast = next.forecasts.get(trait);
+  const mean = forecast?.expected.classes.find(({ classId }) => classId === outcome.classId)?.classMean;
+  return forecast && mean !== undefined ? backOf(forecast.own)(mean) : null;
+}
+
+export function nameOf({ trial }: Pick<AdviceSource, 'trial'>, id: string): string {
+  return trial.varieties.find((variety) => variety.id === id)?.name ?? id;
+}
+
+export function quantityOf({ trial, writing }: AdviceSource, trait: string, value: number): string {
+  return writing.quantity(value, unitOfTrait(trait, trial.settings));
+}
+
+/** `93 of 100`; never 0 or 100, which would sound certain. */
+export function of100(share: number, { words, number }: Writing): string {
+  const { nextSeason } = words;
+  if (share > 0.995) return nextSeason.moreThan99;
+  return share < 0.005 ? nextSeason.fewerThan1 : nextSeason.of100(number(share * 100));
+}

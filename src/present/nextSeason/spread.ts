@@ -1,0 +1,20 @@
+import { unitOfTrait } from '../traitUnit.ts';
+import type { AdviceSource } from './source.ts';
+
+/** How much varieties differ, and one variety from season to season, a sentence a trait that counts. */
+export function spreadWords({ next, trial, writing }: AdviceSource): readonly string[] {
+  const { words, number, percent, trait: name } = writing;
+  const counted = new Set(next.classes.flatMap(({ case: own }) => own.goals.map(({ trait }) => trait)));
+  return [...next.forecasts].flatMap(([trait, { values, expected }]) => {
+    if (!counted.has(trait)) return [];
+    const unit = unitOfTrait(trait, trial.settings);
+    const size = (sd: number): string => {
+      if (values.isLog) return percent(Math.exp(sd) - 1, 0);
+      const shown = writing.shown(sd, unit);
+      return unit === 'points' || unit === 'share'
+        ? number(shown.value, unit === 'share' ? 0 : 1)
+        : writing.quantity(sd, unit);
+    };
+    return [words.nextSeason.spread(name(trait), size(expected.between), size(expected.withSeason))];
+  });
+}

@@ -1,0 +1,109 @@
+import type { VarietyAdvice } from '../../decide/adviseClass.ts';
+import type { Verdict } from '../../decide/verdict.ts';
+import type { ClassOutcome } from '../../decide/nextSeason.ts';
+import { barValue, expectedIn, of100, quantityOf } from './source.ts';
+import type { AdviceSource } from './source.ts';
+
+/** A reason as results.json gives it. */
+export interface ReasonWords {
+  readonly trait: string;
+  readonly effect: number;
+  readonly text: string;
+}
+
+/** Everything said of one variety's verdict. */
+export interface AdviceWords {
+  readonly variety: string;
+  readonly verdict: Verdict;
+  readonly share: number;
+  /** The verdict with its share, what it rests on where that is one-sided first. */
+  readonly sentence: string;
+  readonly reasons: readonly ReasonWords[];
+  /** Doubts and what would settle them. */
+  readonly more: readonly string[];
+}
+
+function reasonWords(source: AdviceSource, outcome: ClassOutcome, own: VarietyAdvice): readonly ReasonWords[] {
+  const { words, number, trait: name } = source.writing;
+  const isBar = outcome.case.bar === 'check' && own.variety === outcome.case.checkVariety;
+  return own.reasons.map(({ trait, effect }) => {
+    const expected = expectedIn(source.next, trait, outcome.classId, own.variety);
+    const bar = barValue(source, outcome, trait);
+    if (!expected || bar === null || isBar) return { trait, effect, text: words.nextSeason.isBar };
+    const value = quantityOf(source, trait, expected.estimate);
+    const points = number(Math.abs(effect), 1);
+    const text =
+      Math.abs(effect) < 0.05
+        ? words.nextSeason.reasonEqual(name(trait), value)
+        : words.nextSeason.reason(name(trait), value, quantityOf(source, trait, bar), points, effect > 0);
+    return { trait, effect, text };
+  });
+}
+
+/** What would turn the verdict, and what would settle it. */
+function doubts({ writing }: AdviceSource, own: VarietyAdvice): readonly string[] {
+  const say = writing.words.nextSeason;
+  const turns = own.fragile.map(({ trait, factor, verdict }) =>
+    say.fragile(writing.trait(trait), factor === 2, say.verdict[verdict]),
+  );
+  const lines = [turns.length > 0 ? say.fragileAll(turns) : say.firm];
+  if (own.settles.length > 0) {
+    const most = own.settles.at(-1)!.chance;
+    lines.push(
+      most < 0.1
+        ? say.notSoon
+        : say.settles(own.settles.map(({ plants, chance }) => say.settlesWith(writing.percent(chance, 0), plants))),
+    );
+    if (most >= 0.1 && most < 0.5) lines.push(say.notByPlants);
+  }
+  return lines;
+}
+
+/** Borrowed errors and values that stand for something else. */
+function provisos({ next, writing }: AdviceSource, outcome: ClassOutcome, variety: string): readonly string[] {
+  const say = writing.words.nextSeason;
+  const values = outcome.case.goals.flatMap(({ trait }) =>
+    next.forecasts
+      .get(trait)!
+      .values.values.filter((value) => value.variety === variety)
+      .map((value) => ({ trait, ...value })),
+  );
+  const years = (mark: string): readonly string[] => [
+    ...new Set(values.filter((value) => value.mark === mark).map(({ year }) => String(year))),
+  ];
+  const borrowed = [
+    ...new Set(values.filter(({ mark }) => mark === 'borrowed' || mark === 'assumed').map(({ trait }) => trait)),
+  ];
+  return [
+    ...(borrowed.length > 0 ? [say.assumed(borrowed.map(writing.trait))] : []),
+    ...(years('nothing-picked').length > 0 ? [say.nothingPicked(years('nothing-picked'))] : []),
+    ...(years('later-than').length > 0 ? [say.laterThan(years('later-than'))] : []),
+  ];
+}
+
+/** A variety's verdict in words. */
+export function adviceWords(source: AdviceSource, outcome: ClassOutcome, own: VarietyAdvice): AdviceWords {
+  const { writing, seasons } = source;
+  const say = writing.words.nextSeason;
+  const basis = outcome.basis.get(own.variety)!;
+  const lastYear = seasons.at(-1)!.season.year;
+  const rests = [
+    basis.onlyContainers ? say.onlyContainers : null,
+    basis.onlyTopped ? say.onlyTopped : null,
+    basis.lastGrown < lastYear ? say.notGrown(String(basis.lastGrown)) : null,
+  ].filter((text) => text !== null);
+  const verdict = say.share(say.verdict[own.verdict], of100(own.share, writing));
+  const notes = [
+    own.leans === null ? null : say.leans[own.leans],
+    own.isOnTheEdge ? say.edge : null,
+    own.untested ? say.untested : null,
+  ].filter((text) => text !== null);
+  return {
+    variety: own.variety,
+    verdict: own.verdict,
+    share: own.share,
+    sentence: `${[...rests, writing.words.capital([verdict, ...notes].join('; '))].join(' ')}.`,
+    reasons: reasonWords(source, outcome, own),
+    more: [...doubts(source, own), ...provisos(source, outcome, own.variety)],
+  };
+}
