@@ -1,6 +1,6 @@
 import { solveUpper } from '../numerics/cholesky.ts';
 import { randomStream } from '../numerics/random.ts';
-import { seasonMeans } from '../analyse/expected/posterior.ts';
+import { seasonMeans, varietyGiven } from '../analyse/expected/posterior.ts';
 import type { ClassValues, SeasonMeans, SpreadCell } from '../analyse/expected/posterior.ts';
 
 /** Draws next seasons of one trait in one class, a batch at a time. */
@@ -8,7 +8,7 @@ export interface TraitDraws {
   /**
    * Fills the next batch, working scale.
    *
-   * @param values    varieties × batch, a variety's draws side by side
+   * @param values    batch × varieties, a draw's varieties side by side
    * @param newcomer  an untried variety in the middle of its class, one a draw
    */
   readonly next: (values: Float64Array, newcomer: Float64Array) => void;
@@ -23,6 +23,28 @@ function pick(cumulated: Float64Array, u: number): number {
     else high = middle;
   }
   return low;
+}
+
+/** A cell's season means and varieties, worked out once and used by every draw that falls into it. */
+interface CellDraws {
+  readonly season: SeasonMeans;
+  /** v_i = fixed_i − Σ pull_is·m_s, a variety's seasons side by side. */
+  readonly fixed: Float64Array;
+  readonly pull: Float64Array;
+  /** SD of a variety's next season given the season means. */
+  readonly sd: Float64Array;
+}
+
+function cellDraws({ seasons, varieties }: ClassValues, cell: SpreadCell, season: SeasonMeans): CellDraws {
+  const n = varieties.length;
+  const [fixed, pull, sd] = [new Float64Array(n), new Float64Array(n * seasons), new Float64Array(n)];
+  varieties.forEach(({ values }, i) => {
+    const given = varietyGiven(values, seasons, cell.between, cell.withSeason);
+    fixed[i] = given.fixed;
+    pull.set(given.pull, i * seasons);
+    sd[i] = Math.sqrt(given.variance + cell.withSeason ** 2);
+  });
+  return { season, fixed, pull, sd };
 }
 
 /**
@@ -40,10 +62,14 @@ export function openDraws(own: ClassValues, cells: readonly SpreadCell[], name: 
   const streams = varieties.map(({ id }) => randomStream(`${name}/${id}`));
   const cumulated = new Float64Array(cells.length);
   cells.reduce((sum, { weight }, i) => (cumulated[i] = sum + weight), 0);
-  const known = new Map<number, SeasonMeans>();
-  const given = (cell: number): SeasonMeans => {
-    const found = known.get(cell) ?? seasonMeans(own, cells[cell]!.between, cells[cell]!.withSeason);
-    known.set(cell, found);
+  const known = new Map<number, CellDraws>();
+  const given = (at: number): CellDraws => {
+    let found = known.get(at);
+    if (!found) {
+      const cell = cells[at]!;
+      found = cellDraws(own, cell, seasonMeans(own, cell.between, cell.withSeason));
+      known.set(at, found);
+    }
     return found;
   };
   const means = new Float64Array(seasons);
@@ -51,9 +77,7 @@ export function openDraws(own: ClassValues, cells: readonly SpreadCell[], name: 
     next(values, newcomer) {
       const batch = newcomer.length;
       for (let j = 0; j < batch; j++) {
-        const at = pick(cumulated, shared.uniform());
-        const cell = cells[at]!;
-        const season = given(at);
+        const { season, fixed, pull, sd } = given(pick(cumulated, shared.uniform()));
         for (let s = 0; s < seasons; s++) means[s] = shared.normal();
         solveUpper(season.factor, seasons, means);
         let classMean = 0;
@@ -62,17 +86,10 @@ export function openDraws(own: ClassValues, cells: readonly SpreadCell[], name: 
           classMean += means[s]! / seasons;
         }
         newcomer[j] = classMean;
-        const [v2, w2] = [cell.between ** 2, cell.withSeason ** 2];
         for (let i = 0; i < varieties.length; i++) {
-          const list = varieties[i]!.values;
-          let [total, weighted] = [0, 0];
-          for (const one of list) {
-            const d = 1 / (one.variance + w2);
-            total += d;
-            weighted += d * (one.theta - means[one.season]!);
-          }
-          const variance = v2 / (1 + v2 * total);
-          values[i * batch + j] = classMean + variance * weighted + Math.sqrt(variance + w2) * streams[i]!.normal();
+          let value = classMean + fixed[i]!;
+          for (let s = 0, at = i * seasons; s < seasons; s++) value -= pull[at + s]! * means[s]!;
+          values[j * varieties.length + i] = value + sd[i]! * streams[i]!.normal();
         }
       }
     },

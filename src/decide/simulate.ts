@@ -2,6 +2,8 @@ import type { ClassCase, TraitCase, VerdictSettings } from './cases.ts';
 import type { TraitDraws } from './draws.ts';
 import { extentOf, pointsOf } from './points.ts';
 import type { PointRange } from './points.ts';
+import { openSums, summary } from './simulatedSums.ts';
+import type { SimulatedSums, Sums } from './simulatedSums.ts';
 import { lastSpot } from './spots.ts';
 import type { SpotCount } from './spots.ts';
 
@@ -13,24 +15,6 @@ export interface DrawnTrait {
   readonly range: PointRange | null;
 }
 
-/** What the simulated seasons say with the club's own weights, beside who earned a spot. */
-export interface SimulatedSums {
-  /** Mean points, goals × varieties. */
-  readonly points: readonly Float64Array[];
-  /** Mean points of the bar, one a goal. */
-  readonly barPoints: Float64Array;
-  /** Variance of the points over all competitors and draws, one a goal. */
-  readonly pointVariance: Float64Array;
-  /** Share of draws that fall outside a goal's range. */
-  readonly cutOff: Float64Array;
-  /** Slope of the points on the working scale, goals × varieties. */
-  readonly slope: readonly Float64Array[];
-  /** Mean of the score above the newcomer's. */
-  readonly gain: Float64Array;
-  /** Variance of the score above what earns a spot. */
-  readonly marginVariance: Float64Array;
-}
-
 export interface Simulated {
   /** One for every weighting, in their order; the first is the class's own. */
   readonly counts: readonly SpotCount[];
@@ -39,69 +23,12 @@ export interface Simulated {
 
 const BATCH = 250;
 
-function cut(value: number, ends: TraitCase['ends']): number {
-  return ends ? Math.min(ends[1], Math.max(ends[0], value)) : value;
-}
-
-/** Running sums over the draws of the first weighting; tables are goals × varieties. */
-interface Sums {
-  readonly x: readonly Float64Array[];
-  readonly xx: readonly Float64Array[];
-  readonly p: readonly Float64Array[];
-  readonly px: readonly Float64Array[];
-  readonly pp: Float64Array;
-  readonly bar: Float64Array;
-  readonly outside: Float64Array;
-  readonly gain: Float64Array;
-  readonly margin: Float64Array;
-  readonly marginSquared: Float64Array;
-}
-
 const array = (size: number): Float64Array => new Float64Array(size);
-
-function openSums(goals: number, n: number): Sums {
-  const table = (): readonly Float64Array[] => Array.from({ length: goals }, () => array(n));
-  return {
-    x: table(),
-    xx: table(),
-    p: table(),
-    px: table(),
-    pp: array(goals),
-    bar: array(goals),
-    outside: array(goals),
-    gain: array(n),
-    margin: array(n),
-    marginSquared: array(n),
-  };
-}
-
-function summary(sums: Sums, competing: readonly number[], draws: number): SimulatedSums {
-  const n = competing.length;
-  const mean = (sum: Float64Array): Float64Array => sum.map((own) => own / draws);
-  const points = sums.p.map(mean);
-  const slopeOf = (g: number, i: number): number => {
-    const [x, p] = [sums.x[g]![i]!, sums.p[g]![i]!];
-    const variance = sums.xx[g]![i]! - (x * x) / draws;
-    return variance > 0 ? (sums.px[g]![i]! - (x * p) / draws) / variance : 0;
-  };
-  return {
-    points,
-    barPoints: mean(sums.bar),
-    pointVariance: sums.pp.map((sum, g) => {
-      const average = competing.reduce((total, i) => total + points[g]![i]!, 0) / n;
-      return sum / (draws * n) - average ** 2;
-    }),
-    cutOff: sums.outside.map((count) => count / (draws * n)),
-    slope: sums.px.map((row, g) => row.map((_, i) => slopeOf(g, i))),
-    gain: mean(sums.gain),
-    marginVariance: sums.marginSquared.map((sum, i) => sum / draws - (sums.margin[i]! / draws) ** 2),
-  };
-}
 
 interface Batch {
   readonly values: readonly Float64Array[];
   readonly newcomer: readonly Float64Array[];
-  /** Goals × varieties × batch. */
+  /** Goals × batch × varieties. */
   readonly points: readonly Float64Array[];
   readonly newcomerPoints: readonly Float64Array[];
   readonly missed: Uint8Array;
@@ -109,37 +36,62 @@ interface Batch {
   readonly size: number;
 }
 
+/** Marks the draws in which a variety misses a limit on the trait. */
+function markMissed(own: ClassCase, { trait }: DrawnTrait, values: Float64Array, batch: Batch): void {
+  const n = own.competitors.length;
+  for (const { trait: limited, atMost, atLeast } of own.must) {
+    if (limited !== trait.trait) continue;
+    const [from, to] = [atLeast ?? -Infinity, atMost ?? Infinity];
+    for (let at = 0; at < batch.size * n; at++) {
+      const value = shownValue(values[at]!, trait);
+      if (value < from || value > to) batch.missed[at] = 1;
+    }
+  }
+}
+
+function shownValue(x: number, { isLog, ends }: TraitCase): number {
+  const value = isLog ? Math.exp(x) : x;
+  return ends ? Math.min(ends[1], Math.max(ends[0], value)) : value;
+}
+
+/** Points of a goal's draws, with the sums that are made of them. */
+function scoreGoal({ trait, range }: DrawnTrait, g: number, own: ClassCase, batch: Batch, sums: Sums): void {
+  const n = own.competitors.length;
+  const [from, to] = extentOf(range!);
+  const [values, newcomer] = [batch.values[g]!, batch.newcomer[g]!];
+  const [points, x, xx, p, px] = [batch.points[g]!, sums.x[g]!, sums.xx[g]!, sums.p[g]!, sums.px[g]!];
+  let [squares, outside] = [0, 0];
+  for (let j = 0; j < batch.size; j++) {
+    for (let i = 0; i < n; i++) {
+      const worked = values[j * n + i]!;
+      const value = shownValue(worked, trait);
+      const own100 = pointsOf(range!, value);
+      points[j * n + i] = own100;
+      x[i]! += worked;
+      xx[i]! += worked * worked;
+      p[i]! += own100;
+      px[i]! += own100 * worked;
+      if (!own.competitors[i]!.competes) continue;
+      squares += own100 * own100;
+      if (value < from || value > to) outside++;
+    }
+    batch.newcomerPoints[g]![j] = pointsOf(range!, shownValue(newcomer[j]!, trait));
+  }
+  sums.pp[g]! += squares;
+  sums.outside[g]! += outside;
+}
+
 function drawBatch(drawn: readonly DrawnTrait[], own: ClassCase, batch: Batch, sums: Sums): void {
   const n = own.competitors.length;
-  own.competitors.forEach(({ missed }, i) => batch.missed.fill(missed ? 1 : 0, i * BATCH, (i + 1) * BATCH));
-  let g = 0;
-  drawn.forEach(({ trait, draws, range }, t) => {
-    const [values, newcomer] = [batch.values[t]!, batch.newcomer[t]!];
-    draws.next(values, newcomer);
-    const shown = (x: number): number => cut(trait.isLog ? Math.exp(x) : x, trait.ends);
-    const limits = own.must.filter((limit) => limit.trait === trait.trait);
-    const goal = range === null ? -1 : g++;
-    const [from, to] = range === null ? [0, 0] : extentOf(range);
-    for (let i = 0; i < n; i++) {
-      for (let j = 0; j < batch.size; j++) {
-        const at = i * BATCH + j;
-        const value = shown(values[at]!);
-        for (const { atMost, atLeast } of limits) {
-          if ((atMost !== null && value > atMost) || (atLeast !== null && value < atLeast)) batch.missed[at] = 1;
-        }
-        if (!range) continue;
-        const points = pointsOf(range, value);
-        batch.points[goal]![at] = points;
-        sums.x[goal]![i]! += values[at]!;
-        sums.xx[goal]![i]! += values[at]! ** 2;
-        sums.p[goal]![i]! += points;
-        sums.px[goal]![i]! += points * values[at]!;
-        if (!own.competitors[i]!.competes) continue;
-        sums.pp[goal]! += points * points;
-        if (value < from || value > to) sums.outside[goal]!++;
-      }
-    }
-    if (range) for (let j = 0; j < BATCH; j++) batch.newcomerPoints[goal]![j] = pointsOf(range, shown(newcomer[j]!));
+  batch.missed.fill(0);
+  own.competitors.forEach(({ missed }, i) => {
+    if (!missed) return;
+    for (let j = 0; j < BATCH; j++) batch.missed[j * n + i] = 1;
+  });
+  drawn.forEach((one, t) => {
+    one.draws.next(batch.values[t]!, batch.newcomer[t]!);
+    markMissed(own, one, batch.values[t]!, batch);
+    if (one.range) scoreGoal(one, t, own, batch, sums);
   });
 }
 
@@ -163,8 +115,10 @@ function scoresOf(
 }
 
 interface Counting {
-  readonly own: ClassCase;
+  readonly n: number;
+  readonly spots: number;
   readonly competing: readonly number[];
+  /** Position of the check variety where it is the bar; else -1. */
   readonly check: number;
   readonly scores: Float64Array;
   readonly newcomer: Float64Array;
@@ -173,26 +127,30 @@ interface Counting {
 }
 
 /** Counts who earns a spot in every draw of a batch. */
-function countBatch(
-  { own, competing, check, scores, newcomer, missed, size }: Counting,
-  count: SpotCount,
-  sums: Sums | null,
-): void {
+function countBatch(counting: Counting, { earned, above }: SpotCount, sums: Sums | null): void {
+  const { n, spots, competing, check, scores, newcomer, missed, size } = counting;
   const list = Array.from(competing, () => 0);
   for (let j = 0; j < size; j++) {
-    competing.forEach((i, c) => (list[c] = missed[i * BATCH + j] ? -Infinity : scores[i * BATCH + j]!));
-    const bar = check >= 0 ? scores[check * BATCH + j]! : newcomer[j]!;
-    const { score: last, part } = lastSpot(list, own.spots);
+    const row = j * n;
+    for (let c = 0; c < competing.length; c++) {
+      const at = row + competing[c]!;
+      list[c] = missed[at] ? -Infinity : scores[at]!;
+    }
+    const bar = check >= 0 ? scores[row + check]! : newcomer[j]!;
+    const { score: last, part } = lastSpot(list, spots);
     const needed = Math.max(bar, last);
-    for (const i of competing) {
-      const score = missed[i * BATCH + j] ? -Infinity : scores[i * BATCH + j]!;
-      if (score >= bar) count.above[i]!++;
-      if (score >= needed) count.earned[i]! += score === last ? part : 1;
-      if (!sums) continue;
-      const margin = scores[i * BATCH + j]! - needed;
-      sums.margin[i]! += margin;
-      sums.marginSquared[i]! += margin * margin;
-      sums.gain[i]! += scores[i * BATCH + j]! - newcomer[j]!;
+    for (let c = 0; c < competing.length; c++) {
+      const i = competing[c]!;
+      const score = scores[row + i]!;
+      if (sums) {
+        const margin = score - needed;
+        sums.margin[i]! += margin;
+        sums.marginSquared[i]! += margin * margin;
+        sums.gain[i]! += score - newcomer[j]!;
+      }
+      if (score < bar || missed[row + i]) continue;
+      above[i]!++;
+      if (score >= needed) earned[i]! += score === last ? part : 1;
     }
   }
 }
@@ -230,12 +188,13 @@ export function simulateClass(
     drawBatch(drawn, own, batch, sums);
     weightings.forEach((weights, k) => {
       scoresOf(batch, weights, n, scores, newcomer);
-      const counting = { own, competing, check, scores, newcomer, missed: batch.missed, size: batch.size };
+      const { missed, size } = batch;
+      const counting = { n, spots: own.spots, competing, check, scores, newcomer, missed, size };
       countBatch(counting, counts[k]!, k === 0 ? sums : null);
     });
     for (let g = 0; g < goals; g++) {
-      const [bar, from] = check >= 0 ? [batch.points[g]!, check * BATCH] : [batch.newcomerPoints[g]!, 0];
-      for (let j = 0; j < batch.size; j++) sums.bar[g]! += bar[from + j]!;
+      const [bar, step, from] = check >= 0 ? [batch.points[g]!, n, check] : [batch.newcomerPoints[g]!, 1, 0];
+      for (let j = 0; j < batch.size; j++) sums.bar[g]! += bar[j * step + from]!;
     }
   }
   return { counts, sums: summary(sums, competing, simulations) };

@@ -95,7 +95,7 @@ describe('what is expected from all seasons', () => {
 
   it.each(['two_years', 'one_year'])('changes no share by more than 0.005 when the grid is doubled, %s', (name) => {
     const brute = cases[name]!;
-    const [coarse, fine] = [sharesOf(brute, 32, 400_000), sharesOf(brute, 64, 400_000)];
+    const [coarse, fine] = [sharesOf(brute, 24, 400_000), sharesOf(brute, 48, 400_000)];
     for (const id of brute.varieties) expect(Math.abs(coarse.get(id)!.share - fine.get(id)!.share)).toBeLessThan(0.005);
   });
 });

@@ -16,6 +16,8 @@ import type { DeclaredTrait } from '../../src/terms/trait.ts';
 
 const GARDENS = Number(process.argv[2] ?? 1600);
 const ONLY = process.argv[3];
+/** Varieties in every tenth of the shares; more gardens are drawn until there are so many, six times at most. */
+const ENOUGH = GARDENS < 1000 ? 0 : 1000;
 const VERDICTS = { keepFrom: 0.8, dropBelow: 0.2, simulations: 2000, seed: 1 };
 const LEVEL = 1.959963984540054;
 
@@ -217,6 +219,7 @@ function simpleRules(
 }
 
 interface Tally {
+  gardens: number;
   readonly tenths: { n: number; earned: number; share: number; perGarden: { n: number; earned: number }[] }[];
   brier: number;
   varieties: number;
@@ -226,13 +229,16 @@ interface Tally {
 
 function run(setting: Setting): Tally {
   const tally: Tally = {
+    gardens: 0,
     tenths: Array.from({ length: 10 }, () => ({ n: 0, earned: 0, share: 0, perGarden: [] })),
     brier: 0,
     varieties: 0,
     verdicts: new Map(),
     lead: [[], []],
   };
-  for (let g = 0; g < GARDENS; g++) {
+  const isEnough = (): boolean => tally.tenths.every(({ n }) => n >= ENOUGH);
+  for (let g = 0; g < GARDENS || (!isEnough() && g < 6 * GARDENS); g++) {
+    tally.gardens++;
     const garden = drawGarden(randomStream(`${setting.name}/${g}`), setting);
     const { classCase, forecasts, truth } = garden;
     const advice = adviseClass(classCase, forecasts, VERDICTS, false);
@@ -290,7 +296,7 @@ const pct = (x: number): string => (100 * x).toFixed(1);
 
 function print(setting: Setting, tally: Tally): void {
   console.log(
-    `\n${setting.name}: ${GARDENS} gardens, ${tally.varieties} varieties, Brier score ${(tally.brier / tally.varieties).toFixed(3)}`,
+    `\n${setting.name}: ${tally.gardens} gardens, ${tally.varieties} varieties, Brier score ${(tally.brier / tally.varieties).toFixed(3)}`,
   );
   const allowed = setting.inModel ? 0.03 : 0.08;
   tally.tenths.forEach(({ n, earned, share, perGarden }, t) => {

@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { adviseNextSeason } from '../../src/decide/nextSeason.ts';
 import { lastWinter } from '../../src/decide/lastWinter.ts';
+import { rangeProblems } from '../../src/decide/rangeProblems.ts';
 import { seasonSeen } from '../../src/analyse/seen.ts';
 import { advisedIn, check } from '../sites/folder.ts';
 import type { Folder } from '../sites/folder.ts';
@@ -287,6 +288,22 @@ describe('what must not be missed', () => {
       garden(three, `${goals}must: {a: {heat: {at_most: 4}}}\n`, { '2025/ratings.csv': ratings }),
     ).advice!;
     expect(own.varieties.find(({ variety }) => variety === 'strong')!.share).toBeLessThan(0.2);
+  });
+});
+
+describe('a range that cuts off', () => {
+  const problems = (range: string) =>
+    rangeProblems(
+      advisedIn({
+        ...garden(three, goals),
+        'trial.yaml': `${garden(three, goals)['trial.yaml']}`.replace('traits:\n', `traits:\n  yield: {${range}}\n`),
+      }),
+    );
+  it('is a warning where over a fifth of what is expected lies outside', () => {
+    expect(problems('good: 900, bad: 800')).toMatchObject([
+      { code: 'range-cuts-off', facts: { trait: 'yield', class: 'a' } },
+    ]);
+    expect(problems('good: 9000, bad: 1')).toEqual([]);
   });
 });
 

@@ -30,6 +30,15 @@ function bytesOf(site: string): ReadonlyMap<string, string> {
   );
 }
 
+interface Advised {
+  readonly variety: string;
+  readonly verdict: string;
+  readonly share: number;
+  readonly above_bar: number;
+  readonly expected: Readonly<Record<string, { estimate: number; low: number; high: number; unit: string }>>;
+  readonly reasons: readonly { trait: string; effect: number; text: string }[];
+}
+
 describe('the demo trial', () => {
   const folder = copyOfDemo();
   it('builds a site whose results carry n and intervals', () => {
@@ -47,6 +56,37 @@ describe('the demo trial', () => {
       expect(n).toBeGreaterThan(0);
       expect(low).toBeLessThan(estimate);
       expect(high).toBeGreaterThan(estimate);
+    }
+    const { next_season: next } = results;
+    expect(next).toMatchObject({ season: 2027, simulations: 20_000 });
+    for (const own of Object.values(next.classes) as readonly {
+      spots: number;
+      list: readonly string[];
+      expected_right: number;
+      varieties: readonly Advised[];
+    }[]) {
+      const shares = own.varieties.map(({ share }) => share);
+      expect(shares).toEqual(shares.toSorted((a, b) => b - a));
+      const sum = shares.reduce((total, share) => total + share, 0);
+      expect(sum).toBeLessThanOrEqual(own.spots + 1e-9);
+      const fit = own.varieties.filter(({ verdict }) => verdict !== 'drop').map(({ variety }) => variety);
+      expect(own.list).toEqual(fit.slice(0, own.spots));
+      expect(own.expected_right).toBeCloseTo(
+        own.varieties
+          .filter(({ variety }) => own.list.includes(variety))
+          .reduce((total, { share }) => total + share, 0),
+        9,
+      );
+      for (const { share, above_bar: above, expected, reasons } of own.varieties) {
+        expect(above).toBeGreaterThanOrEqual(share);
+        for (const { low, estimate, high } of Object.values(expected)) {
+          expect(low).toBeLessThan(estimate);
+          expect(high).toBeGreaterThan(estimate);
+        }
+        const effects = reasons.map(({ effect }) => Math.abs(effect));
+        expect(effects).toEqual(effects.toSorted((a, b) => b - a));
+        expect(reasons.map(({ trait }) => trait).toSorted()).toEqual(Object.keys(expected).toSorted());
+      }
     }
   });
   it('gives the same bytes under another time zone, language and working folder', () => {

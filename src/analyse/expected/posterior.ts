@@ -15,6 +15,7 @@ export interface ClassValues {
   readonly classId: string;
   /** How many seasons have the trait recorded in the class; at least one. */
   readonly seasons: number;
+  /** A variety’s values stand in order of seasons. */
   readonly varieties: readonly { readonly id: string; readonly values: readonly SeasonValue[] }[];
 }
 
@@ -34,17 +35,33 @@ export interface SeasonMeans {
   readonly logLikelihood: number;
 }
 
-/** θ about a fixed middle, so that large values lose no digits. */
-function middleOf(own: ClassValues): number {
-  let sum = 0;
-  let n = 0;
-  for (const { values } of own.varieties) {
-    for (const { theta } of values) {
-      sum += theta;
-      n++;
-    }
-  }
-  return n > 0 ? sum / n : 0;
+/** A class's values side by side; θ about their middle, so that large values lose no digits. */
+interface Packed {
+  /** Where each variety's values begin, and where the last one's end. */
+  readonly from: Int32Array;
+  readonly season: Int32Array;
+  readonly theta: Float64Array;
+  readonly variance: Float64Array;
+  readonly middle: number;
+}
+
+const packings = new WeakMap<ClassValues, Packed>();
+
+function packed(own: ClassValues): Packed {
+  const known = packings.get(own);
+  if (known) return known;
+  const all = own.varieties.flatMap(({ values }) => values);
+  const middle = all.length > 0 ? all.reduce((sum, { theta }) => sum + theta, 0) / all.length : 0;
+  let end = 0;
+  const made: Packed = {
+    from: Int32Array.from([0, ...own.varieties.map(({ values }) => (end += values.length))]),
+    season: Int32Array.from(all, ({ season }) => season),
+    theta: Float64Array.from(all, ({ theta }) => theta - middle),
+    variance: Float64Array.from(all, ({ variance }) => variance),
+    middle,
+  };
+  packings.set(own, made);
+  return made;
 }
 
 /**
@@ -61,23 +78,29 @@ export function seasonMeans(own: ClassValues, between: number, withSeason: numbe
   const size = own.seasons;
   const precision = new Float64Array(size * size);
   const right = new Float64Array(size);
-  const [v2, w2, middle] = [between * between, withSeason * withSeason, middleOf(own)];
+  const { from, season, theta, variance, middle } = packed(own);
+  const [v2, w2] = [between * between, withSeason * withSeason];
   let twice = 0;
-  for (const { values } of own.varieties) {
+  const weights = new Float64Array(size);
+  for (let i = 0; i + 1 < from.length; i++) {
+    const [start, end] = [from[i]!, from[i + 1]!];
     let [total, weighted] = [0, 0];
-    for (const { theta, variance } of values) {
-      const d = 1 / (variance + w2);
+    for (let a = start; a < end; a++) {
+      const d = 1 / (variance[a]! + w2);
+      weights[a - start] = d;
       total += d;
-      weighted += d * (theta - middle);
-      twice += d * (theta - middle) ** 2 - Math.log(d);
+      weighted += d * theta[a]!;
+      twice += d * theta[a]! * theta[a]! - Math.log(d);
     }
     const k = v2 / (1 + v2 * total);
     twice += Math.log(1 + v2 * total) - k * weighted * weighted;
-    for (const a of values) {
-      const d = 1 / (a.variance + w2);
-      precision[a.season * size + a.season]! += d;
-      right[a.season]! += d * (a.theta - middle - k * weighted);
-      for (const b of values) precision[a.season * size + b.season]! -= (k * d) / (b.variance + w2);
+    for (let a = start; a < end; a++) {
+      const d = weights[a - start]!;
+      const row = season[a]! * size;
+      precision[row + season[a]!]! += d;
+      right[season[a]!]! += d * (theta[a]! - k * weighted);
+      // The lower triangle is enough: values stand in order of seasons.
+      for (let b = start; b <= a; b++) precision[row + season[b]!]! -= k * d * weights[b - start]!;
     }
   }
   const factor = choleskyFactor(precision, size);
@@ -166,7 +189,7 @@ function narrowed({ from, to }: Box, cells: ReturnType<typeof evaluate>, n: numb
 export function spreadPosterior(
   classes: readonly ClassValues[],
   priorScale: number,
-  points = 32,
+  points = 24,
 ): readonly SpreadCell[] {
   const density = (v: number, w: number): number => {
     let log = -0.5 * ((v / priorScale) ** 2 + (w / (priorScale / 2)) ** 2);

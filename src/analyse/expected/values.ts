@@ -130,5 +130,11 @@ export function classValues(
   for (const { variety, year, theta, variance } of own) {
     byVariety.get(variety)?.push({ season: years.indexOf(year), theta, variance });
   }
-  return { classId, seasons: years.length, varieties: [...byVariety].map(([id, list]) => ({ id, values: list })) };
+  const inOrder = (list: readonly SeasonValue[]): readonly SeasonValue[] =>
+    list.toSorted((a, b) => a.season - b.season);
+  return {
+    classId,
+    seasons: years.length,
+    varieties: [...byVariety].map(([id, list]) => ({ id, values: inOrder(list) })),
+  };
 }

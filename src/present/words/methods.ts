@@ -187,6 +187,52 @@ export function methods(settings: Settings): readonly Method[] {
       limits: 'Letters ask for more than this, since they guard all pairs at once.',
       source: 'Cohen (1988) Statistical Power Analysis for the Behavioral Sciences',
     },
+    {
+      id: 'expected',
+      title: 'Expected next season',
+      words: [
+        'All seasons together. Each season’s estimate enters with its own standard error, widened for being estimated from few degrees of freedom; with two or fewer it is borrowed from the other seasons, and where no season has one it is assumed: a coefficient of variation of 40 % a plant for yield and fruits (common practice, no source), 15 % a planting for days, a fifth of the scale for a rating, 20 % for a measure (from memory). The page says of which variety.',
+        'A variety’s part is pulled toward its class: the further, the fewer its plants and seasons and the more one variety changes from season to season. How far is printed with every expected value.',
+        'Yield, fruits and days work on logarithms, ratings and measures as they are, shares from 0 to 1. A yield of nothing enters as the log of half the smallest planting of the class, with a margin as wide as its distance from the class; a variety that never ripened as later than the season’s end, with the spread of the season.',
+        'The expected value is the variety’s in an average season, its interval a prediction: the change from season to season is in it. Good and bad years as such are not.',
+      ],
+      formulas: [
+        `${v('θ', 'is')} = ${v('m', 'cs')} + ${v('v', 'i')} + ${v('w', 'is')} + ${v('e', 'is')}, &nbsp; ${v('v')} ~ N(0, ${v('σ', 'v', '2')}), ${v('w')} ~ N(0, ${v('σ', 'w', '2')}), ${v('e')} ~ N(0, se<sup>2</sup>)`,
+        `se<sup>2</sup> × df / (df − 2); &nbsp; ${v('m')} flat; &nbsp; ${v('σ', 'v')} ~ half-normal(${v('A')}), ${v('σ', 'w')} ~ half-normal(${v('A')}/2)`,
+        `given ${v('σ', 'v')}, ${v('σ', 'w')}: ${v('v', 'i')} = ${v('h', 'i')} × weighted mean of (${v('θ', 'is')} − ${v('m', 'cs')}), &nbsp; ${v('h', 'i')} = ${v('σ', 'v', '2')}${v('a', 'i')} / (1 + ${v('σ', 'v', '2')}${v('a', 'i')}), &nbsp; ${v('a', 'i')} = Σ 1 / (se<sup>2</sup> + ${v('σ', 'w', '2')})`,
+        `${v('A')}: 0.5 on logarithms, a quarter of the scale for ratings, 0.25 for shares, the SD of the variety means for measures`,
+      ],
+      assumes:
+        'Varieties and seasons deviate as normal distributions do, with the same two spreads in all classes; a season known only from totals is as good as its standard error says.',
+      limits:
+        'The class’s middle is that of the varieties once tried and recorded: where only survivors were written down, newcomers look better than they are, and the page says so.',
+      source:
+        'Piepho et al. (2012) Biom. J. 54:844 for two stages; Gelman (2006) Bayesian Anal. 1:515 for the priors; Patterson & Thompson (1971) Biometrika 58:545. Integrated directly on a grid, the same every time',
+    },
+    {
+      id: 'verdicts',
+      title: 'Verdicts',
+      words: [
+        `${settings.verdicts.simulations} next seasons are drawn with seed ${settings.verdicts.seed}: spreads, class means and varieties jointly, and a new season for each variety and trait. Values become points from 0 to 100, straight from bad to good and flat outside; where no range is set it runs over the class’s middle less and plus two standard deviations between varieties, so that the weights weigh what they say. The score is the weighted mean of the points.`,
+        'A variety earns a spot in a drawn season if it is among the best of its class for the spots there are, and at least as good as the bar: an untried variety in the middle of the class, or the check variety. Those tied at the last spot share it.',
+        `Share at least ${settings.verdicts.keepFrom}: keep. Reaches the bar in less than ${settings.verdicts.dropBelow} of the seasons: drop. Share under ${settings.verdicts.dropBelow}, though it reaches the bar more often: no room. Else: try again. Within 0.01 of a limit the page says “on the edge”.`,
+        'The list fills the spots in order of share, except with a variety that is to be dropped; the sum of the shares is how many of it are expected to be right.',
+        'A limit that must not be missed fails a drawn season in which it is missed. On a trait never recorded for a variety it counts as not tested: not failed, but no keep. Where fruit was counted, the upper Wilson limit of k of n has to keep the limit.',
+        'What one more season would settle: the score above what earns a spot is taken as normal, and another season with so many plants narrows the variety’s own part of it.',
+        'Last winter’s advice: the same rule on the seasons before the last, judged by what the last one showed.',
+      ],
+      formulas: [
+        `points = 100 (value − bad) / (good − bad), cut to 0 and 100; &nbsp; score = Σ weight · points / Σ weight`,
+        `share = seasons in which it earns a spot / seasons drawn`,
+        `settled: Φ((${v('μ')} − ${v('z', 'keep')} ${v('τ', '1')}) / ${v('δ')}) + Φ((${v('z', 'drop')} ${v('τ', '1')} − ${v('μ')}) / ${v('δ')}), &nbsp; ${v('δ', '', '2')} = ${v('τ', '', '2')} − ${v('τ', '1', '2')}`,
+      ],
+      assumes:
+        'Given the records, traits are independent of one another: how much that matters is in the table “Whether the shares keep their word”.',
+      limits:
+        'A typical home trial leaves most varieties at “try again”: a few plants and one or two summers do not decide more. The list is there for that.',
+      source:
+        'Derringer & Suich (1980) J. Qual. Technol. 12:214 for points, averaged arithmetically; Raiffa & Schlaifer (1961) Applied Statistical Decision Theory ch. 5 for what another season settles; Wilson (1927)',
+    },
   ];
 }
 
