@@ -55,15 +55,15 @@ const v = (
 });
 
 const VARIETIES: readonly Invented[] = [
-  v('marrow-lantern', 'sweet', [1250, 120, 84, 6.4, 0], '3456', {
+  v('marrow-lantern', 'sweet', [1380, 120, 80, 7.6, 0], '3456', {
     claim_days: '80',
     claim_days_max: '85',
     colour_ripe: 'red',
   }),
   v('tollgate-amber', 'sweet', [980, 105, 78, 7.3, 0], '3456', { claim_days: '75', colour_ripe: 'amber' }),
-  v('quarry-bell', 'sweet', [1420, 150, 95, 5.8, 0], '456', { claim_days: '90', colour_ripe: 'dark red' }),
+  v('quarry-bell', 'sweet', [1420, 150, 95, 5.1, 0], '456', { claim_days: '90', colour_ripe: 'dark red' }),
   v('wren-hill', 'sweet', [760, 62, 72, 7.0, 0], '56', { colour_ripe: 'yellow' }),
-  v('bishops-pocket', 'sweet', [1100, 130, 88, 6.1, 0], '6', { claim_days: '78', colour_ripe: 'orange' }),
+  v('bishops-pocket', 'sweet', [640, 130, 92, 4.9, 0], '6', { claim_days: '78', colour_ripe: 'orange' }),
   v('long-barrow', 'sweet', [900, 110, 101, 6.6, 0], '6', { claim_days: '85', colour_ripe: 'red' }),
   v('ashpit-crossing-f2', 'sweet', [850, 80, 86, 6.3, 0.6], '4', {
     kind: 'line',
@@ -73,9 +73,9 @@ const VARIETIES: readonly Invented[] = [
   }),
   v('ashpit-crossing-f3', 'sweet', [930, 85, 84, 6.6, 0.4], '5', { kind: 'line', generation: 'F3' }),
   v('ashpit-crossing-f4', 'sweet', [1010, 88, 82, 6.9, 0.2], '6', { kind: 'line', generation: 'F4' }),
-  v('chapel-ribbon', 'frying', [820, 34, 70, 6.2, 0.4], '3456', { colour_ripe: 'red' }),
+  v('chapel-ribbon', 'frying', [900, 34, 66, 7.7, 0.4], '3456', { colour_ripe: 'red' }),
   v('saltcote', 'frying', [900, 41, 76, 6.8, 0.3], '456', { colour_ripe: 'red' }),
-  v('ferry-lane', 'frying', [640, 28, 66, 5.9, 1.2], '56', { colour_ripe: 'orange' }),
+  v('ferry-lane', 'frying', [470, 28, 74, 4.8, 1.2], '56', { colour_ripe: 'orange' }),
   v('ropewalk', 'frying', [760, 38, 74, 7.1, 0.3], '6', { colour_ripe: 'red' }),
   v('kiln-spark', 'hot', [420, 9, 86, 6.0, 6.5], '3456', {
     colour_ripe: 'red',
@@ -83,7 +83,7 @@ const VARIETIES: readonly Invented[] = [
     claim_heat_max: '30000',
   }),
   v('beacon-ember', 'hot', [310, 7, 112, 7.2, 8.6], '456', { colour_ripe: 'orange', claim_heat_min: '80000' }),
-  v('cinder-row', 'hot', [480, 12, 92, 5.6, 5.2], '56', { colour_ripe: 'red' }),
+  v('cinder-row', 'hot', [480, 12, 92, 5.2, 5.2], '56', { colour_ripe: 'red' }),
   v('farrier', 'hot', [360, 8, 96, 6.7, 7.4], '6', { colour_ripe: 'chocolate' }),
   v('nightwatch', 'hot', [250, 10, 132, 6.9, 9.2], '6', { colour_ripe: 'purple', claim_days: '110' }),
   v('smithy-cross-f2', 'hot', [380, 9, 93, 6.1, 6.0], '5', {
@@ -94,12 +94,12 @@ const VARIETIES: readonly Invented[] = [
   }),
   v('smithy-cross-f3', 'hot', [400, 10, 91, 6.3, 6.2], '6', { kind: 'line', generation: 'F3' }),
   v('gatehouse-round', 'salad', [2300, 95, 68, 6.3, 0], '3456', { colour_ripe: 'red' }),
-  v('lychgate', 'salad', [2050, 110, 72, 7.4, 0], '456', { colour_ripe: 'pink' }),
-  v('millrace', 'salad', [2600, 88, 63, 5.7, 0], '56', { colour_ripe: 'red' }),
+  v('lychgate', 'salad', [2250, 110, 72, 8.3, 0], '456', { colour_ripe: 'pink' }),
+  v('millrace', 'salad', [2600, 88, 63, 4.8, 0], '56', { colour_ripe: 'red' }),
   v('pinfold', 'salad', [2150, 100, 74, 6.9, 0], '6', { colour_ripe: 'yellow' }),
   v('bellrope', 'cherry', [1700, 14, 60, 7.2, 0], '3456', { colour_ripe: 'red' }),
-  v('hedge-sparrow', 'cherry', [1500, 11, 57, 7.8, 0], '456', { colour_ripe: 'orange' }),
-  v('thimble-rain', 'cherry', [1350, 9, 62, 6.6, 0], '6', { colour_ripe: 'yellow' }),
+  v('hedge-sparrow', 'cherry', [1700, 11, 57, 8.5, 0], '456', { colour_ripe: 'orange' }),
+  v('thimble-rain', 'cherry', [1150, 9, 62, 5.2, 0], '6', { colour_ripe: 'yellow' }),
 ];
 
 const FROM: Readonly<Record<string, string>> = {
