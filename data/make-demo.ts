@@ -265,11 +265,16 @@ function season(year: number): void {
   }
   const folder = `${year}/`;
   write(`${folder}plantings.csv`, [
-    ['planting', 'variety', 'bed', 'block', 'stands_in', 'removed', 'cause'],
+    ['planting', 'variety', 'bed', 'row', 'column', 'block', 'stands_in', 'removed', 'cause'],
     ...plants.map(({ id, own, block, removed, cause }) => [
       id,
       own.id,
       `${own.class} ${STANDS[own.class]}`,
+      block,
+      1 +
+        [...new Set(plants.filter((plant) => plant.own.class === own.class).map((plant) => plant.own.id))].indexOf(
+          own.id,
+        ),
       own.class === 'sweet' ? `row ${((block - 1) % 4) + 1}` : own.class,
       STANDS[own.class]!,
       removed === null ? '' : isoDate(removed),

@@ -1,12 +1,21 @@
 import type { SeasonSeen } from '../src/analyse/seen.ts';
 import type { ClassReport } from '../src/present/classReport.ts';
+import type { FrontPage } from '../src/present/frontPage.ts';
+import type { PictureWords } from '../src/present/tables.ts';
 import type { Download } from '../src/present/downloads.ts';
 import type { ClassAdviceWords } from '../src/present/nextSeason/classAdvice.ts';
 import type { WeightsContent } from '../src/present/nextSeason/weights.ts';
 import type { Writing } from '../src/present/numbers.ts';
 import type { Problem } from '../src/terms/problem.ts';
 import type { Trial } from '../src/terms/trial.ts';
-import type { DrawnFigure } from './parts.tsx';
+import type { Figure } from '../src/present/seasonFigures/figure.ts';
+
+/** A chart drawn in two sizes. */
+export interface DrawnFigure {
+  readonly figure: Figure;
+  readonly wide: string;
+  readonly narrow: string;
+}
 
 /** Everything the pages are made from. */
 export interface SiteContent {
@@ -23,6 +32,15 @@ export interface SiteContent {
   readonly words: ReadonlyMap<string, string>;
   /** Null where no season is recorded. */
   readonly next: NextContent | null;
+  readonly front: FrontPage | null;
+  /** The site's address as a QR code; null without an address. */
+  readonly qr: string | null;
+  /** Drawings by season and what they show: `2026/map`, `2026/sweet` for the fruit of a class. */
+  readonly pictures: ReadonlyMap<string, PictureWords>;
+  /** Expected values of a variety's class, by variety. */
+  readonly varietyFigures: ReadonlyMap<string, readonly DrawnFigure[]>;
+  /** Pages of the grower's own: address part, title. */
+  readonly ownPages: readonly { readonly key: string; readonly title: string }[];
 }
 
 /** What the pages about next season are made from. */
@@ -38,5 +56,6 @@ export interface NextContent {
 export interface Page {
   /** Address from the root, ending in `/`; empty for the front page. */
   readonly address: string;
+  readonly title: string;
   readonly html: string;
 }

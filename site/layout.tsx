@@ -11,10 +11,14 @@ export interface PageFrame {
   /** Pages of the navigation: address and name. */
   readonly pages: readonly (readonly [address: string, name: string])[];
   readonly words: Words['frame'];
+  /** Address of the published site, ending in `/`; null where it is not set. */
+  readonly url: string | null;
+  readonly address: string;
+  readonly units: 'metric' | 'us';
   readonly children: ComponentChildren;
 }
 
-const CSP =
+export const CSP =
   "default-src 'none'; style-src 'self'; img-src 'self' data:; script-src 'self'; base-uri 'none'; form-action 'none'";
 
 /** The address of a page from the root, written so that it works from `file://`. */
@@ -22,15 +26,28 @@ export function to(root: string, page: string): string {
   return `${root}${page}index.html`;
 }
 
-export function Layout({ title, trialTitle, language, root, pages, words, children }: PageFrame): JSX.Element {
+export function Layout(frame: PageFrame): JSX.Element {
+  const { title, trialTitle, language, root, pages, words, url, address, units, children } = frame;
+  const full = title === trialTitle ? title : `${title} · ${trialTitle}`;
   return (
     <html lang={language}>
       <head>
         <meta charSet="utf-8" />
         <meta http-equiv="Content-Security-Policy" content={CSP} />
         <meta name="viewport" content="width=device-width, initial-scale=1" />
-        <title>{title === trialTitle ? title : `${title} · ${trialTitle}`}</title>
+        <title>{full}</title>
+        <meta property="og:title" content={full} />
+        <meta property="og:type" content="article" />
+        {url === null ? null : (
+          <>
+            <link rel="canonical" href={`${url}${address}`} />
+            <meta property="og:url" content={`${url}${address}`} />
+            <meta property="og:image" content={`${url}og.png`} />
+            <link rel="alternate" type="application/atom+xml" title={words.feed} href={`${root}feed.xml`} />
+          </>
+        )}
         <link rel="stylesheet" href={`${root}assets/keeprow.css`} />
+        <script src={`${root}assets/site.js`} defer></script>
       </head>
       <body>
         <div class="page">
@@ -38,7 +55,7 @@ export function Layout({ title, trialTitle, language, root, pages, words, childr
             {words.skip}
           </a>
           <header>
-            <strong>{trialTitle}</strong>
+            <p class="masthead">{trialTitle}</p>
             <nav aria-label={words.pages}>
               <ul>
                 {pages.map(([page, name]) => (
@@ -48,6 +65,13 @@ export function Layout({ title, trialTitle, language, root, pages, words, childr
                 ))}
               </ul>
             </nav>
+            <button
+              type="button"
+              id="unit-switch"
+              hidden
+              data-here={units === 'us' ? words.toMetric : words.toUs}
+              data-other={units === 'us' ? words.toUs : words.toMetric}
+            ></button>
           </header>
           <main id="content">
             <h1>{title}</h1>
@@ -55,6 +79,7 @@ export function Layout({ title, trialTitle, language, root, pages, words, childr
           </main>
           <footer>
             <p>{words.footer}</p>
+            <p id="mark" role="status" data-help={words.marks}></p>
           </footer>
         </div>
       </body>

@@ -1,8 +1,9 @@
 import type { JSX } from 'preact';
 import { render } from 'preact-render-to-string';
-import type { Variety } from '../src/terms/trial.ts';
+import { ROOT } from '../src/present/growersWords.ts';
+import { writeUnits } from '../src/present/units.ts';
 import type { Page, SiteContent } from './content.ts';
-import { Layout, to } from './layout.tsx';
+import { Layout } from './layout.tsx';
 
 function navigation({ next, writing: { words } }: SiteContent): readonly (readonly [string, string])[] {
   const { nav } = words.frame;
@@ -15,6 +16,7 @@ function navigation({ next, writing: { words } }: SiteContent): readonly (readon
     ['data/', nav.data],
     ['data-notes/', nav.notes],
     ['methods/', nav.methods],
+    ['glossary/', nav.glossary],
   ];
 }
 
@@ -29,21 +31,28 @@ export function page(content: SiteContent, address: string, title: string, body:
       root={root}
       pages={navigation(content)}
       words={content.writing.words.frame}
+      url={settings.publish.url === null ? null : `${settings.publish.url.replace(/\/+$/, '')}/`}
+      address={address}
+      units={settings.units}
     >
       {body(root)}
     </Layout>,
   );
-  return { address, html: `<!doctype html>\n${html}\n` };
+  return { address, title, html: writeUnits(`<!doctype html>\n${html}\n`) };
 }
 
 export function percent(content: SiteContent): string {
   return `${content.writing.number(content.trial.settings.interval * 100, 0)} %`;
 }
 
-export function Words({ html }: { readonly html: string | undefined }): JSX.Element | null {
-  return html === undefined ? null : <div dangerouslySetInnerHTML={{ __html: html }} />;
-}
-
-export function link(root: string, variety: Variety): JSX.Element {
-  return <a href={to(root, `varieties/${variety.id}/`)}>{variety.name}</a>;
+export function Words({
+  html,
+  root,
+}: {
+  readonly html: string | undefined;
+  readonly root: string;
+}): JSX.Element | null {
+  return html === undefined ? null : (
+    <div class="words" dangerouslySetInnerHTML={{ __html: html.replaceAll(ROOT, root) }} />
+  );
 }

@@ -1,13 +1,7 @@
 import type { JSX } from 'preact';
-import type { Cell, TableWords } from '../src/present/tables.ts';
-import type { Figure } from '../src/present/seasonFigures/figure.ts';
+import type { Cell, PictureWords, TableWords } from '../src/present/tables.ts';
+import type { DrawnFigure, SiteContent } from './content.ts';
 import { to } from './layout.tsx';
-
-export interface DrawnFigure {
-  readonly figure: Figure;
-  readonly wide: string;
-  readonly narrow: string;
-}
 
 type AnyCell = Cell | JSX.Element;
 
@@ -59,18 +53,35 @@ export function Table({ caption, head, rows, foot, root = './' }: TableProps): J
 }
 
 /** A chart with its finding, its measure and the same numbers as a table. */
-export function ChartFigure({ figure, wide, narrow }: DrawnFigure): JSX.Element {
+export function ChartFigure({
+  figure,
+  wide,
+  narrow,
+  content,
+}: DrawnFigure & { readonly content: SiteContent }): JSX.Element {
+  return <Picture picture={{ ...figure, wide, narrow }} content={content} />;
+}
+
+/** A drawing in two sizes with its words and the same figures as a table. */
+export function Picture({
+  picture,
+  content,
+}: {
+  readonly picture: PictureWords;
+  readonly content: SiteContent;
+}): JSX.Element {
+  const { id, title, measure, wide, narrow, head, rows } = picture;
   return (
-    <figure id={figure.id}>
+    <figure id={id}>
       <figcaption>
-        <strong>{figure.title}</strong>
-        <span>{figure.measure}</span>
+        <strong>{title}</strong>
+        <span>{measure}</span>
       </figcaption>
       <div class="wide" dangerouslySetInnerHTML={{ __html: wide }} />
       <div class="narrow" dangerouslySetInnerHTML={{ __html: narrow }} />
       <details>
-        <summary>The same as a table</summary>
-        <Table caption={figure.title} head={figure.head} rows={figure.rows} />
+        <summary>{content.writing.words.tables.sameAsTable}</summary>
+        <Table caption={title} head={head} rows={rows} />
       </details>
     </figure>
   );

@@ -4,41 +4,40 @@ import type { Page, SiteContent } from '../content.ts';
 import { page } from '../page.tsx';
 
 export function notesPage(content: SiteContent): Page {
-  return page(content, 'data-notes/', 'Notes on the data', () => (
+  const { notes: say, problems: texts } = content.writing.words;
+  return page(content, 'data-notes/', say.title, () => (
     <>
       {content.problems.length === 0 ? (
-        <p>The checks found nothing doubtful in the records.</p>
+        <p>{say.none}</p>
       ) : (
         <ul>
           {content.problems.map((problem) => {
-            const words = problemWords(problem.code, problem.facts);
+            const words = problemWords(problem.code, problem.facts, { texts, near: say.near });
             const at = problem.places[0];
             return (
               <li>
-                {severityOf(problem)} <a href={`#${problem.code}`}>{problem.code}</a>: {words.problem}
+                {say.severity[severityOf(problem)]} <a href={`#${problem.code}`}>{problem.code}</a>: {words.problem}
                 {problem.found === '' ? '' : `: ${problem.found}`} (
                 <code>
                   {at?.file}
                   {at?.line ? `:${at.line}` : ''}
                 </code>
-                {problem.places.length > 1 ? `, ${problem.places.length} places` : ''})
+                {problem.places.length > 1 ? `, ${say.places(problem.places.length)}` : ''})
               </li>
             );
           })}
         </ul>
       )}
-      <h2>Every message, explained</h2>
-      <p class="rest">
-        What the checks can say. Errors keep a site from being built, so only warnings and notes can stand above.
-      </p>
+      <h2>{say.explained}</h2>
+      <p class="rest">{say.explainedIntro}</p>
       <dl>
-        {problemGuide().map(({ code, severity, words }) => (
+        {problemGuide(texts).map(({ code, severity, words }) => (
           <>
             <dt id={code}>
-              <code>{code}</code> ({severity})
+              <code>{code}</code> ({say.severity[severity]})
             </dt>
             <dd>
-              {words.problem}. Expected: {words.expected}. To mend: {words.mend}.
+              {words.problem}. {say.expected}: {words.expected}. {say.mend}: {words.mend}.
             </dd>
           </>
         ))}

@@ -3,7 +3,8 @@ import type { SeasonSeen } from '../../src/analyse/seen.ts';
 import type { Page, SiteContent } from '../content.ts';
 import { AdviceSummary } from '../advice.tsx';
 import { page, Words } from '../page.tsx';
-import { ChartFigure, Table } from '../parts.tsx';
+import { to } from '../layout.tsx';
+import { ChartFigure, Picture, Table } from '../parts.tsx';
 import { classesOf } from '../seasonTables.tsx';
 
 /** The weather of the season in a sentence; null where none was recorded. */
@@ -13,23 +14,31 @@ function weatherSentence({ season }: SeasonSeen, { writing }: SiteContent): stri
   const mean = season.weather.reduce((sum, day) => sum + (day.tminC + day.tmaxC) / 2, 0) / days;
   const rain = season.weather.reduce((sum, day) => sum + (day.rainMm ?? 0), 0);
   const nights = season.weather.filter((day) => day.tminC < 10).length;
-  return `${days} days recorded: mean ${writing.number(mean, 1)} °C, ${nights} nights under 10 °C, ${writing.number(rain)} mm of rain.`;
+  const { season: say } = writing.words;
+  return say.weatherText(
+    writing.number(days),
+    writing.quantity(mean, '°C'),
+    writing.number(nights),
+    writing.quantity(rain, 'rain'),
+  );
 }
 
 /** Header block of a published report: place, dates, beds, plants, weather, how it was counted. */
 function headerBlock(content: SiteContent, seen: SeasonSeen): readonly (readonly [string, string])[] {
   const { season } = seen;
   const { writing, trial } = content;
+  const { season: say } = writing.words;
+  const count = (n: number): string => writing.number(n);
   const plants = seen.varieties.reduce((sum, v) => sum + v.plantsSetOut, 0);
   const fresh = seen.varieties.filter(({ status }) => status === 'new').length;
   const days = (of: (planting: (typeof season.plantings)[number]) => number | null): string => {
     const found = [...new Set(season.plantings.map(of).filter((day) => day !== null))].toSorted(
       (a, b) => a - b,
     ) as Day[];
-    if (found.length === 0) return 'not recorded';
+    if (found.length === 0) return writing.words.figure.notRecorded;
     return found.length === 1
       ? writing.date(found[0]!)
-      : `${writing.date(found[0]!)} to ${writing.date(found.at(-1)!)}`;
+      : writing.words.figure.range(writing.date(found[0]!), writing.date(found.at(-1)!));
   };
   const beds = [...new Set(season.plantings.map(({ bed }) => bed).filter((bed) => bed !== null))].toSorted();
   const picked = new Set(
@@ -39,33 +48,28 @@ function headerBlock(content: SiteContent, seen: SeasonSeen): readonly (readonly
   const block = seen.models.get('yield')?.factor;
   const weather = weatherSentence(seen, content);
   return [
-    ['Place', trial.settings.place ?? 'not stated'],
+    [say.place, trial.settings.place ?? say.notStated],
     [
-      'Varieties',
-      `${seen.varieties.length}, ${fresh} of them new; ${plants} plants in ${season.plantings.length} plantings`,
+      say.varieties,
+      say.counts(count(seen.varieties.length), count(fresh), count(plants), count(season.plantings.length)),
     ],
-    ['Sown', days(({ sown }) => sown)],
-    ['Planted out', days(({ transplanted }) => transplanted)],
-    ['Last day of recording', writing.date(season.lastDay)],
-    ['Beds', beds.length === 0 ? 'not recorded' : beds.join(', ')],
-    ['Picking days', picked.size === 0 ? 'none recorded' : String(picked.size)],
-    [
-      'Blocks',
-      block === 'block'
-        ? 'in the model'
-        : block === 'stands-in'
-          ? 'containers and ground in the model'
-          : 'none in the model',
-    ],
-    ...(lost > 0 ? ([['Lost by accident', `${lost}, not in the yields`]] as const) : []),
-    ...(weather === null ? [] : ([['Weather', weather]] as const)),
+    [say.sown, days(({ sown }) => sown)],
+    [say.plantedOut, days(({ transplanted }) => transplanted)],
+    [say.lastDay, writing.date(season.lastDay)],
+    [say.beds, beds.length === 0 ? writing.words.figure.notRecorded : beds.join(', ')],
+    [say.pickingDays, picked.size === 0 ? say.noPickings : count(picked.size)],
+    [say.blocks, say.block[block === 'block' || block === 'stands-in' ? block : 'none']],
+    ...(lost > 0 ? ([[say.lost, say.notInYields(count(lost))]] as const) : []),
+    ...(weather === null ? [] : ([[say.weather, weather]] as const)),
   ];
 }
 
 export function seasonPage(content: SiteContent, seen: SeasonSeen): Page {
   const { season } = seen;
   const layout = seen.models.get('yield')?.layout;
-  return page(content, `${season.year}/`, `Season ${season.year}`, (root) => (
+  const { season: say } = content.writing.words;
+  const map = content.pictures.get(`${season.year}/map`);
+  return page(content, `${season.year}/`, say.title(String(season.year)), (root) => (
     <>
       <dl class="header">
         {headerBlock(content, seen).map(([term, text]) => (
@@ -75,16 +79,17 @@ export function seasonPage(content: SiteContent, seen: SeasonSeen): Page {
           </div>
         ))}
       </dl>
-      <p>One season: these figures say what these plants did in it.</p>
+      <p>{say.one}</p>
       {layout === 'together' ? (
-        <p class="rest">
-          Plants of a variety stood together, so variety and place cannot be told apart fully; intervals are widened for
-          a spot correlation of {content.writing.number(content.trial.settings.spotCorrelation, 2)}.
-        </p>
+        <p class="rest">{say.together(content.writing.number(content.trial.settings.spotCorrelation, 2))}</p>
       ) : null}
-      <Words html={content.words.get(`seasons/${season.year}`)} />
+      <p>
+        <a href={to(root, `${season.year}/handout/`)}>{say.toHandout}</a>
+      </p>
+      <Words html={content.words.get(`seasons/${season.year}`)} root={root} />
       {classesOf(content, seen).map(({ id, name }) => {
         const report = content.reports.get(`${season.year}/${id}`);
+        const fruit = content.pictures.get(`${season.year}/${id}`);
         return (
           <section aria-labelledby={`class-${id}`}>
             <h2 id={`class-${id}`}>{name}</h2>
@@ -103,11 +108,18 @@ export function seasonPage(content: SiteContent, seen: SeasonSeen): Page {
               <Table {...table} caption={`${name}. ${table.caption}`} root={root} />
             ))}
             {(content.figures.get(`${season.year}/${id}`) ?? []).map((drawn) => (
-              <ChartFigure {...drawn} />
+              <ChartFigure {...drawn} content={content} />
             ))}
+            {fruit ? <Picture picture={fruit} content={content} /> : null}
           </section>
         );
       })}
+      {map ? (
+        <section aria-labelledby="map">
+          <h2 id="map">{say.toMap}</h2>
+          <Picture picture={map} content={content} />
+        </section>
+      ) : null}
     </>
   ));
 }

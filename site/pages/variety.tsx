@@ -1,10 +1,11 @@
 import type { JSX } from 'preact';
+import type { SeasonSeen, VarietySeen } from '../../src/analyse/seen.ts';
 import type { Variety } from '../../src/terms/trial.ts';
 import { Advice } from '../advice.tsx';
 import type { Page, SiteContent } from '../content.ts';
 import { to } from '../layout.tsx';
 import { page, percent, Words } from '../page.tsx';
-import { Table } from '../parts.tsx';
+import { ChartFigure, Table } from '../parts.tsx';
 import { figuresOf } from '../seasonTables.tsx';
 
 /** The verdict on a variety, or why it has none; null where it was never grown. */
@@ -26,59 +27,116 @@ function adviceOf({ next, writing }: SiteContent, variety: Variety, root: string
   );
 }
 
+/** Parents, other names and the source of its seed, as far as they are published. */
+function identity({ trial, writing }: SiteContent, variety: Variety): string {
+  const { variety: say } = writing.words;
+  const name = (id: string | null): string => trial.varieties.find((own) => own.id === id)?.name ?? say.unknownParent;
+  const show = trial.settings.publish.show;
+  return [
+    variety.mother === null && variety.father === null ? '' : say.parents(name(variety.mother), name(variety.father)),
+    variety.alsoKnownAs.length > 0 ? say.alsoKnownAs(variety.alsoKnownAs.join(', ')) : '',
+    variety.source !== null && show.includes('source') ? say.source(variety.source) : '',
+    variety.notes !== null && show.includes('notes') ? variety.notes : '',
+  ]
+    .filter((text) => text !== '')
+    .join(' ');
+}
+
+/** People's cautions where they belong: hot fruit, fruit of an unknown cross. */
+function cautionsOf({ seasons, writing, trial }: SiteContent, variety: Variety): readonly string[] {
+  const { variety: say } = writing.words;
+  const heat = trial.settings.traits.get('heat');
+  const isRatedHot =
+    heat?.kind === 'rating' &&
+    seasons.some(({ ratings }) => {
+      const estimate = ratings.get('heat')?.estimates.get(variety.id)?.estimate ?? null;
+      return estimate !== null && estimate > heat.from + 0.3 * (heat.to - heat.from);
+    });
+  const isClaimedHot = (variety.claimHeat?.[0] ?? 0) >= 2500 || (variety.claimHeat?.[1] ?? 0) >= 2500;
+  const isUnknownCross = variety.kind === 'line' && (variety.mother === null || variety.father === null);
+  return [...(isRatedHot || isClaimedHot ? [say.hotCaution] : []), ...(isUnknownCross ? [say.crossCaution] : [])];
+}
+
+interface Grown {
+  readonly seen: SeasonSeen;
+  readonly v: VarietySeen;
+}
+
+/** Shares of its seeds and plants in every season, k of n. */
+function Shares({
+  content,
+  grown,
+}: {
+  readonly content: SiteContent;
+  readonly grown: readonly Grown[];
+}): JSX.Element | null {
+  const { writing } = content;
+  const { variety: say, tables, figure } = writing.words;
+  const shares = grown.flatMap(({ seen, v }) =>
+    Object.entries(v.shares).map(([key, share]) => [
+      String(seen.season.year),
+      say.share[key as keyof typeof say.share],
+      figure.kOfN(String(share.k), String(share.n)),
+      share.low === null || share.high === null
+        ? ''
+        : figure.range(writing.percent(share.low, 0), writing.percent(share.high, 0)),
+    ]),
+  );
+  if (shares.length === 0) return null;
+  return (
+    <section aria-labelledby="shares">
+      <h2 id="shares">{say.shares}</h2>
+      <Table
+        caption={say.sharesCaption(percent(content))}
+        head={[tables.season, say.shareOf, say.kOfN, say.interval]}
+        rows={shares}
+      />
+    </section>
+  );
+}
+
 export function varietyPage(content: SiteContent, variety: Variety): Page {
   const grown = content.seasons.flatMap((seen) =>
     seen.varieties.filter((v) => v.variety.id === variety.id).map((v) => ({ seen, v })),
   );
-  const className = content.trial.settings.classes.get(variety.classId)?.name ?? variety.classId;
-  const rating = [...(grown.at(-1)?.seen.ratings.keys() ?? [])][0]?.replaceAll('_', ' ') ?? 'rating';
-  const shareWords = {
-    germinated: 'seeds germinated',
-    cropped: 'plants cropped at all',
-    ripe_by_end: 'plants ripe by the season’s end',
-    off_type: 'plants off-type',
-    hot: 'plants with unexpectedly hot fruit',
-  } as const;
+  const { writing, trial } = content;
+  const className = trial.settings.classes.get(variety.classId)?.name ?? variety.classId;
+  const { variety: say, tables } = writing.words;
+  const rating = [...(grown.at(-1)?.seen.ratings.keys() ?? [])][0];
+  const cautions = cautionsOf(content, variety);
+  const expected = content.varietyFigures.get(variety.id) ?? [];
   return page(content, `varieties/${variety.id}/`, variety.name, (root) => (
     <>
       <p>
         {className}
-        {variety.generation === null ? '' : `, F${variety.generation} line`}. Seen in {grown.length} season
-        {grown.length === 1 ? '' : 's'}.
+        {variety.generation === null ? '' : `, ${say.generation(variety.generation)}`}. {say.seenIn(grown.length)}{' '}
+        {identity(content, variety)}
       </p>
       {adviceOf(content, variety, root)}
-      <Words html={content.words.get(`varieties/${variety.id}`)} />
-      <h2>Season by season</h2>
+      <Words html={content.words.get(`varieties/${variety.id}`)} root={root} />
+      <h2>{say.bySeason}</h2>
       <Table
-        caption={`Seen, with ${percent(content)} intervals`}
+        caption={say.bySeasonCaption(percent(content))}
         head={[
-          'Season',
-          'Status',
-          'Plants set out',
-          'Yield per plant',
-          'Median days to first ripe',
-          `Tasters' ${rating}`,
+          tables.season,
+          tables.status,
+          tables.plantsSetOut,
+          say.yield,
+          say.median,
+          say.rating(rating === undefined ? '' : writing.trait(rating)),
         ]}
         rows={grown.map(({ seen, v }) => [
           <a href={to(root, `${seen.season.year}/`)}>{seen.season.year}</a>,
           ...figuresOf(content, seen, v),
         ])}
       />
-      <h2>Shares</h2>
-      <Table
-        caption={`k of n, with ${percent(content)} intervals (Wilson)`}
-        head={['Season', 'Share of', 'k of n', 'Interval']}
-        rows={grown.flatMap(({ seen, v }) =>
-          Object.entries(v.shares).map(([key, share]) => [
-            String(seen.season.year),
-            shareWords[key as keyof typeof shareWords],
-            `${share.k} of ${share.n}`,
-            share.low === null || share.high === null
-              ? ''
-              : `${content.writing.number(share.low * 100)} % to ${content.writing.number(share.high * 100)} %`,
-          ]),
-        )}
-      />
+      <Shares content={content} grown={grown} />
+      {expected.map((drawn) => (
+        <ChartFigure {...drawn} content={content} />
+      ))}
+      {cautions.map((text) => (
+        <p class="caution">{text}</p>
+      ))}
     </>
   ));
 }

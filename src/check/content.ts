@@ -1,39 +1,120 @@
+import { liveReferences, LIVE_CHARTS } from '../terms/live.ts';
+import type { LiveReference } from '../terms/live.ts';
 import { nearestName } from '../terms/names.ts';
 import { fileOnly } from '../terms/place.ts';
+import type { Place } from '../terms/place.ts';
 import type { ProblemLog } from '../terms/problem.ts';
+import type { Settings } from '../terms/settings.ts';
+import { builtInTraits } from '../terms/trait.ts';
+import type { Season } from '../terms/trial.ts';
 import { decodeText } from '../read/decode.ts';
 import type { SourceFile } from '../read/decode.ts';
+import type { VarietyRegistry } from './registry.ts';
 
-/** The grower's words by the page they belong to: `index`, `seasons/2026`, `varieties/<id>`. */
+/** The grower's words by the page they belong to: `index`, `seasons/2026`, `varieties/<id>`, `pages/<name>`. */
 export type Content = ReadonlyMap<string, string>;
 
-/** Pages that may have words of the grower's own. */
-export function contentPages(years: readonly number[], varieties: readonly string[]): readonly string[] {
-  return ['index', ...years.map((year) => `seasons/${year}`), ...varieties.map((id) => `varieties/${id}`)];
+/** What the grower's words can name. */
+export interface ContentNames {
+  readonly registry: VarietyRegistry;
+  readonly seasons: readonly Season[];
+  readonly settings: Settings;
+  /** Files of `content/photos/`. */
+  readonly photos: readonly string[];
+}
+
+/** Pages of the records that may have words of the grower's own. */
+function recordPages({ registry, seasons }: ContentNames): readonly string[] {
+  return [
+    'index',
+    ...seasons.map(({ year }) => `seasons/${year}`),
+    ...registry.varieties.map(({ id }) => `varieties/${id}`),
+  ];
+}
+
+const OWN_PAGE = /^pages\/[a-z0-9]+(?:-[a-z0-9]+)*$/;
+
+function placeOf(file: string, text: string, index: number): Place {
+  const before = text.slice(0, index).split('\n');
+  return { file, line: before.length, column: before.at(-1)!.length + 1 };
+}
+
+/** What of a live reference is not known, with the names there are; null where all of it is. */
+function unknownIn(
+  live: LiveReference,
+  { registry, seasons, settings }: ContentNames,
+): { readonly said: string; readonly names: readonly string[]; readonly near: string | null } | null {
+  const traits = [...builtInTraits, ...settings.traits.keys()];
+  const miss = (said: string, names: readonly string[]) => ({ said, names, near: nearestName(said, names) });
+  if (live.kind === 'chart') {
+    const charts = [
+      ...LIVE_CHARTS,
+      ...traits.map((trait) => `rating_${trait}`),
+      ...traits.map((trait) => `expected_${trait}`),
+    ];
+    if (!charts.includes(live.what)) return miss(live.what, charts);
+    const classes = new Set([...settings.classes.keys(), ...registry.varieties.map(({ classId }) => classId)]);
+    if (!classes.has(live.of)) return miss(live.of, [...classes]);
+  } else {
+    if ((live.kind === 'figure' || live.kind === 'expected') && !traits.includes(live.what))
+      return miss(live.what, [...traits, 'verdict', 'share', 'expected yield', 'chart yield']);
+    if (!registry.find(live.of)) return { said: live.of, names: [], near: registry.nearest(live.of) };
+  }
+  const years = seasons.map(({ year }) => String(year));
+  return live.year !== null && !years.includes(String(live.year)) ? miss(String(live.year), years) : null;
+}
+
+const IMAGE = /!\[([^\]]*)\]\(\s*<?([^)\s>]*)>?[^)]*\)/g;
+
+function checkPhotos(file: string, text: string, photos: readonly string[], log: ProblemLog): void {
+  for (const match of text.matchAll(IMAGE)) {
+    const [, words = '', target = ''] = match;
+    const place = placeOf(file, text, match.index);
+    const name = target.replace(/^(?:\.\.?\/)*photos\//, '');
+    if (words.trim() === '') log.add('photo-without-text', place, target);
+    if (photos.includes(name)) continue;
+    const near = nearestName(name, photos);
+    log.add('photo-missing', place, target, near === null ? {} : { near: `photos/${near}` });
+  }
+}
+
+function checkWords(file: string, text: string, names: ContentNames, log: ProblemLog): void {
+  for (const live of liveReferences(text)) {
+    const unknown = unknownIn(live, names);
+    if (!unknown) continue;
+    log.add('live-unknown', placeOf(file, text, live.index), live.text, {
+      said: unknown.said,
+      names: unknown.names.length > 0 ? unknown.names.slice(0, 20).join(', ') : 'an id or name of varieties.csv',
+      ...(unknown.near === null ? {} : { near: unknown.near }),
+    });
+  }
+  checkPhotos(file, text, names.photos, log);
 }
 
 /**
- * Reads the Markdown files of `content/`; a file that belongs to no page is reported.
+ * Reads the Markdown files of `content/`; a file that belongs to no page, a live figure of something unknown, and a
+ * photo without words or file are reported.
  *
  * @param sources  the files, paths from the trial folder
- * @param pages    pages that may have words
  */
-export function checkContent(sources: readonly SourceFile[], pages: readonly string[], log: ProblemLog): Content {
+export function checkContent(sources: readonly SourceFile[], names: ContentNames, log: ProblemLog): Content {
   const content = new Map<string, string>();
+  const pages = recordPages(names);
   for (const { path, bytes } of sources) {
     const page = path.replace(/^content\//, '').replace(/\.md$/, '');
-    if (!pages.includes(page)) {
+    if (!pages.includes(page) && !OWN_PAGE.test(page)) {
       const near = nearestName(page, pages);
       log.add('content-unused', fileOnly(path), page, near === null ? {} : { near: `content/${near}.md` });
       continue;
     }
     const decoded = decodeText(bytes);
-    if (decoded.kind === 'text') content.set(page, decoded.text);
-    else
-      log.add(
-        'content-unreadable',
-        decoded.kind === 'not-utf8' ? { file: path, line: decoded.line, column: 1 } : fileOnly(path),
-      );
+    if (decoded.kind !== 'text') {
+      const place = decoded.kind === 'not-utf8' ? { file: path, line: decoded.line, column: 1 } : fileOnly(path);
+      log.add('content-unreadable', place);
+      continue;
+    }
+    checkWords(path, decoded.text, names, log);
+    content.set(page, decoded.text);
   }
   return content;
 }

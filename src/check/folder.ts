@@ -13,6 +13,10 @@ export interface TrialFiles {
   readonly seasons: ReadonlyMap<number, ReadonlyMap<SeasonTable, SourceFile>>;
   /** Markdown files of `content/`. */
   readonly content: readonly SourceFile[];
+  /** Names of the files in `content/photos/`. */
+  readonly photos: readonly string[];
+  /** The ledger of published addresses. */
+  readonly addresses: SourceFile | null;
   /** Files and folders that could not be read, with what the system said. */
   readonly unreadable: readonly { readonly path: string; readonly reason: string }[];
   /** Names that are none of the contract's, for near misses: `data/2026/observation.csv`. */
@@ -34,8 +38,12 @@ export function sortFiles(
 ): TrialFiles {
   const seasons = new Map<number, Map<SeasonTable, SourceFile>>();
   const others: string[] = [];
-  const content = found.filter(({ path }) => path.startsWith('content/'));
+  const content = found.filter(({ path }) => path.startsWith('content/') && path.endsWith('.md'));
+  const photos = found
+    .filter(({ path }) => path.startsWith('content/photos/') && !path.endsWith('.md'))
+    .map(({ path }) => path.replace('content/photos/', ''));
   let settings: SourceFile | null = null;
+  let addresses: SourceFile | null = null;
   let varieties: SourceFile | null = null;
   for (const source of found) {
     if (!source.path.startsWith('data/')) continue;
@@ -43,13 +51,14 @@ export function sortFiles(
     const table = SEASON_TABLES.find((name) => name === second);
     if (source.path === 'data/trial.yaml') settings = source;
     else if (source.path === 'data/varieties.csv') varieties = source;
+    else if (source.path === 'data/addresses.csv') addresses = source;
     else if (/^\d{4}$/.test(first) && table && deeper.length === 0) {
       const tables = seasons.get(Number(first)) ?? new Map<SeasonTable, SourceFile>();
       tables.set(table, source);
       seasons.set(Number(first), tables);
     } else others.push(source.path);
   }
-  return { hasData, settings, varieties, seasons, content, unreadable, others };
+  return { hasData, settings, varieties, seasons, content, photos, addresses, unreadable, others };
 }
 
 /** Reports what is missing, misnamed or unreadable in a folder. */

@@ -7,7 +7,7 @@ import { decodeText } from '../read/decode.ts';
 import { readSettingsTree } from '../read/settingsTree.ts';
 import { dateReader } from './cells/dates.ts';
 import type { CheckContext } from './context.ts';
-import { checkContent, contentPages } from './content.ts';
+import { checkContent } from './content.ts';
 import type { Content } from './content.ts';
 import { listFolder } from './folder.ts';
 import type { TrialFiles } from './folder.ts';
@@ -101,11 +101,7 @@ export function checkTrial(files: TrialFiles): CheckedTrial {
     reportBlocks(season, varieties, context);
     reportScores(season, context);
   }
-  const pages = contentPages(
-    seasons.map(({ year }) => year),
-    varieties.map(({ id }) => id),
-  );
-  const content = checkContent(files.content, pages, log);
+  const content = checkContent(files.content, { registry, seasons, settings, photos: files.photos }, log);
   const problems = log.problems();
   const sound = problems.every((problem) => severityOf(problem) !== 'error');
   const complete = withClasses(withCheckIds(settings, registry), varieties);

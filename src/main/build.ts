@@ -1,8 +1,19 @@
-import { cpSync, existsSync, mkdirSync, mkdtempSync, readdirSync, renameSync, rmSync, writeFileSync } from 'node:fs';
+import {
+  cpSync,
+  existsSync,
+  mkdirSync,
+  mkdtempSync,
+  readdirSync,
+  readFileSync,
+  renameSync,
+  rmSync,
+  writeFileSync,
+} from 'node:fs';
 import { dirname, join, relative, resolve } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import type { Page } from '../../site/content.ts';
 import { configureEleventy } from './eleventySite.ts';
+import { printHandout } from './handoutPdf.ts';
 import { makePages } from './makePages.ts';
 import type { MadePages } from './makePages.ts';
 import { tellProblems, tellProgress } from './tellProblems.ts';
@@ -55,7 +66,12 @@ function isForeign(out: string): boolean {
   return existsSync(out) && readdirSync(out).length > 0 && !existsSync(join(out, 'results.json'));
 }
 
-async function writeSite(out: string, made: MadePages): Promise<void> {
+async function writeSite(
+  out: string,
+  made: MadePages,
+  withPdf: boolean,
+): Promise<ReturnType<typeof printHandout> | null> {
+  let printed: ReturnType<typeof printHandout> | null = null;
   makeFolder(dirname(out));
   clearLeftovers(out);
   const fresh = mkdtempSync(join(dirname(out), '.keeprow-site-'));
@@ -63,12 +79,17 @@ async function writeSite(out: string, made: MadePages): Promise<void> {
     await writePages(fresh, made.pages);
     for (const assets of ['site/assets', 'dist/assets'])
       cpSync(join(packageRoot(), assets), join(fresh, 'assets'), { recursive: true });
-    for (const [path, text] of made.files) writeFileSync(join(fresh, path), text);
+    for (const [path, bytes] of made.files) {
+      makeFolder(dirname(join(fresh, path)));
+      writeFileSync(join(fresh, path), bytes);
+    }
+    if (withPdf && made.lastYear !== null) printed = printHandout(fresh, made.lastYear);
     swap(fresh, out);
   } catch (fault) {
     rmSync(fresh, { recursive: true, force: true });
     throw fault;
   }
+  return printed;
 }
 
 /** The system's word for what failed (ENOSPC, EACCES …), wherever in the chain of errors it stands; else null. */
@@ -87,8 +108,33 @@ function makeFolder(path: string): void {
   mkdirSync(path);
 }
 
+export interface BuildChoices {
+  /** Print the last handout to PDF. */
+  readonly withPdf?: boolean;
+  /** Addresses published before may go. */
+  readonly mayDrop?: boolean;
+}
+
+/** Writes the ledger of addresses beside the records, only where it changed. */
+function writeLedger(folder: string, text: string): boolean {
+  const path = join(folder, 'data', 'addresses.csv');
+  try {
+    if (!existsSync(path) || readFileSync(path, 'utf8') !== text) writeFileSync(path, text);
+    return true;
+  } catch (fault) {
+    const failed = systemCode(fault) ?? 'unknown';
+    process.stderr.write(`keeprow: the site is written, but not its addresses to ${path}: ${failed}\n`);
+    return false;
+  }
+}
+
 /** `keeprow build`: checks, computes, writes the site. Returns the exit code. */
-export async function runBuild(folder: string, outFolder: string | undefined, telling: Telling): Promise<number> {
+export async function runBuild(
+  folder: string,
+  outFolder: string | undefined,
+  telling: Telling,
+  { withPdf = false, mayDrop = false }: BuildChoices = {},
+): Promise<number> {
   const out = resolve(outFolder ?? join(folder, '_site'));
   let code = 0;
   try {
@@ -97,14 +143,20 @@ export async function runBuild(folder: string, outFolder: string | undefined, te
       return 2;
     }
     tellProgress('reading, computing, drawing …', telling);
-    const made = await makePages(folder, (problems) => {
-      tellProgress('', telling);
-      code = tellProblems(problems, telling);
-      return code === 0;
-    });
+    const made = await makePages(
+      folder,
+      (problems) => {
+        tellProgress('', telling);
+        code = tellProblems(problems, telling);
+        return code === 0;
+      },
+      mayDrop,
+    );
     if (code !== 0) return code;
     tellProgress('writing …', telling);
-    await writeSite(out, made);
+    const printed = await writeSite(out, made, withPdf);
+    if (!writeLedger(folder, made.ledger)) code = 3;
+    if (printed && 'why' in printed) process.stderr.write(`keeprow: no PDF of the handout: ${printed.why}\n`);
     tellProgress('', telling);
   } catch (fault) {
     const failed = systemCode(fault);
@@ -113,5 +165,5 @@ export async function runBuild(folder: string, outFolder: string | undefined, te
     return 3;
   }
   if (!telling.quiet && !telling.json) process.stdout.write(`The site is in ${out}\n`);
-  return 0;
+  return code;
 }

@@ -10,6 +10,8 @@ const OPTIONS = {
   strict: { type: 'boolean' },
   quiet: { type: 'boolean' },
   out: { type: 'string' },
+  pdf: { type: 'boolean' },
+  'drop-addresses': { type: 'boolean' },
   port: { type: 'string' },
 } as const;
 
@@ -49,7 +51,8 @@ async function main(args: readonly string[]): Promise<number> {
   const [command, folder = '.', ...more] = positionals;
   if (more.length > 0) return usage(`one folder is enough, not also ${more.join(' ')}`);
   const telling = { json: values.json ?? false, strict: values.strict ?? false, quiet: values.quiet ?? false };
-  if (values.out !== undefined && command !== 'build') return usage('--out belongs to build');
+  for (const name of ['out', 'pdf', 'drop-addresses'] as const)
+    if (values[name] !== undefined && command !== 'build') return usage(`--${name} belongs to build`);
   if (values.port !== undefined && (command !== 'view' || !/^\d{1,5}$/.test(values.port)))
     return usage('--port belongs to view and is a number');
   if (command === 'new') {
@@ -58,7 +61,8 @@ async function main(args: readonly string[]): Promise<number> {
   }
   if (command === 'view') return (await import('./view.ts')).runView(folder, Number(values.port ?? 4690), telling);
   if (command === 'check') return (await import('./check.ts')).runCheck(folder, telling);
-  if (command === 'build') return (await import('./build.ts')).runBuild(folder, values.out, telling);
+  const choices = { withPdf: values.pdf ?? false, mayDrop: values['drop-addresses'] ?? false };
+  if (command === 'build') return (await import('./build.ts')).runBuild(folder, values.out, telling, choices);
   return usage(`there is no command ${command}`);
 }
 

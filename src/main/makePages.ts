@@ -1,30 +1,36 @@
-import MarkdownIt from 'markdown-it';
 import type { SeasonComparisons } from '../analyse/compareSeason.ts';
 import { seasonSeen } from '../analyse/seen.ts';
 import type { SeasonSeen } from '../analyse/seen.ts';
+import { keepAddresses } from '../check/addresses.ts';
 import type { Content } from '../check/content.ts';
+import { checkTrial } from '../check/trial.ts';
 import { lastWinter } from '../decide/lastWinter.ts';
 import { adviseNextSeason } from '../decide/nextSeason.ts';
 import { rangeProblems } from '../decide/rangeProblems.ts';
-import { checkTrial } from '../check/trial.ts';
 import { classReport } from '../present/classReport.ts';
-import { downloadsOf, downloadText } from '../present/downloads.ts';
+import { downloadsOf } from '../present/downloads.ts';
 import { drawChart } from '../present/draw.ts';
+import { frontPage } from '../present/frontPage.ts';
+import { fruitFigure } from '../present/fruitDrawing.ts';
+import { gardenMap } from '../present/gardenMap.ts';
+import { growersWords, ownTitle } from '../present/growersWords.ts';
 import { writingOf } from '../present/numbers.ts';
-import { resultsDocument } from '../present/results.ts';
 import { classAdviceWords } from '../present/nextSeason/classAdvice.ts';
 import { adviceFigures } from '../present/nextSeason/figures.ts';
 import type { AdviceSource } from '../present/nextSeason/source.ts';
 import { spreadWords } from '../present/nextSeason/spread.ts';
 import { weightsContent } from '../present/nextSeason/weights.ts';
-import type { Figure } from '../present/seasonFigures/figure.ts';
 import { classFigures } from '../present/seasonFigures/class.ts';
+import type { Figure } from '../present/seasonFigures/figure.ts';
+import type { PictureWords } from '../present/tables.ts';
 import { sitePages } from '../../site/pages.tsx';
-import type { NextContent, Page } from '../../site/content.ts';
-import type { DrawnFigure } from '../../site/parts.tsx';
+import type { DrawnFigure, NextContent, Page, SiteContent } from '../../site/content.ts';
 import type { Problem } from '../terms/problem.ts';
 import type { Trial } from '../terms/trial.ts';
 import { compareSeasons } from './compareSeasons.ts';
+import { makePhotos } from './photos.ts';
+import type { MadePhotos } from './photos.ts';
+import { publicationFiles, qrCode } from './publication.ts';
 import { readFolder } from './readFolder.ts';
 
 const WIDE = 560;
@@ -33,16 +39,18 @@ const NARROW = 170;
 export interface MadePages {
   /** Empty where the records have errors. */
   readonly pages: readonly Page[];
-  /** Files beside the pages, by their address: results.json and the tables. */
-  readonly files: ReadonlyMap<string, string>;
+  /** Files beside the pages, by their address: results.json, tables, descriptions, photos. */
+  readonly files: ReadonlyMap<string, string | Uint8Array>;
   readonly problems: readonly Problem[];
+  /** The ledger of published addresses, as it is to be written. */
+  readonly ledger: string;
+  /** The last season recorded; null without one. */
+  readonly lastYear: number | null;
 }
 
-/** The grower's words as HTML: Markdown without raw HTML; a picture is told by its text. */
-function wordsOf(content: Content): ReadonlyMap<string, string> {
-  const markdown = new MarkdownIt({ html: false });
-  markdown.renderer.rules['image'] = (tokens, i) => markdown.utils.escapeHtml(tokens[i]!.content);
-  return new Map([...content].map(([page, text]) => [page, markdown.render(text)]));
+interface Compared {
+  readonly seen: SeasonSeen;
+  readonly compared: SeasonComparisons;
 }
 
 async function drawAll(figures: readonly Figure[]): Promise<readonly DrawnFigure[]> {
@@ -54,10 +62,7 @@ async function drawAll(figures: readonly Figure[]): Promise<readonly DrawnFigure
   return drawn;
 }
 
-async function drawFigures(
-  trial: Trial,
-  seasons: readonly { readonly seen: SeasonSeen; readonly compared: SeasonComparisons }[],
-): Promise<ReadonlyMap<string, readonly DrawnFigure[]>> {
+async function drawFigures(trial: Trial, seasons: readonly Compared[]): Promise<SiteContent['figures']> {
   const writing = writingOf(trial.settings);
   const drawn = new Map<string, readonly DrawnFigure[]>();
   for (const { seen, compared } of seasons) {
@@ -90,29 +95,58 @@ function adviceSource(trial: Trial, seasons: readonly SeasonSeen[]): AdviceSourc
   return { trial, seasons, next: adviseNextSeason(trial, seasons), winters: lastWinter(trial, seasons), writing };
 }
 
-/**
- * Reads, checks, computes and words a trial.
- *
- * @param folder  the trial folder
- * @param isFit   says from the problems whether to go on to the pages
- */
-export async function makePages(
-  folder: string,
-  isFit: (problems: readonly Problem[]) => boolean = () => true,
-): Promise<MadePages> {
-  const { trial, problems: found, content } = checkTrial(readFolder(folder));
-  const seasons = trial?.seasons.map((season) => seasonSeen(trial, season)) ?? [];
-  const advice = trial && adviceSource(trial, seasons);
-  const problems = [...found, ...(advice ? rangeProblems(advice.next) : [])];
-  if (!isFit(problems) || !trial) return { pages: [], files: new Map(), problems };
-  const working = compareSeasons(trial, seasons);
-  // Meanwhile: most charts do not need the comparisons, and are found drawn below.
-  await drawFigures(
-    trial,
-    seasons.map((seen) => ({ seen, compared: new Map() })),
-  );
-  const comparisons = await working;
-  const compared = seasons.map((seen, i) => ({ seen, compared: comparisons[i]! }));
+/** Drawings that are not charts: where the plantings stood, and the fruit of every class. */
+function drawings(trial: Trial, seasons: readonly SeasonSeen[]): ReadonlyMap<string, PictureWords> {
+  const writing = writingOf(trial.settings);
+  const pictures = new Map<string, PictureWords>();
+  for (const seen of seasons) {
+    const map = gardenMap(seen, trial, writing);
+    if (map) pictures.set(`${seen.season.year}/map`, map);
+    for (const classId of trial.settings.classes.keys()) {
+      const fruit = fruitFigure(seen, trial, classId, writing);
+      if (fruit) pictures.set(`${seen.season.year}/${classId}`, fruit);
+    }
+  }
+  return pictures;
+}
+
+/** Every figure that the grower's words can name, by season and id. */
+function nameable(
+  figures: SiteContent['figures'],
+  next: NextContent | null,
+  pictures: SiteContent['pictures'],
+): ReadonlyMap<string, PictureWords> {
+  const all = new Map<string, PictureWords>();
+  const add = (key: string, { figure, wide, narrow }: DrawnFigure): unknown =>
+    all.set(key, { ...figure, wide, narrow });
+  for (const [key, list] of figures) for (const own of list) add(`${key.split('/')[0]}/${own.figure.id}`, own);
+  for (const list of next?.figures.values() ?? []) for (const own of list) add(own.figure.id, own);
+  for (const [key, picture] of pictures) all.set(`${key.split('/')[0]}/${picture.id}`, picture);
+  return all;
+}
+
+/** Charts of expected values by the varieties they show, for the varieties' own pages. */
+function varietyFigures(next: NextContent | null): SiteContent['varietyFigures'] {
+  const by = new Map<string, readonly DrawnFigure[]>();
+  for (const { classId, varieties } of next?.classes ?? []) {
+    const expected = (next!.figures.get(classId) ?? []).slice(1);
+    for (const { variety } of varieties) by.set(variety, expected);
+  }
+  return by;
+}
+
+interface Computed {
+  readonly trial: Trial;
+  readonly compared: readonly Compared[];
+  readonly advice: AdviceSource | null;
+  readonly problems: readonly Problem[];
+  readonly content: Content;
+  readonly photos: MadePhotos['photos'];
+}
+
+/** Everything the pages are made from, drawn and worded. */
+async function siteContent({ trial, compared, advice, problems, content, photos }: Computed): Promise<SiteContent> {
+  const seasons = compared.map(({ seen }) => seen);
   const writing = writingOf(trial.settings);
   const reports = new Map(
     compared.flatMap((own) =>
@@ -122,20 +156,70 @@ export async function makePages(
     ),
   );
   const figures = await drawFigures(trial, compared);
+  const next = await nextContent(advice);
+  const pictures = drawings(trial, seasons);
   const downloads = downloadsOf(trial, seasons);
-  const site = {
+  const words = growersWords(content, { advice, pictures: nameable(figures, next, pictures), photos });
+  return {
     trial,
     seasons,
     problems,
-    writing: writingOf(trial.settings),
+    writing,
     figures,
     reports,
     downloads,
-    words: wordsOf(content),
-    next: await nextContent(advice),
+    words,
+    next,
+    front: advice && frontPage(advice, compared.at(-1)!.compared),
+    qr: qrCode(trial),
+    pictures,
+    varietyFigures: varietyFigures(next),
+    ownPages: [...content].flatMap(([key, text]) =>
+      key.startsWith('pages/') ? [{ key, title: ownTitle(key, text) }] : [],
+    ),
   };
+}
+
+/**
+ * Reads, checks, computes and words a trial.
+ *
+ * @param folder   the trial folder
+ * @param isFit    says from the problems whether to go on to the pages
+ * @param mayDrop  true where addresses published before may go
+ */
+export async function makePages(
+  folder: string,
+  isFit: (problems: readonly Problem[]) => boolean = () => true,
+  mayDrop = false,
+): Promise<MadePages> {
+  const found = readFolder(folder);
+  const { trial, problems: checked, content } = checkTrial(found);
+  const none = { pages: [], files: new Map(), ledger: '', lastYear: null };
+  if (!trial) {
+    isFit(checked);
+    return { ...none, problems: checked };
+  }
+  const seasons = trial.seasons.map((season) => seasonSeen(trial, season));
+  const working = compareSeasons(trial, seasons);
+  const advice = adviceSource(trial, seasons);
+  const photos = await makePhotos(folder, found.photos);
+  const problems = [...checked, ...photos.problems, ...(advice ? rangeProblems(advice.next) : [])];
+  // Meanwhile: most charts do not need the comparisons, and are found drawn below.
+  await drawFigures(
+    trial,
+    seasons.map((seen) => ({ seen, compared: new Map() })),
+  );
+  const comparisons = await working;
+  const compared = seasons.map((seen, i) => ({ seen, compared: comparisons[i]! }));
+  const site = await siteContent({ trial, compared, advice, problems, content, photos: photos.photos });
+  const { downloads, writing } = site;
   const pages = sitePages(site);
-  const files = new Map(downloads.map((download) => [download.path, downloadText(download)]));
-  files.set('results.json', `${JSON.stringify(resultsDocument(trial, compared, advice), null, 1)}\n`);
-  return { pages, files, problems };
+  const ledger = keepAddresses(found.addresses, pages, mayDrop);
+  const all = [...problems, ...ledger.problems];
+  if (!isFit(all)) return { ...none, problems: all };
+  const files = new Map<string, string | Uint8Array>([
+    ...(await publicationFiles({ trial, compared, advice, downloads, pages, writing })),
+    ...photos.files,
+  ]);
+  return { pages, files, problems: all, ledger: ledger.text, lastYear: seasons.at(-1)?.season.year ?? null };
 }

@@ -4,7 +4,9 @@ import type { SourceFile } from '../read/decode.ts';
 import { sortFiles } from '../check/folder.ts';
 import type { TrialFiles } from '../check/folder.ts';
 
-const READ = { data: /\.(csv|ya?ml|txt|tsv)$/i, content: /\.md$/ };
+const READ = { data: /\.(csv|ya?ml|txt|tsv)$/i, content: /\.(md|jpe?g|png|webp|avif|tiff?|gif)$/i };
+/** Photos are named here and read when they are made smaller. */
+const PHOTO = /\.(jpe?g|png|webp|avif|tiff?|gif)$/i;
 const LARGEST = 1 << 29;
 
 function reasonOf(fault: unknown): string {
@@ -31,7 +33,11 @@ export function readFolder(folder: string): TrialFiles {
           if (depth < 1) visit(inside, wanted, depth + 1);
         } else if (stat.isFile() && wanted.test(name)) {
           if (stat.size > LARGEST) unreadable.push({ path: inside, reason: 'larger than 512 MB' });
-          else found.push({ path: inside, bytes: readFileSync(join(folder, inside)) });
+          else
+            found.push({
+              path: inside,
+              bytes: PHOTO.test(name) ? new Uint8Array() : readFileSync(join(folder, inside)),
+            });
         }
       } catch (fault) {
         unreadable.push({ path: inside, reason: reasonOf(fault) });

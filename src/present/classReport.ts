@@ -24,14 +24,10 @@ export interface ClassReport {
 function newBesideReturning(source: Source): readonly string[] {
   const { compared, classId, writing } = source;
   const say = (what: string, isRatio: boolean, c: NonNullable<ClassComparisons['newAgainstReturning']>): string => {
-    const figure = `${writing.number(c.estimate, 2)} (${writing.number(c.low, 2)} to ${writing.number(c.high, 2)})`;
-    const apart =
-      c.p < 1 - source.trial.settings.interval
-        ? 'they are separated in this trial'
-        : 'they are not separated in this trial';
-    return isRatio
-      ? `${what} of the new varieties over the returning ones: ${figure} times; ${apart}.`
-      : `${what} of the new varieties less that of the returning ones: ${figure}; ${apart}.`;
+    const { report, figure } = writing.words;
+    const text = figure.interval(writing.number(c.estimate, 2), writing.number(c.low, 2), writing.number(c.high, 2));
+    const apart = c.p < 1 - source.trial.settings.interval ? report.apart : report.notApart;
+    return isRatio ? report.ratio(what, text, apart) : report.difference(what, text, apart);
   };
   const sentences: string[] = [];
   for (const [trait, byClass] of compared) {
@@ -44,12 +40,7 @@ function newBesideReturning(source: Source): readonly string[] {
       source.trial.settings.traits.get(trait)?.kind === 'measure'
     )
       continue;
-    const what =
-      trait === 'yield'
-        ? 'Yield'
-        : trait === 'first_ripe'
-          ? 'Days to first ripe fruit'
-          : trait.replaceAll('_', ' ').replace(/^./, (c) => c.toUpperCase());
+    const what = writing.words.capital(writing.trait(trait));
     sentences.push(say(what, trait === 'first_ripe' || (model !== undefined && model.family !== 'gaussian'), contrast));
   }
   return sentences;
@@ -64,7 +55,6 @@ export function classReport(
   writing: Writing,
 ): ClassReport {
   const own = seen.varieties.filter((v) => v.variety.classId === classId);
-  const level = trial.settings.interval * 100;
   const source: Source = {
     trial,
     seen,
@@ -72,7 +62,7 @@ export function classReport(
     classId,
     writing,
     own,
-    percent: `${writing.number(level, level % 1 === 0 ? 0 : 1)} %`,
+    percent: writing.percent(trial.settings.interval),
   };
   const names = new Map(trial.varieties.map(({ id, name }) => [id, name]));
   return {
@@ -85,11 +75,7 @@ export function classReport(
       tastingTable(source),
     ].filter((table) => table !== null),
     cautions: classCautions(trial, seen, classId).map((caution) =>
-      cautionText(
-        caution,
-        (id) => names.get(id) ?? id,
-        (value) => writing.number(value),
-      ),
+      cautionText(caution, (id) => names.get(id) ?? id, writing),
     ),
   };
 }

@@ -2,6 +2,10 @@ import type { SeasonSeen } from '../analyse/seen.ts';
 import { isoDate } from '../terms/day.ts';
 import type { Trial } from '../terms/trial.ts';
 import { seasonTraits } from './results.ts';
+import { wordsFor } from './words/catalogue.ts';
+import type { Words } from './words/english.ts';
+
+type DataWords = Words['data'];
 
 type Cell = string | number | null;
 
@@ -27,7 +31,12 @@ export function downloadText({ columns, rows }: Download): string {
   return [columns.map(([name]) => name), ...rows].map((row) => row.map(cell).join(',')).join('\r\n') + '\r\n';
 }
 
-function figuresDownload(trial: Trial, seasons: readonly SeasonSeen[]): Download {
+/** Columns with their meanings. */
+function named(columns: readonly string[], say: DataWords): Download['columns'] {
+  return columns.map((name) => [name, say.meanings[name] ?? name]);
+}
+
+function figuresDownload(trial: Trial, seasons: readonly SeasonSeen[], say: DataWords): Download {
   const rows = seasons.flatMap((seen) =>
     seen.varieties.flatMap((own) =>
       Object.entries(seasonTraits(seen, own, trial)).map(([trait, figure]): readonly Cell[] => [
@@ -48,43 +57,36 @@ function figuresDownload(trial: Trial, seasons: readonly SeasonSeen[]): Download
   );
   return {
     path: 'figures.csv',
-    title: 'Every figure of every season',
-    columns: [
-      ['season', 'year'],
-      ['variety', 'id'],
-      ['name', 'shown name'],
-      ['class', 'class id'],
-      ['status', 'new or returning in that season'],
-      ['trait', 'what was measured'],
-      ['unit', 'unit of the figures'],
-      ['n', 'plantings; tasters for ratings; answers for yes-no traits'],
-      ['estimate', 'estimate; the median for first_ripe'],
-      ['low', `lower end of the ${trial.settings.interval * 100} % interval`],
-      ['high', `upper end of the ${trial.settings.interval * 100} % interval`],
-      ['method', 'see the methods page'],
-    ],
+    title: say.figures,
+    columns: named(
+      ['season', 'variety', 'name', 'class', 'status', 'trait', 'unit', 'n', 'estimate', 'low', 'high', 'method'],
+      say,
+    ),
     rows,
   };
 }
 
-function plantingsDownload(seen: SeasonSeen): Download {
+function plantingsDownload(seen: SeasonSeen, say: DataWords): Download {
   const ripe = new Map(seen.ripening.map((own) => [own.unit.id, own.ripe]));
   return {
     path: `${seen.season.year}/plantings.csv`,
-    title: `Plantings of ${seen.season.year}`,
-    columns: [
-      ['planting', 'id in the season'],
-      ['variety', 'id'],
-      ['plants', 'plants set out'],
-      ['bed', 'where it stood'],
-      ['block', 'replicate'],
-      ['transplanted', 'date'],
-      ['removed', 'date'],
-      ['cause', 'why removed'],
-      ['yield_g', 'usable yield per plant, grams'],
-      ['fruits', 'usable fruits per plant'],
-      ['first_ripe', 'days to first ripe fruit'],
-    ],
+    title: say.plantings(String(seen.season.year)),
+    columns: named(
+      [
+        'planting',
+        'variety',
+        'plants',
+        'bed',
+        'block',
+        'transplanted',
+        'removed',
+        'cause',
+        'yield_g',
+        'fruits_per_plant',
+        'first_ripe',
+      ],
+      say,
+    ),
     rows: seen.season.yieldUnits.map((unit) => {
       const own = seen.yields.get(unit.id);
       const each = (value: number | null | undefined): number | null =>
@@ -107,7 +109,7 @@ function plantingsDownload(seen: SeasonSeen): Download {
   };
 }
 
-function harvestsDownload(seen: SeasonSeen): Download | null {
+function harvestsDownload(seen: SeasonSeen, say: DataWords): Download | null {
   const rows = seen.season.yieldUnits.flatMap((unit) =>
     unit.pickings.flatMap(({ day, ripe, green, cullFruits, hasCulls }) =>
       (
@@ -130,25 +132,19 @@ function harvestsDownload(seen: SeasonSeen): Download | null {
   if (rows.length === 0) return null;
   return {
     path: `${seen.season.year}/harvests.csv`,
-    title: `Pickings of ${seen.season.year}, added up by planting and day`,
-    columns: [
-      ['date', 'day'],
-      ['planting', 'id in the season'],
-      ['fruits', 'usable fruits'],
-      ['weight_g', 'usable weight, grams'],
-      ['stage', 'ripe or green'],
-      ['unusable_fruits', 'culls'],
-    ],
+    title: say.harvests(String(seen.season.year)),
+    columns: named(['date', 'planting', 'fruits', 'weight_g', 'stage', 'unusable_fruits'], say),
     rows,
   };
 }
 
 /** Tables of the data page. */
 export function downloadsOf(trial: Trial, seasons: readonly SeasonSeen[]): readonly Download[] {
+  const { data: say } = wordsFor(trial.settings.language);
   return [
-    figuresDownload(trial, seasons),
+    figuresDownload(trial, seasons, say),
     ...seasons.flatMap((seen) =>
-      [plantingsDownload(seen), harvestsDownload(seen)].filter((download) => download !== null),
+      [plantingsDownload(seen, say), harvestsDownload(seen, say)].filter((download) => download !== null),
     ),
   ];
 }

@@ -1,6 +1,7 @@
 import * as vega from 'vega';
 import { compile } from 'vega-lite';
 import type { Chart } from './charts/kinds.ts';
+import { plainUnits } from './units.ts';
 import { specification } from './charts/specification.ts';
 
 /** Charts of one kind and size share a specification, which is compiled once. */
@@ -18,8 +19,9 @@ const drawings = new Map<string, string>();
  * @throws Error if Vega warns: a misspelt field must not become an empty chart
  */
 export async function drawChart(chart: Chart, width: number, prefix: string): Promise<string> {
-  const key = `${width} ${JSON.stringify(chart)}`;
-  const drawn = drawings.get(key) ?? (await draw(chart, width, prefix));
+  const text = plainUnits(JSON.stringify(chart));
+  const key = `${width} ${text}`;
+  const drawn = drawings.get(key) ?? (await draw(JSON.parse(text) as Chart, width, prefix));
   drawings.set(key, drawn);
   return drawn.replace(/\b(id="|url\(#|href="#)/g, `$1${prefix}-`);
 }

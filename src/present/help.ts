@@ -12,7 +12,9 @@ Keeprow reads the record sheets of a variety trial.
 Commands
   new DIR       make a trial folder with commented settings and an example season
   check [DIR]   read everything, print every problem, write nothing
-  build [DIR]   check, compute, write the site (--out DIR: elsewhere than _site)
+  build [DIR]   check, compute, write the site (--out DIR: elsewhere than _site;
+                --pdf: print the handout too, where a Chromium is found;
+                --drop-addresses: addresses published before may go)
   view [DIR]    build, serve on localhost, rebuild and reload on a change (--port N)
 
 Options

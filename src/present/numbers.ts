@@ -2,6 +2,7 @@ import type { Estimate } from '../terms/estimate.ts';
 import type { Settings } from '../terms/settings.ts';
 import { utcMilliseconds } from '../terms/day.ts';
 import type { Day } from '../terms/day.ts';
+import { inBothUnits } from './units.ts';
 import { traitName, wordsFor } from './words/catalogue.ts';
 import type { Words } from './words/english.ts';
 
@@ -14,29 +15,45 @@ export interface Writing {
   readonly number: (value: number, decimals?: number) => string;
   readonly date: (day: Day) => string;
   /** Value and unit of a stored quantity as shown: g, cm, mm in, ounces and inches out where the trial says so. */
-  readonly shown: (
-    value: number,
-    unit: string,
-  ) => { readonly value: number; readonly unit: string; readonly decimals: number };
+  readonly shown: (value: number, unit: string) => ShownQuantity;
+  /** `340 g`, with the other system's writing behind marks that `writeUnits` or `plainUnits` resolve. */
   readonly quantity: (value: number, unit: string) => string;
-  /** `1,240 g (1,010 to 1,520)`. */
+  /** `1,240 g (1,010 to 1,520)`, with the other system's writing as in `quantity`. */
   readonly interval: (estimate: Pick<Estimate, 'estimate' | 'low' | 'high'>, unit: string) => string;
+}
+
+type UnitSystem = Settings['units'];
+
+interface ShownQuantity {
+  readonly value: number;
+  readonly unit: string;
+  readonly decimals: number;
 }
 
 const US: Readonly<Record<string, readonly [unit: string, factor: number, decimals: number]>> = {
   g: ['oz', 1 / 28.349523125, 1],
   cm: ['in', 1 / 2.54, 1],
   mm: ['in', 1 / 25.4, 2],
+  rain: ['in', 1 / 25.4, 1],
 };
-const DECIMALS: Readonly<Record<string, number>> = { g: 0, cm: 1, mm: 1, d: 0, fruits: 1, points: 1 };
+const DECIMALS: Readonly<Record<string, number>> = { g: 0, cm: 1, mm: 1, d: 0, fruits: 1, points: 1, '°C': 1, rain: 0 };
 
-function unitWord(unit: string): string {
-  if (unit === 'points' || unit === 'fruits') return '';
-  return unit === 'd' ? ' days' : ` ${unit}`;
+/** A stored quantity as one system of units shows it. */
+function shownIn(value: number, unit: string, system: UnitSystem): ShownQuantity {
+  if (unit === 'share') return { value: value * 100, unit: '%', decimals: 0 };
+  if (unit === '°C' && system === 'us') return { value: value * 1.8 + 32, unit: '°F', decimals: 0 };
+  const us = system === 'us' ? US[unit] : undefined;
+  if (us) return { value: value * us[1], unit: us[0], decimals: us[2] };
+  return { value, unit: unit === 'rain' ? 'mm' : unit, decimals: DECIMALS[unit] ?? 1 };
+}
+
+function unitWord(unit: string, { figure }: Words): string {
+  return unit === 'points' || unit === 'fruits' ? '' : ` ${figure.units[unit] ?? unit}`;
 }
 
 /** Makes the writing of a trial. */
 export function writingOf(settings: Pick<Settings, 'language' | 'units'>): Writing {
+  const words = wordsFor(settings.language);
   const formats = new Map<number, Intl.NumberFormat>();
   const number = (value: number, decimals = 0): string => {
     let format = formats.get(decimals);
@@ -55,44 +72,36 @@ export function writingOf(settings: Pick<Settings, 'language' | 'units'>): Writi
     year: 'numeric',
     timeZone: 'UTC',
   });
-  const shown: Writing['shown'] = (value, unit) => {
-    if (unit === 'share') return { value: value * 100, unit: '%', decimals: 0 };
-    const us = settings.units === 'us' ? US[unit] : undefined;
-    if (us) return { value: value * us[1], unit: us[0], decimals: us[2] };
-    return { value, unit, decimals: DECIMALS[unit] ?? 1 };
-  };
-  const quantity: Writing['quantity'] = (value, unit) => {
-    const out = shown(value, unit);
-    return `${number(out.value, out.decimals)}${unitWord(out.unit)}`;
+  const systems: readonly [UnitSystem, UnitSystem] = settings.units === 'us' ? ['us', 'metric'] : ['metric', 'us'];
+  const quantityIn = (value: number, unit: string, system: UnitSystem): string => {
+    const out = shownIn(value, unit, system);
+    return `${number(out.value, out.decimals)}${unitWord(out.unit, words)}`;
   };
   /** A figure is written to the place where the half-width of its interval has its second digit, never finer than its unit. */
-  const roundingStep = (estimate: number, low: number | null, high: number | null, unit: string): number => {
-    const finest = 10 ** -shown(0, unit).decimals;
-    const ends = [low, high]
-      .filter((end) => end !== null)
-      .map((end) => Math.abs(shown(end, unit).value - shown(estimate, unit).value));
+  const intervalIn = (estimate: number, low: number | null, high: number | null, unit: string, system: UnitSystem) => {
+    const shown = (value: number): number => shownIn(value, unit, system).value;
+    const { unit: shownUnit, decimals } = shownIn(0, unit, system);
+    const ends = [low, high].filter((end) => end !== null).map((end) => Math.abs(shown(end) - shown(estimate)));
     const half = Math.max(...ends);
-    return half > 0 ? Math.max(finest, 10 ** (Math.floor(Math.log10(half)) - 1)) : finest;
+    const step = half > 0 ? Math.max(10 ** -decimals, 10 ** (Math.floor(Math.log10(half)) - 1)) : 10 ** -decimals;
+    const plain = (value: number): string =>
+      number(Math.round(shown(value) / step) * step, Math.max(0, Math.round(-Math.log10(step))));
+    const end = (value: number | null): string => (value === null ? words.figure.notReached : plain(value));
+    return words.figure.interval(`${plain(estimate)}${unitWord(shownUnit, words)}`, end(low), end(high));
   };
-  const plain = (value: number, unit: string, step: number): string => {
-    const out = shown(value, unit);
-    return number(Math.round(out.value / step) * step, Math.max(0, Math.round(-Math.log10(step))));
-  };
-  const words = wordsFor(settings.language);
+  const both = (write: (system: UnitSystem) => string): string => inBothUnits(write(systems[0]), write(systems[1]));
   return {
     words,
     trait: (key) => traitName(key, words),
     percent: (share, decimals = (share * 100) % 1 === 0 ? 0 : 1) => `${number(share * 100, decimals)} %`,
     number,
     date: (day) => dates.format(utcMilliseconds(day)),
-    shown,
-    quantity,
+    shown: (value, unit) => shownIn(value, unit, settings.units),
+    quantity: (value, unit) => both((system) => quantityIn(value, unit, system)),
     interval({ estimate, low, high }, unit) {
-      if (estimate === null) return low === null && high === null ? 'not known' : 'not reached';
-      if (low === null && high === null) return quantity(estimate, unit);
-      const step = roundingStep(estimate, low, high, unit);
-      const end = (value: number | null): string => (value === null ? 'not reached' : plain(value, unit, step));
-      return `${plain(estimate, unit, step)}${unitWord(shown(0, unit).unit)} (${end(low)} to ${end(high)})`;
+      if (estimate === null) return low === null && high === null ? words.figure.notKnown : words.figure.notReached;
+      if (low === null && high === null) return both((system) => quantityIn(estimate, unit, system));
+      return both((system) => intervalIn(estimate, low, high, unit, system));
     },
   };
 }

@@ -9,3 +9,14 @@ export interface TableWords {
   /** Mean, CV, F and so on, under a rule of its own. */
   readonly foot?: readonly string[];
 }
+
+/** A picture drawn by hand-made SVG, with its words and the same figures as a table. */
+export interface PictureWords {
+  readonly id: string;
+  readonly title: string;
+  readonly measure: string;
+  readonly wide: string;
+  readonly narrow: string;
+  readonly head: readonly string[];
+  readonly rows: readonly (readonly string[])[];
+}

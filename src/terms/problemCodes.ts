@@ -104,6 +104,11 @@ export const severities = {
   // the grower's words
   'content-unreadable': 'error',
   'content-unused': 'warning',
+  'live-unknown': 'error',
+  'photo-missing': 'error',
+  'photo-unreadable': 'error',
+  'photo-without-text': 'error',
+  'address-lost': 'error',
 } as const;
 
 export type ProblemCode = keyof typeof severities;

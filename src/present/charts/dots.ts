@@ -65,7 +65,7 @@ export function dots(chart: DotChart, width: number): Drawing {
 
 /** The chart's rows by the names of the specification's data. */
 function dataOf(chart: DotChart, line: number | undefined): Drawing['data'] {
-  const rows = chart.rows.map((row) => ({ ...row, description: `${row.name}, ${row.group}: ${row.written}` }));
+  const rows = chart.rows.map((row) => ({ ...row, description: `${row.name}, ${row.status}: ${row.written}` }));
   const intervals = rows.map(({ name, group, estimate, low, high }) => ({
     name,
     group,

@@ -2,6 +2,8 @@
 export interface DotRow {
   readonly name: string;
   readonly group: 'new' | 'returning';
+  /** The group in words. */
+  readonly status: string;
   readonly estimate: number;
   readonly low: number | null;
   readonly high: number | null;

@@ -2,18 +2,18 @@ import type { Source } from './source.ts';
 import { variety } from './source.ts';
 import type { TableWords } from '../tables.ts';
 
-export function entriesTable({ own, trial }: Source): TableWords {
+export function entriesTable({ own, trial, writing }: Source): TableWords {
+  const { tables: say, status } = writing.words;
   const showSource = trial.settings.publish.show.includes('source');
-  const kind = { 'open-pollinated': 'open-pollinated', hybrid: 'hybrid', line: 'line', unknown: '' } as const;
   return {
-    caption: 'Entries',
-    head: ['Variety', 'Status', 'Kind', 'Plants set out', 'Plantings', ...(showSource ? ['Seed from'] : [])],
+    caption: say.entries,
+    head: [say.variety, say.status, say.kind, say.plantsSetOut, say.plantings, ...(showSource ? [say.seedFrom] : [])],
     rows: own.map((v) => [
       variety(v),
-      v.status,
-      `${kind[v.variety.kind]}${v.variety.generation === null ? '' : ` F${v.variety.generation}`}`,
+      status[v.status],
+      `${say.kinds[v.variety.kind]}${v.variety.generation === null ? '' : ` F${v.variety.generation}`}`,
       String(v.plantsSetOut),
-      `${v.plantings}${v.plantingsExcluded > 0 ? ` (${v.plantingsExcluded} lost by accident)` : ''}`,
+      `${v.plantings}${v.plantingsExcluded > 0 ? ` ${say.lostByAccident(v.plantingsExcluded)}` : ''}`,
       ...(showSource ? [v.variety.source ?? ''] : []),
     ]),
   };

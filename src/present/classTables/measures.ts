@@ -1,18 +1,19 @@
 import { judgeClaim } from '../../analyse/claims.ts';
-import { CLAIM, fText, lettersNote, lettersOf, variety } from './source.ts';
+import { fText, lettersNote, lettersOf, variety, withN } from './source.ts';
 import type { Source } from './source.ts';
 import type { TableWords } from '../tables.ts';
 
 export function measureTable(source: Source): TableWords | null {
   const { own, writing, seen, trial, classId } = source;
+  const { tables: say, figure } = writing.words;
   const keys = [...trial.settings.traits.values()].filter(
     (trait) => trait.kind === 'measure' && own.some((v) => seen.models.get(trait.key)?.estimates.has(v.variety.id)),
   );
   if (keys.length === 0) return null;
   const measured = own.filter((v) => keys.some(({ key }) => seen.models.get(key)?.estimates.has(v.variety.id)));
   return {
-    caption: `Measurements, means of plantings with ${source.percent} intervals`,
-    head: ['Variety', ...keys.flatMap(({ key }) => [key.replaceAll('_', ' '), ''])],
+    caption: say.measures(source.percent),
+    head: [say.variety, ...keys.flatMap(({ key }) => [writing.trait(key), ''])],
     rows: measured.map((v) => [
       variety(v),
       ...keys.flatMap((trait) => {
@@ -22,16 +23,16 @@ export function measureTable(source: Source): TableWords | null {
         const verdict =
           claim === undefined || !estimate
             ? ''
-            : `; claimed ${writing.quantity(claim, unit)}: ${CLAIM[judgeClaim([claim, claim], estimate)]}`;
+            : `; ${say.claimedMeasure(writing.quantity(claim, unit), say.claims[judgeClaim([claim, claim], estimate)])}`;
         return [
-          estimate ? `${writing.interval(estimate, unit)}; n ${estimate.n}${verdict}` : 'not recorded',
+          estimate ? `${withN(writing.interval(estimate, unit), estimate.n, writing)}${verdict}` : figure.notRecorded,
           lettersOf(source, trait.key, v.variety.id),
         ];
       }),
     ]),
     foot: [
       keys
-        .map(({ key }) => `${key.replaceAll('_', ' ')}: ${fText(seen.models.get(key)?.f.get(classId), writing)}`)
+        .map(({ key }) => `${writing.trait(key)}: ${fText(seen.models.get(key)?.f.get(classId), writing)}`)
         .join('; ') + '.',
       ...lettersNote(source, keys[0]!.key),
     ],

@@ -1,20 +1,18 @@
 import { judgeClaim } from '../../analyse/claims.ts';
 import type { RipeningModel } from '../../analyse/ripeningModel.ts';
 import type { VarietySeen } from '../../analyse/seen.ts';
-import { CLAIM, fText, lettersNote, lettersOf, variety } from './source.ts';
+import { fText, lettersNote, lettersOf, variety } from './source.ts';
 import type { Source } from './source.ts';
+import type { Writing } from '../numbers.ts';
 import type { TableWords } from '../tables.ts';
 
 /** The packet's days and how they stand to what was seen; empty without a claim. */
-function claim(v: VarietySeen, model: RipeningModel | null): string {
+function claim(v: VarietySeen, model: RipeningModel | null, { words }: Writing): string {
   const [low, high] = v.variety.claimDays ?? [null, null];
   const estimate = model?.estimates.get(v.variety.id);
   if (low === null || !estimate) return '';
-  const said = low === high ? `${low}` : `${low} to ${high}`;
-  const verdict = CLAIM[judgeClaim([low, high], estimate)]
-    .replace('below', 'earlier than')
-    .replace('above', 'later than');
-  return `${said}: ${verdict}`;
+  const said = low === high ? `${low}` : words.figure.range(String(low), String(high));
+  return words.tables.claimed(said, words.tables.claimsOfDays[judgeClaim([low, high], estimate)]);
 }
 
 export function ripeningTable(source: Source): TableWords | null {
@@ -25,18 +23,19 @@ export function ripeningTable(source: Source): TableWords | null {
   const hasClaims = grown.some((v) => v.variety.claimDays !== null) && trial.settings.firstRipeFrom === 'transplanted';
   const hasDegreeDays = grown.some((v) => v.ripeningDegreeDays !== null);
   const { baseC, capC, method } = trial.settings.degreeDays;
+  const { tables: say, figure } = writing.words;
   const rank = (v: VarietySeen): number =>
     model?.estimates.get(v.variety.id)?.estimate ?? v.ripening?.median.estimate ?? Infinity;
   return {
-    caption: `Days from ${trial.settings.firstRipeFrom === 'sown' ? 'sowing' : 'planting out'} to the first ripe fruit, with ${source.percent} intervals`,
+    caption: say.ripening(trial.settings.firstRipeFrom === 'sown', source.percent),
     head: [
-      'Variety',
-      'Ripe by the end',
-      'Model',
+      say.variety,
+      say.ripeByEnd,
+      say.model,
       '',
-      'Median seen',
-      ...(hasDegreeDays ? ['Median, degree days'] : []),
-      ...(hasClaims ? ['Packet’s claim'] : []),
+      say.medianSeen,
+      ...(hasDegreeDays ? [say.medianDegreeDays] : []),
+      ...(hasClaims ? [say.claim] : []),
     ],
     rows: grown
       .toSorted((a, b) => rank(a) - rank(b))
@@ -46,23 +45,21 @@ export function ripeningTable(source: Source): TableWords | null {
         const heat = v.ripeningDegreeDays?.median;
         return [
           variety(v),
-          `${ripe} of ${ripe + unripe}`,
-          estimate ? (estimate.estimate === null ? 'none ripened' : writing.interval(estimate, 'd')) : '',
+          figure.kOfN(String(ripe), String(ripe + unripe)),
+          estimate ? (estimate.estimate === null ? figure.noneRipened : writing.interval(estimate, 'd')) : '',
           lettersOf(source, 'first_ripe', v.variety.id),
-          median.estimate === null ? 'not reached' : writing.interval(median, 'd'),
+          median.estimate === null ? figure.notReached : writing.interval(median, 'd'),
           ...(hasDegreeDays
-            ? [heat ? (heat.estimate === null ? 'not reached' : writing.number(heat.estimate)) : '']
+            ? [heat ? (heat.estimate === null ? figure.notReached : writing.number(heat.estimate)) : '']
             : []),
-          ...(hasClaims ? [claim(v, model)] : []),
+          ...(hasClaims ? [claim(v, model, writing)] : []),
         ];
       }),
     foot: [
-      ...(model ? [`${fText(model.f.get(classId), writing)}; n counts plantings.`] : []),
-      `A planting found ripe may have been ripe for up to ${seen.season.lookEvery} days; the model counts that, the median does not.`,
+      ...(model ? [`${fText(model.f.get(classId), writing)}; ${say.countsPlantings}`] : []),
+      say.looks(seen.season.lookEvery),
       ...(hasDegreeDays
-        ? [
-            `Degree days over ${baseC} °C${capC === null ? '' : `, capped at ${capC} °C`}, method ${method} of McMaster & Wilhelm (1997).`,
-          ]
+        ? [say.degreeDays(writing.number(baseC), capC === null ? null : writing.number(capC), method)]
         : []),
       ...lettersNote(source, 'first_ripe'),
     ],

@@ -1,4 +1,3 @@
-import type { ClaimVerdict } from '../../analyse/claims.ts';
 import type { SeasonComparisons } from '../../analyse/compareSeason.ts';
 import type { ClassF } from '../../analyse/plantModel.ts';
 import type { SeasonSeen, VarietySeen } from '../../analyse/seen.ts';
@@ -17,13 +16,6 @@ export interface Source {
   readonly percent: string;
 }
 
-export const CLAIM: Readonly<Record<ClaimVerdict, string>> = {
-  inside: 'as claimed',
-  'seen-lower': 'below the claim',
-  'seen-higher': 'above the claim',
-  'cannot-tell': 'not enough to tell',
-};
-
 export function variety(own: VarietySeen): Cell {
   return { text: own.variety.name, page: `varieties/${own.variety.id}/` };
 }
@@ -32,18 +24,23 @@ export function lettersOf(source: Source, trait: string, id: string): string {
   return source.compared.get(trait)?.get(source.classId)?.letters.get(id) ?? '';
 }
 
-export function pText(p: number, { number }: Writing): string {
-  return p < 0.001 ? 'p below 0.001' : `p ${number(p, 3)}`;
+/** A p value: `0.034`, or that it is below the smallest one written. */
+export function pText(p: number, { number, words }: Writing): string {
+  return p < 0.001 ? words.figure.pBelow(number(0.001, 3)) : number(p, 3);
 }
 
 export function fText(f: ClassF | null | undefined, writing: Writing): string {
-  if (!f) return 'F not to be had';
-  return `F ${writing.number(f.value, 2)} on ${f.df1} and ${f.df2} df, ${pText(f.p, writing)}`;
+  const { figure } = writing.words;
+  if (!f) return figure.noF;
+  const p = figure.p(pText(f.p, writing));
+  return figure.f(writing.number(f.value, 2), String(f.df1), String(f.df2), p);
 }
 
-export function lettersNote(source: Source, trait: string): readonly string[] {
-  const own = source.compared.get(trait)?.get(source.classId);
-  return own
-    ? [`Varieties that share a letter are not separated in this trial (Tukey-Kramer, ${source.percent}).`]
-    : [];
+export function lettersNote({ compared, classId, percent, writing }: Source, trait: string): readonly string[] {
+  return compared.get(trait)?.get(classId) ? [writing.words.figure.letters(percent)] : [];
+}
+
+/** `1,240 g (1,010 to 1,520); n 6`. */
+export function withN(text: string, n: number, { words }: Writing): string {
+  return `${text}; ${words.figure.n(String(n))}`;
 }

@@ -1,21 +1,23 @@
 import type { VarietySeen } from '../../analyse/seen.ts';
 import type { Share } from '../../terms/estimate.ts';
 import type { Writing } from '../numbers.ts';
-import { lettersNote, lettersOf, variety } from './source.ts';
+import { lettersNote, lettersOf, variety, withN } from './source.ts';
 import type { Source } from './source.ts';
 import type { TableWords } from '../tables.ts';
 
 function shareCell(share: Share | undefined, writing: Writing): string {
-  if (!share) return 'not recorded';
+  const { figure } = writing.words;
+  if (!share) return figure.notRecorded;
   const ends =
     share.low === null || share.high === null
       ? ''
-      : ` (${writing.number(share.low * 100)} to ${writing.number(share.high * 100)} %)`;
-  return `${share.k} of ${share.n}${ends}`;
+      : ` (${figure.range(writing.number(share.low * 100), writing.percent(share.high, 0))})`;
+  return `${figure.kOfN(String(share.k), String(share.n))}${ends}`;
 }
 
 export function tastingTable(source: Source): TableWords | null {
   const { own, writing, seen } = source;
+  const { tables: say, figure } = writing.words;
   const ratings = [...seen.ratings].filter(([, model]) => own.some((v) => model.estimates.has(v.variety.id)));
   const answers = [...seen.answers].filter(([, shares]) => own.some((v) => shares.has(v.variety.id)));
   if (ratings.length === 0 && answers.length === 0) return null;
@@ -23,12 +25,15 @@ export function tastingTable(source: Source): TableWords | null {
   const rank = (v: VarietySeen): number => lead?.estimates.get(v.variety.id)?.estimate ?? -Infinity;
   const hasHeatClaims = own.some((v) => v.variety.claimHeat !== null);
   return {
-    caption: `Tasting, with ${source.percent} intervals; n counts tasters`,
+    caption: say.tasting(source.percent),
     head: [
-      'Variety',
-      ...ratings.flatMap(([key, { trait }]) => [`${key.replaceAll('_', ' ')}, ${trait.from} to ${trait.to}`, '']),
-      ...answers.map(([key]) => (key === 'again' ? 'would grow it again' : key.replaceAll('_', ' '))),
-      ...(hasHeatClaims ? ['Claimed heat'] : []),
+      say.variety,
+      ...ratings.flatMap(([key, { trait }]) => [
+        say.ratingScale(writing.trait(key), String(trait.from), String(trait.to)),
+        '',
+      ]),
+      ...answers.map(([key]) => (key === 'again' ? say.again : writing.trait(key))),
+      ...(hasHeatClaims ? [say.claimedHeat] : []),
     ],
     rows: own
       .filter(
@@ -42,7 +47,7 @@ export function tastingTable(source: Source): TableWords | null {
         ...ratings.flatMap(([key, model]) => {
           const estimate = model.estimates.get(v.variety.id);
           return [
-            estimate ? `${writing.interval(estimate, 'points')}; n ${estimate.tasters}` : 'not tasted',
+            estimate ? withN(writing.interval(estimate, 'points'), estimate.tasters, writing) : figure.notTasted,
             lettersOf(source, key, v.variety.id),
           ];
         }),
@@ -53,20 +58,18 @@ export function tastingTable(source: Source): TableWords | null {
       ratings
         .map(
           ([key, model]) =>
-            `${key.replaceAll('_', ' ')}: ${model.tasters === 1 ? 'one person’s taste' : `${model.tasters} tasters`}${model.kendallW === null ? '' : `, Kendall’s W ${writing.number(model.kendallW, 2)}`}`,
+            `${writing.trait(key)}: ${model.tasters === 1 ? say.onePerson : say.tasters(model.tasters)}${model.kendallW === null ? '' : `, ${say.kendall(writing.number(model.kendallW, 2))}`}`,
         )
-        .join('; ') + '. The intervals are for these tasters, not for people at large.',
-      ...(hasHeatClaims
-        ? ['Claimed heat is in Scoville units of dry fruit; tasters’ points cannot be turned into them.']
-        : []),
+        .join('; ') + `. ${say.theseTasters}`,
+      ...(hasHeatClaims ? [say.heatNote] : []),
       ...(ratings[0] ? lettersNote(source, ratings[0][0]) : []),
     ],
   };
 }
 
-function heatClaim(v: VarietySeen, { number }: Writing): string {
+function heatClaim(v: VarietySeen, { number, words: { tables: say, figure } }: Writing): string {
   if (!v.variety.claimHeat) return '';
   const [low, high] = v.variety.claimHeat;
-  if (low !== null && high !== null) return `${number(low)} to ${number(high)} SHU`;
-  return low === null ? `up to ${number(high!)} SHU` : `${number(low)} SHU or more`;
+  if (low !== null && high !== null) return say.shu(figure.range(number(low), number(high)));
+  return low === null ? say.shuUpTo(number(high!)) : say.shuFrom(number(low));
 }

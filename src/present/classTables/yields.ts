@@ -22,14 +22,15 @@ function yieldFoot(source: Source, model: PlantModel): readonly string[] {
   const { writing, own, seen, trial, classId } = source;
   const mean = modelMean(model, own);
   const lsd = model.lsd.get(classId) ?? null;
-  const cv = model.cvPercent === null ? '' : `CV ${writing.number(model.cvPercent)} % a plant`;
+  const { figure, tables: say } = writing.words;
+  const cv = model.cvPercent === null ? '' : figure.cv(writing.number(model.cvPercent));
   const n = own.reduce((sum, v) => sum + (model.estimates.get(v.variety.id)?.n ?? 0), 0);
   const line = [
-    mean === null ? '' : `Mean of the varieties ${writing.quantity(mean, 'g')}`,
-    `n ${n}`,
+    mean === null ? '' : figure.mean(writing.quantity(mean, 'g')),
+    figure.n(String(n)),
     cv,
     fText(model.f.get(classId), writing),
-    lsd === null ? '' : `LSD ${writing.quantity(lsd, 'g')}`,
+    lsd === null ? '' : figure.lsd(writing.quantity(lsd, 'g')),
   ];
   const units = seen.season.yieldUnits
     .filter(
@@ -45,11 +46,12 @@ function yieldFoot(source: Source, model: PlantModel): readonly string[] {
       y: seen.yields.get(planting.id)!.grams! / planting.plants,
     }));
   const seenBy = detectableDifference(model, units, trial.settings.interval, trial.settings.spotCorrelation);
+  const plantings = seenBy ? writing.number(seenBy.plantings, seenBy.plantings % 1 === 0 ? 0 : 1) : '';
   const power = seenBy
     ? [
         model.family === 'gaussian'
-          ? `With ${writing.number(seenBy.plantings, seenBy.plantings % 1 === 0 ? 0 : 1)} plantings a variety this trial could see a difference of ${writing.quantity(seenBy.difference, 'g')} in 4 of 5 such seasons; smaller ones stay hidden.`
-          : `With ${writing.number(seenBy.plantings, seenBy.plantings % 1 === 0 ? 0 : 1)} plantings a variety this trial could see one that gives ${writing.number(seenBy.difference, 1)} times another in 4 of 5 such seasons; smaller differences stay hidden.`,
+          ? say.power(plantings, writing.quantity(seenBy.difference, 'g'))
+          : say.powerRatio(plantings, writing.number(seenBy.difference, 1)),
       ]
     : [];
   return [line.filter((part) => part !== '').join('; ') + '.', ...lettersNote(source, 'yield'), ...power];
@@ -61,22 +63,23 @@ export function yieldTable(source: Source): TableWords | null {
   const fruits = seen.models.get('fruits');
   const early = seen.models.get('early_yield');
   if (!model && !fruits) return null;
+  const { tables: say } = writing.words;
   const figure = (of: PlantModel | undefined, id: string, unit: string): string => {
     const estimate = of?.estimates.get(id);
-    return estimate ? writing.interval(estimate, unit) : 'not recorded';
+    return estimate ? writing.interval(estimate, unit) : writing.words.figure.notRecorded;
   };
   const rank = (v: VarietySeen): number => (model ?? fruits)!.estimates.get(v.variety.id)?.estimate ?? -1;
   return {
-    caption: `Usable yield per plant set out, with ${source.percent} intervals; n counts plantings`,
+    caption: say.yields(source.percent),
     head: [
-      'Variety',
+      say.variety,
       'n',
-      `Weight`,
+      say.weight,
       '',
-      ...(early ? [`Weight to ${seen.season.earlyUntil === null ? '' : writing.date(seen.season.earlyUntil)}`] : []),
-      'Fruits',
+      ...(early ? [say.weightTo(seen.season.earlyUntil === null ? '' : writing.date(seen.season.earlyUntil))] : []),
+      say.fruits,
       '',
-      'Culls',
+      say.culls,
     ],
     rows: own
       .toSorted((a, b) => rank(b) - rank(a))

@@ -1,6 +1,7 @@
 import type { VarietyAdvice } from '../../decide/adviseClass.ts';
 import type { ClassOutcome } from '../../decide/nextSeason.ts';
 import { publishedUnit } from '../traitUnit.ts';
+import { plainUnits } from '../units.ts';
 import { expectedIn } from './source.ts';
 import type { AdviceSource } from './source.ts';
 import { adviceWords } from './varietyAdvice.ts';
@@ -39,7 +40,7 @@ function varietyDocument(source: AdviceSource, outcome: ClassOutcome, own: Varie
     expected: Object.fromEntries(
       made.goals.map(({ trait }) => [trait, expectedDocument(source, classId, trait, own.variety)]),
     ),
-    reasons: adviceWords(source, outcome, own).reasons,
+    reasons: adviceWords(source, outcome, own).reasons.map((reason) => ({ ...reason, text: plainUnits(reason.text) })),
   };
 }
 

@@ -62,6 +62,7 @@ function expectedLine(source: AdviceSource, trait: string, classId: string, vari
     row: {
       name: nameOf(source, variety),
       group: status === 'new' ? 'new' : 'returning',
+      status: writing.words.status[status === 'new' ? 'new' : 'returning'],
       estimate: shown(expected.estimate),
       low: shown(expected.low),
       high: shown(expected.high),
@@ -119,7 +120,7 @@ function expectedFigure(
     ],
     rows: lines.map(({ row, ownShare, seasonsText }) => [
       row.name,
-      row.group,
+      row.status,
       row.written,
       writing.percent(ownShare, 0),
       seasonsText,

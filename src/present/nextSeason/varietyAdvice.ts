@@ -16,6 +16,8 @@ export interface AdviceWords {
   readonly variety: string;
   readonly verdict: Verdict;
   readonly share: number;
+  /** `93 of 100`. */
+  readonly shareText: string;
   /** The verdict with its share, what it rests on where that is one-sided first. */
   readonly sentence: string;
   readonly reasons: readonly ReasonWords[];
@@ -102,6 +104,7 @@ export function adviceWords(source: AdviceSource, outcome: ClassOutcome, own: Va
     variety: own.variety,
     verdict: own.verdict,
     share: own.share,
+    shareText: of100(own.share, writing),
     sentence: `${[...rests, writing.words.capital([verdict, ...notes].join('; '))].join(' ')}.`,
     reasons: reasonWords(source, outcome, own),
     more: [...doubts(source, own), ...provisos(source, outcome, own.variety)],

@@ -1,22 +1,28 @@
 import type { Estimate } from '../../terms/estimate.ts';
 import type { DotRow } from '../charts/kinds.ts';
+import type { Words } from '../words/english.ts';
 import { cumulativeFigure, ripeningFigure } from './curves.ts';
 import type { ChartSource, Figure } from './figure.ts';
 import { ratioFigure } from './ratio.ts';
 
 /** The finding: which variety is first, and how many are not separated from it. */
-function found(list: readonly DotRow[], own: Measured, letters: ReadonlyMap<string, string> | null): string {
+function found(
+  list: readonly DotRow[],
+  own: Measured,
+  letters: ReadonlyMap<string, string> | null,
+  say: Words['charts']['found'],
+): string {
   const [first, ...others] = list;
-  if (!first) return `No ${own.what} was recorded`;
-  if (others.length === 0) return `${first.name} is the only variety with ${own.what} on record`;
-  const order = own.lowerIsBetter ? 'lowest' : 'highest';
+  if (!first) return say.none(own.what);
+  if (others.length === 0) return say.only(first.name, own.what);
+  const isLowest = own.lowerIsBetter;
   const best = letters?.get(first.name);
-  if (best === undefined || best === '') return `${first.name} has the ${order} estimate of ${own.what} in this trial`;
+  if (best === undefined || best === '') return say.first(first.name, isLowest, own.what);
   const alike = others.filter(({ name }) => [...(letters!.get(name) ?? '')].some((letter) => best.includes(letter)));
-  if (alike.length === 0) return `${first.name} has the ${order} ${own.what}, separated from all others in this trial`;
-  if (alike.length === others.length)
-    return `${first.name} has the ${order} estimate of ${own.what}; no variety is separated from it in this trial`;
-  return `${first.name} has the ${order} estimate of ${own.what}; ${alike.map(({ name }) => name).join(', ')} ${alike.length === 1 ? 'is' : 'are'} not separated from it`;
+  if (alike.length === 0) return say.apart(first.name, isLowest, own.what);
+  if (alike.length === others.length) return say.noneApart(first.name, isLowest, own.what);
+  const names = alike.map(({ name }) => name);
+  return say.alike(first.name, isLowest, own.what, names);
 }
 
 interface Measured {
@@ -32,7 +38,6 @@ interface Measured {
 }
 
 function dotFigure({ seen, compared, trial, classId, writing }: ChartSource, own: Measured): Figure | null {
-  const level = trial.settings.interval;
   const convert = (value: number): number => writing.shown(value, own.unit).value;
   const rows: DotRow[] = [];
   const plants: { name: string; value: number }[] = [];
@@ -44,6 +49,7 @@ function dotFigure({ seen, compared, trial, classId, writing }: ChartSource, own
     rows.push({
       name: variety.name,
       group: status,
+      status: writing.words.status[status],
       estimate: convert(estimate.estimate),
       low: low ?? null,
       high: high ?? null,
@@ -60,14 +66,15 @@ function dotFigure({ seen, compared, trial, classId, writing }: ChartSource, own
   const letters = byId
     ? new Map(seen.varieties.map(({ variety }) => [variety.name, byId.get(variety.id) ?? '']))
     : null;
-  const percent = writing.number(level * 100, (level * 100) % 1 === 0 ? 0 : 1);
+  const percent = writing.percent(trial.settings.interval);
+  const { charts: say, tables } = writing.words;
   return {
     id: `${own.id}-${classId}`,
-    title: found(rows, own, letters),
-    measure: `${own.axis}; marks are estimates, bars ${percent} % intervals, grey ticks the plants. Diamond: new. Circle: returning.`,
+    title: found(rows, own, letters, say.found),
+    measure: say.dots(own.axis, percent),
     chart: { kind: 'dots', axis: own.axis, rows, plants, zero: own.zero, ratioTo: null },
-    head: ['Variety', 'Status', 'n', `${own.axis} (${percent} % interval)`],
-    rows: rows.map((row) => [row.name, row.group, String(nOf.get(row.name)), row.written]),
+    head: [tables.variety, tables.status, 'n', say.dotsHead(own.axis, percent)],
+    rows: rows.map((row) => [row.name, row.status, String(nOf.get(row.name)), row.written]),
   };
 }
 
@@ -81,8 +88,8 @@ export function classFigures(source: ChartSource): readonly Figure[] {
     measured.push({
       id: 'yield',
       trait: 'yield',
-      what: 'yield per plant',
-      axis: `usable yield, ${gram} per plant`,
+      what: writing.words.charts.yieldWhat,
+      axis: writing.words.charts.yieldAxis(gram),
       unit: 'g',
       zero: true,
       lowerIsBetter: false,
@@ -99,8 +106,8 @@ export function classFigures(source: ChartSource): readonly Figure[] {
     measured.push({
       id: `rating-${key}`,
       trait: key,
-      what: key.replaceAll('_', ' '),
-      axis: `${key.replaceAll('_', ' ')}, ${model.trait.from} to ${model.trait.to}`,
+      what: writing.trait(key),
+      axis: writing.words.tables.ratingScale(writing.trait(key), String(model.trait.from), String(model.trait.to)),
       unit: 'points',
       zero: false,
       lowerIsBetter: model.trait.better === 'lower',

@@ -7,14 +7,17 @@ export function ripeningFigure({ seen, classId, writing, trial }: ChartSource): 
   if (grown.length === 0) return null;
   const middle = (v: VarietySeen): number => v.ripening!.median.estimate ?? Infinity;
   const sorted = grown.toSorted((a, b) => middle(a) - middle(b) || (a.variety.name < b.variety.name ? -1 : 1));
-  const from = trial.settings.firstRipeFrom === 'sown' ? 'sowing' : 'planting out';
+  const isSown = trial.settings.firstRipeFrom === 'sown';
+  const { figure, status: statusWord, tables, charts } = writing.words;
+  const { ripening: say } = charts;
+  const count = (n: number): string => writing.number(n);
   const strips = sorted.map(({ variety, status, ripening }) => {
     const { ripe, unripe, steps } = ripening!;
     const first = steps.find(({ events }) => events > 0);
     return {
-      name: status === 'new' ? `${variety.name}, new` : variety.name,
+      name: status === 'new' ? say.newName(variety.name) : variety.name,
       group: status,
-      note: `${ripe} of ${ripe + unripe} ripe`,
+      note: say.ripe(count(ripe), count(ripe + unripe)),
       steps: first
         ? [{ x: first.time, share: 0 }, ...steps.map(({ time, survival }) => ({ x: time, share: 1 - survival }))]
         : [{ x: steps[0]!.time, share: 0 }],
@@ -22,23 +25,19 @@ export function ripeningFigure({ seen, classId, writing, trial }: ChartSource): 
   });
   const unripe = sorted.filter((v) => v.ripening!.unripe > 0);
   const earliest = sorted[0]!;
-  const title = `${earliest.variety.name} ripened first${unripe.length === 0 ? '; every planting had ripe fruit by the end' : `; plantings without ripe fruit at the end: ${unripe.map((v) => `${v.variety.name} ${v.ripening!.unripe}`).join(', ')}`}`;
+  const list = unripe.map((v) => `${v.variety.name} ${v.ripening!.unripe}`).join(', ');
+  const title = `${say.first(earliest.variety.name)}; ${unripe.length === 0 ? say.allRipe : say.unripe(list)}`;
   return {
     id: `ripening-${classId}`,
-    title: middle(earliest) === Infinity ? 'In no variety did half of the plantings ripen' : title,
-    measure: `Share of plantings with ripe fruit by days from ${from} (Kaplan-Meier); the top of each strip is all of them.`,
-    chart: { kind: 'strips', axis: `days from ${from}`, strips },
-    head: [
-      'Variety',
-      'Status',
-      'Ripe by the end',
-      `Median days to first ripe fruit (${writing.number(trial.settings.interval * 100)} % interval)`,
-    ],
+    title: middle(earliest) === Infinity ? say.half : title,
+    measure: say.measure(isSown),
+    chart: { kind: 'strips', axis: say.axis(isSown), strips },
+    head: [tables.variety, tables.status, tables.ripeByEnd, say.median(writing.percent(trial.settings.interval))],
     rows: sorted.map(({ variety, status, ripening }) => [
       variety.name,
-      status,
-      `${ripening!.ripe} of ${ripening!.ripe + ripening!.unripe}`,
-      ripening!.median.estimate === null ? 'not reached' : writing.interval(ripening!.median, 'd'),
+      statusWord[status],
+      figure.kOfN(count(ripening!.ripe), count(ripening!.ripe + ripening!.unripe)),
+      ripening!.median.estimate === null ? figure.notReached : writing.interval(ripening!.median, 'd'),
     ]),
   };
 }
@@ -68,17 +67,19 @@ export function cumulativeFigure({ seen, classId, writing }: ChartSource): Figur
   }
   if (rows.length === 0) return null;
   const unit = writing.shown(1, 'g').unit;
+  const { cumulative: say } = writing.words.charts;
+  const { tables } = writing.words;
   return {
     id: `cumulative-${classId}`,
-    title: 'How the yield came in through the season',
-    measure: `Weighed usable yield per plant set out, ${unit}, added up from picking to picking; not an estimate, so without interval`,
+    title: say.title,
+    measure: say.measure(unit),
     chart: {
       kind: 'steps',
-      axisX: 'days from the first sowing or planting out',
-      axisY: `${unit} per plant`,
+      axisX: say.axisX,
+      axisY: say.axisY(unit),
       rows,
     },
-    head: ['Variety', 'Plantings', 'Weighed by the last picking'],
+    head: [tables.variety, tables.plantings, say.weighed],
     rows: table,
   };
 }

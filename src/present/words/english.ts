@@ -1,5 +1,12 @@
 import type { Verdict } from '../../decide/verdict.ts';
+import type { Settings } from '../../terms/settings.ts';
+import { variable as v } from './methods.ts';
+import type { Method } from './methods.ts';
 import type { NoCandidate } from '../../decide/candidates.ts';
+import type { ProblemCode } from '../../terms/problemCodes.ts';
+
+/** Texts of every problem: what is wrong, what was expected, how to mend it. */
+export type ProblemTexts = Readonly<Record<ProblemCode, readonly [problem: string, expected: string, mend: string]>>;
 
 /** `a`, `a and b`, `a, b and c`. */
 function listed(names: readonly string[]): string {
@@ -9,6 +16,249 @@ function listed(names: readonly string[]): string {
 /** First letter as a capital. */
 function capital(text: string): string {
   return text.replace(/^./u, (letter) => letter.toUpperCase());
+}
+
+/** Every method behind the figures, with a trial's settings in the text. */
+function methods(settings: Settings): readonly Method[] {
+  const level = `${settings.interval * 100} %`;
+  const rho = settings.spotCorrelation;
+  const { baseC, capC, method } = settings.degreeDays;
+  return [
+    {
+      id: 'units',
+      title: 'What is counted once',
+      words: [
+        'The unit of every comparison is a planting: one plant, or plants of one variety recorded together. Several pickings of a planting, several fruits measured from it, and several scores of one taster for one variety are not replicates; they are added up or averaged to their unit first.',
+        'Figures here are seen: one season, these plants, nothing borrowed from other seasons.',
+      ],
+      formulas: [],
+      assumes: 'Plantings are alike but for variety and place.',
+      limits:
+        'All plants of a variety in one bed, topped beside untopped, or pots beside open ground cannot be taken apart afterwards; the season page names it where it is seen.',
+      source: 'Hurlbert (1984) Ecol. Monogr. 54:187, on pseudo-replication',
+    },
+    {
+      id: 'yield',
+      title: 'Yield and fruits per plant',
+      words: [
+        'Usable weight (or number) of a planting over the season, ripe and green, divided by the plants set out. Plants that died count. Plants lost by accident do not. A planting without a picking yielded 0 only where it was lost, removed early, noted as giving nothing, or every picking of the season was recorded; else its yield is not known.',
+        'A picking that was counted but not weighed takes the mean fruit weight of its planting, else of its variety; a planting with more than a quarter of its fruits unweighed has no yield.',
+        settings.scale === 'ratio'
+          ? 'This trial uses the ratio scale: quasi-likelihood with a logarithmic link, variety + block, one fit a season over all classes. The variance of a weight grows with the square of its mean, that of a number with its mean. Without blocks the estimate is total over plants, exactly.'
+          : 'This trial uses the difference scale: weighted least squares, variety + block, one fit a season over all classes.',
+        `Plants side by side are alike. A planting of ${v('w')} plants has the variance below with a spot correlation ${v('ρ')} of ${rho}, a setting; where the plants of a variety stand together, the squared standard error of a variety with ${v('n')} plantings is multiplied besides. With ${v('ρ')} = 0 both would be the textbook’s.`,
+      ],
+      formulas:
+        settings.scale === 'ratio'
+          ? [
+              `log ${v('μ', 'ij')} = ${v('variety', 'i')} + ${v('block', 'j')}`,
+              `Var(weight) = ${v('φ')} ${v('μ', '', '2')} (${v('ρ')} + (1 − ${v('ρ')}) / ${v('w')}), &nbsp; Var(fruits) = ${v('φ')} ${v('μ')} (${v('ρ')} + (1 − ${v('ρ')}) / ${v('w')})`,
+              `${v('φ')} = Σ (${v('y')} − ${v('μ')})<sup>2</sup> / variance function / df, &nbsp; CV = 100 √${v('φ')} a plant`,
+              `interval: exp( log ${v('μ')} ± ${v('t', 'df')} · se ), &nbsp; together: se<sup>2</sup> × (1 + ${v('n')}${v('ρ')} / (1 − ${v('ρ')}))`,
+            ]
+          : [
+              `${v('y', 'ij')} = ${v('variety', 'i')} + ${v('block', 'j')} + error, &nbsp; Var = ${v('σ', '', '2')} (${v('ρ')} + (1 − ${v('ρ')}) / ${v('w')})`,
+              `interval: mean ± ${v('t', 'df')} · se, &nbsp; LSD = ${v('t', 'df')} √(2 MS / ${v('r')}), &nbsp; CV = 100 √MS / mean`,
+              `together: se<sup>2</sup> × (1 + ${v('n')}${v('ρ')} / (1 − ${v('ρ')}))`,
+            ],
+      assumes:
+        'One spread for all varieties and classes on the scale used; blocks add up without interaction. A block enters when every planting has one and each class hangs together through them; else where plants stand (ground, bed, pot, bag) takes its place where it connects a class.',
+      limits: `With single plants of high spread the intervals are somewhat too narrow: see “How often the intervals hold” below. A variety of which nothing was picked has the estimate 0 without an interval.${settings.scale === 'difference' ? ' The LSD is printed only where replication is equal and F is significant.' : ''}`,
+      source:
+        'McCullagh & Nelder (1989) Generalized Linear Models ch. 8-9; Gomez & Gomez (1984) Statistical Procedures for Agricultural Research ch. 2; Searle, Speed & Milliken (1980) Am. Stat. 34:216 for means over blocks; Liang & Zeger (1986) Biometrika 73:13 for the variance',
+    },
+    {
+      id: 'comparisons',
+      title: 'Comparisons within a class',
+      words: [
+        'All pairs: Tukey-Kramer. Two varieties share a letter if and only if they are not separated in this trial; a is the best. Each class is lettered by itself, with the season’s pooled spread.',
+        'Against the check variety: Dunnett, two-sided, with the correlations that the comparisons really have. The intervals hold jointly.',
+        'New against returning: the mean of the class’s new varieties less that of its returning ones, each variety counting once. It speaks of these varieties, not of new varieties in general.',
+        'F: whether the varieties of the class differ at all (Wald, pooled error).',
+      ],
+      formulas: [
+        `separated: |difference| &gt; ${v('q', '')}(${level}; ${v('k')}, df) / √2 · sed`,
+        `against the check: difference ± ${v('d')}(${level}; correlations, df) · sed`,
+        `F = (${v('Lm')})′ (${v('L')} Cov ${v('L')}′)<sup>−1</sup> (${v('Lm')}) / (${v('k')} − 1)`,
+      ],
+      assumes: 'As for the estimates.',
+      limits:
+        'Not separated does not mean equal: with few plants large differences stay hidden, and the foot of the yield table says which.',
+      source:
+        'Tukey (1953); Kramer (1956) Biometrics 12:307; Piepho (2004) J. Comput. Graph. Stat. 13:456 for the letters; Dunnett (1964) Biometrics 20:482; Genz & Bretz (2009) for general correlations',
+    },
+    {
+      id: 'first-ripe',
+      title: 'Days to the first ripe fruit',
+      words: [
+        `Days from ${settings.firstRipeFrom === 'sown' ? 'sowing' : 'planting out'} to the first ripe picking or note, whichever is earlier. A planting not ripe by the season’s end is unripe until then: it is not missing, and the last day is not its date. One lost to disease, pests or weakness can never ripen and stays unripe to the end of the curve; one lost by accident leaves at its removal.`,
+        'Median seen: Kaplan-Meier, the first day on which half of the plantings had ripe fruit, with log-log limits. “Not reached” where fewer than half ripened.',
+        'Model: log-normal accelerated failure time, a median for each variety, one spread for the season. A fruit found ripe ripened after the last look at an unripe plant, or after the look before by the season’s rhythm, whichever is later.',
+      ],
+      formulas: [
+        `${v('S')}(${v('t')}) = Π (1 − ${v('d', 'i')} / ${v('n', 'i')}), &nbsp; limits: ${v('S')}(${v('t')})<sup>exp(± ${v('z')} se / log ${v('S')})</sup>`,
+        `log ${v('T')} = ${v('variety', 'i')} + ${v('σ')} ${v('ε')}; &nbsp; likelihood Φ((log ${v('R')} − ${v('m')})/${v('σ')}) − Φ((log ${v('L')} − ${v('m')})/${v('σ')})`,
+        `se × √(${v('n')} / (${v('n')} − ${v('p')})), &nbsp; ${v('t')} on ${v('n')} − ${v('p')} degrees of freedom`,
+      ],
+      assumes: 'The same spread of log days for all varieties; looks do not depend on ripeness.',
+      limits:
+        'The first ripe fruit of a planting of several plants is the earliest of theirs: larger plantings look earlier for that reason alone. A variety of which nothing ripened has no estimate.',
+      source:
+        'Kaplan & Meier (1958) J. Am. Stat. Assoc. 53:457; Brookmeyer & Crowley (1982) Biometrics 38:29; Aalen & Johansen (1978) Scand. J. Stat. 5:141; Kalbfleisch & Prentice (2002) The Statistical Analysis of Failure Time Data',
+    },
+    {
+      id: 'degree-days',
+      title: 'Degree days',
+      words: [
+        `The same days on a clock of warmth: base ${baseC} °C, ${capC === null ? 'no cap' : `cap ${capC} °C`}, method ${method}. A gap of up to three days in the weather is bridged; over a longer one there are no degree days.`,
+      ],
+      formulas: [
+        method === 1
+          ? `max(0, (${v('T', 'max')} + ${v('T', 'min')}) / 2 − base), the mean capped`
+          : `(${v('T', 'max')} + ${v('T', 'min')}) / 2 − base, both temperatures first brought between base and cap`,
+      ],
+      assumes: 'Growth rises in a straight line between base and cap.',
+      limits:
+        'Published base temperatures of peppers run from 9 to 18 °C, so degree days are a rough clock, no better than ten per cent.',
+      source:
+        'McMaster & Wilhelm (1997) Agric. For. Meteorol. 87:291; base temperatures: Dickson et al. (2024) HortScience 59:1293 and HortTechnology 35:671 (2025)',
+    },
+    {
+      id: 'ratings',
+      title: 'Ratings',
+      words: [
+        'Scores of one taster for one variety are averaged to a cell; then taster + variety by least squares on the cells. A taster who is generous everywhere moves nothing, and varieties tasted by different tasters stay comparable as long as the table hangs together. The estimate is the mean over all tasters of the season.',
+        'With one taster the tasting date takes the taster’s place where dates and varieties hang together; else there is a mean and no interval.',
+        'Kendall’s W says how far the tasters agree on the order: 1 wholly, 0 not at all; only where every taster scored every variety.',
+        'A yes-no question (would you grow it again) is a share: k of n answers.',
+      ],
+      formulas: [
+        `score = ${v('taster', 'j')} + ${v('variety', 'i')} + error; &nbsp; interval: mean ± ${v('t', 'df')} · se, cut to the scale`,
+        `${v('W')} = 12 ${v('S')} / (${v('m', '', '2')}(${v('n', '', '3')} − ${v('n')}) − ${v('m')} Σ(${v('t', '', '3')} − ${v('t')}))`,
+      ],
+      assumes: 'Steps of the scale are about equal; tasters differ in generosity, not in order.',
+      limits:
+        'The interval is for these tasters, not for people at large: with three tasters a 95 % interval holds what people at large would say in about 84 of 100. Not separated by eight tasters is the usual outcome.',
+      source:
+        'Searle, Speed & Milliken (1980) Am. Stat. 34:216; Kendall & Babington Smith (1939) Ann. Math. Stat. 10:275',
+    },
+    {
+      id: 'measurements',
+      title: 'Measurements',
+      words: [
+        'Fruits of one planting are averaged to the planting; then variety + block by least squares. Where a fruit was measured under its variety’s name only, the variety counts as one unit.',
+      ],
+      formulas: [`mean ± ${v('t', 'df')} · se`],
+      assumes: 'One spread for all varieties.',
+      limits: 'Fruits of one plant are not replicates: n counts plantings.',
+      source: 'Gomez & Gomez (1984) ch. 2',
+    },
+    {
+      id: 'shares',
+      title: 'Shares',
+      words: [
+        'Germinated, cropped at all, ripe by the end, off-type, unexpectedly hot: always k of n. For cropped and ripe only plantings of a single plant count.',
+      ],
+      formulas: [
+        `(${v('k')} + ${v('z', '', '2')}/2 ± ${v('z')} √(${v('k')}(${v('n')} − ${v('k')})/${v('n')} + ${v('z', '', '2')}/4)) / (${v('n')} + ${v('z', '', '2')})`,
+      ],
+      assumes: 'Seeds and plants are independent of each other.',
+      limits: '4 of 10 means anything from 17 to 69 % (95 %).',
+      source: 'Wilson (1927) J. Am. Stat. Assoc. 22:209',
+    },
+    {
+      id: 'claims',
+      title: 'The packet’s claim',
+      words: [
+        'The claimed days or size against the interval seen: outside only where the whole interval is; inside where the estimate is; else not enough to tell. Claimed heat is in Scoville units of dry fruit, which tasters’ points cannot be turned into.',
+      ],
+      formulas: [],
+      assumes: 'The claim is meant for conditions like these.',
+      limits: 'Sixteen Scoville units to a part per million of capsaicinoids is the usual conversion of laboratories.',
+      source: 'AOAC 995.03 for heat',
+    },
+    {
+      id: 'power',
+      title: 'What this trial could have seen',
+      words: [
+        'The difference that two varieties with the class’s median number of plantings must show to be separated (two-sided, by themselves) in four of five such seasons.',
+      ],
+      formulas: [
+        `power = E<sub>s</sub>[ Φ(${v('δ')} − ${v('t')}${v('s')}) + Φ(−${v('δ')} − ${v('t')}${v('s')}) ] = 0.8, &nbsp; df · ${v('s', '', '2')} chi-square`,
+      ],
+      assumes: 'The season’s spread is the true one.',
+      limits: 'Letters ask for more than this, since they guard all pairs at once.',
+      source: 'Cohen (1988) Statistical Power Analysis for the Behavioral Sciences',
+    },
+    {
+      id: 'expected',
+      title: 'Expected next season',
+      words: [
+        'All seasons together. Each season’s estimate enters with its own standard error, widened for being estimated from few degrees of freedom; with two or fewer it is borrowed from the other seasons, and where no season has one it is assumed: a coefficient of variation of 40 % a plant for yield and fruits (common practice, no source), 15 % a planting for days, a fifth of the scale for a rating, 20 % for a measure (from memory). The page says of which variety.',
+        'A variety’s part is pulled toward its class: the further, the fewer its plants and seasons and the more one variety changes from season to season. How far is printed with every expected value.',
+        'Yield, fruits and days work on logarithms, ratings and measures as they are, shares from 0 to 1. A yield of nothing enters as the log of half the smallest planting of the class, with a margin as wide as its distance from the class; a variety that never ripened as later than the season’s end, with the spread of the season.',
+        'The expected value is the variety’s in an average season, its interval a prediction: the change from season to season is in it. Good and bad years as such are not.',
+      ],
+      formulas: [
+        `${v('θ', 'is')} = ${v('m', 'cs')} + ${v('v', 'i')} + ${v('w', 'is')} + ${v('e', 'is')}, &nbsp; ${v('v')} ~ N(0, ${v('σ', 'v', '2')}), ${v('w')} ~ N(0, ${v('σ', 'w', '2')}), ${v('e')} ~ N(0, se<sup>2</sup>)`,
+        `se<sup>2</sup> × df / (df − 2); &nbsp; ${v('m')} flat; &nbsp; ${v('σ', 'v')} ~ half-normal(${v('A')}), ${v('σ', 'w')} ~ half-normal(${v('A')}/2)`,
+        `given ${v('σ', 'v')}, ${v('σ', 'w')}: ${v('v', 'i')} = ${v('h', 'i')} × weighted mean of (${v('θ', 'is')} − ${v('m', 'cs')}), &nbsp; ${v('h', 'i')} = ${v('σ', 'v', '2')}${v('a', 'i')} / (1 + ${v('σ', 'v', '2')}${v('a', 'i')}), &nbsp; ${v('a', 'i')} = Σ 1 / (se<sup>2</sup> + ${v('σ', 'w', '2')})`,
+        `${v('A')}: 0.5 on logarithms, a quarter of the scale for ratings, 0.25 for shares, the SD of the variety means for measures`,
+      ],
+      assumes:
+        'Varieties and seasons deviate as normal distributions do, with the same two spreads in all classes; a season known only from totals is as good as its standard error says.',
+      limits:
+        'The class’s middle is that of the varieties once tried and recorded: where only survivors were written down, newcomers look better than they are, and the page says so.',
+      source:
+        'Piepho et al. (2012) Biom. J. 54:844 for two stages; Gelman (2006) Bayesian Anal. 1:515 for the priors; Patterson & Thompson (1971) Biometrika 58:545. Integrated directly on a grid, the same every time',
+    },
+    {
+      id: 'verdicts',
+      title: 'Verdicts',
+      words: [
+        `${settings.verdicts.simulations} next seasons are drawn with seed ${settings.verdicts.seed}: spreads, class means and varieties jointly, and a new season for each variety and trait. Values become points from 0 to 100, straight from bad to good and flat outside; where no range is set it runs over the class’s middle less and plus two standard deviations between varieties, so that the weights weigh what they say. The score is the weighted mean of the points.`,
+        'A variety earns a spot in a drawn season if it is among the best of its class for the spots there are, and at least as good as the bar: an untried variety in the middle of the class, or the check variety. Those tied at the last spot share it.',
+        `Share at least ${settings.verdicts.keepFrom}: keep. Reaches the bar in less than ${settings.verdicts.dropBelow} of the seasons: drop. Share under ${settings.verdicts.dropBelow}, though it reaches the bar more often: no room. Else: try again. Within 0.01 of a limit the page says “on the edge”.`,
+        'The list fills the spots in order of share, except with a variety that is to be dropped; the sum of the shares is how many of it are expected to be right.',
+        'A limit that must not be missed fails a drawn season in which it is missed. On a trait never recorded for a variety it counts as not tested: not failed, but no keep. Where fruit was counted, the upper Wilson limit of k of n has to keep the limit.',
+        'What one more season would settle: the score above what earns a spot is taken as normal, and another season with so many plants narrows the variety’s own part of it.',
+        'Last winter’s advice: the same rule on the seasons before the last, judged by what the last one showed.',
+      ],
+      formulas: [
+        `points = 100 (value − bad) / (good − bad), cut to 0 and 100; &nbsp; score = Σ weight · points / Σ weight`,
+        `share = seasons in which it earns a spot / seasons drawn`,
+        `settled: Φ((${v('μ')} − ${v('z', 'keep')} ${v('τ', '1')}) / ${v('δ')}) + Φ((${v('z', 'drop')} ${v('τ', '1')} − ${v('μ')}) / ${v('δ')}), &nbsp; ${v('δ', '', '2')} = ${v('τ', '', '2')} − ${v('τ', '1', '2')}`,
+      ],
+      assumes:
+        'Given the records, traits are independent of one another: how much that matters is in the table “Whether the shares keep their word”.',
+      limits:
+        'A typical home trial leaves most varieties at “try again”: a few plants and one or two summers do not decide more. The list is there for that.',
+      source:
+        'Derringer & Suich (1980) J. Qual. Technol. 12:214 for points, averaged arithmetically; Raiffa & Schlaifer (1961) Applied Statistical Decision Theory ch. 5 for what another season settles; Wilson (1927)',
+    },
+  ];
+}
+
+/** A trial's settings, as the methods page prints them. */
+function settingsRows(settings: Settings): readonly (readonly [string, string])[] {
+  const { baseC, capC, method } = settings.degreeDays;
+  return [
+    ['interval', `${settings.interval * 100} %`],
+    ['scale', settings.scale],
+    ['spot_correlation', String(settings.spotCorrelation)],
+    ['first_ripe_from', settings.firstRipeFrom],
+    ['degree_days', `base ${baseC} °C, ${capC === null ? 'no cap' : `cap ${capC} °C`}, method ${method}`],
+    ...[...settings.classes.values()].map(
+      (own) => [`class ${own.id}`, `${own.name}; check variety ${own.checkVariety ?? 'none'}`] as const,
+    ),
+    ...[...settings.seasons].map(
+      ([year, own]) =>
+        [
+          `season ${year}`,
+          `looks every ${own.lookEvery} days; harvests ${own.harvestsComplete ? 'complete' : 'partial'}${own.layout === null ? '' : `; layout ${own.layout}`}`,
+        ] as const,
+    ),
+  ];
 }
 
 const verdict: Readonly<Record<Verdict, string>> = {
@@ -40,14 +290,823 @@ export const english = {
   frame: {
     skip: 'To the content',
     pages: 'Pages',
+    feed: 'News of the trial',
+    toUs: 'Show ounces and inches',
+    toMetric: 'Show grams and centimetres',
+    marks: 'Arrow keys walk through the marks.',
     footer: 'Made with Keeprow from the trial’s own records. Figures are for these plants in these seasons.',
     nav: {
       front: 'Front page',
       seasons: 'All seasons',
       data: 'Data',
       notes: 'Notes on the data',
+      glossary: 'Glossary',
       methods: 'Methods',
     },
+  },
+  status: { new: 'new', returning: 'returning' },
+  figure: {
+    notRecorded: 'not recorded',
+    notReached: 'not reached',
+    notKnown: 'not known',
+    noneRipened: 'none ripened',
+    notTasted: 'not tasted',
+    n: (n: string) => `n ${n}`,
+    kOfN: (k: string, n: string) => `${k} of ${n}`,
+    interval: (middle: string, low: string, high: string) => `${middle} (${low} to ${high})`,
+    range: (low: string, high: string) => `${low} to ${high}`,
+    units: { d: 'days' } as Readonly<Record<string, string>>,
+    p: (p: string) => `p ${p}`,
+    pBelow: (p: string) => `below ${p}`,
+    f: (value: string, df1: string, df2: string, p: string) => `F ${value} on ${df1} and ${df2} df, ${p}`,
+    noF: 'F not to be had',
+    cv: (cv: string) => `CV ${cv} % a plant`,
+    lsd: (value: string) => `LSD ${value}`,
+    mean: (value: string) => `Mean of the varieties ${value}`,
+    letters: (level: string) =>
+      `Varieties that share a letter are not separated in this trial (Tukey-Kramer, ${level}).`,
+  },
+  tables: {
+    sameAsTable: 'The same as a table',
+    csv: 'The figures as CSV',
+    variety: 'Variety',
+    status: 'Status',
+    season: 'Season',
+    plantsSetOut: 'Plants set out',
+    plantings: 'Plantings',
+    entries: 'Entries',
+    kind: 'Kind',
+    kinds: { 'open-pollinated': 'open-pollinated', hybrid: 'hybrid', line: 'line', unknown: '' },
+    seedFrom: 'Seed from',
+    lostByAccident: (n: number) => `(${n} lost by accident)`,
+    yields: (level: string) => `Usable yield per plant set out, with ${level} intervals; n counts plantings`,
+    weight: 'Weight',
+    weightTo: (date: string) => `Weight to ${date}`,
+    fruits: 'Fruits',
+    culls: 'Culls',
+    power: (plantings: string, difference: string) =>
+      `With ${plantings} plantings a variety this trial could see a difference of ${difference} in 4 of 5 such seasons; smaller ones stay hidden.`,
+    powerRatio: (plantings: string, times: string) =>
+      `With ${plantings} plantings a variety this trial could see one that gives ${times} times another in 4 of 5 such seasons; smaller differences stay hidden.`,
+    ripening: (isSown: boolean, level: string) =>
+      `Days from ${isSown ? 'sowing' : 'planting out'} to the first ripe fruit, with ${level} intervals`,
+    ripeByEnd: 'Ripe by the end',
+    model: 'Model',
+    medianSeen: 'Median seen',
+    medianDegreeDays: 'Median, degree days',
+    claim: 'Packet’s claim',
+    claimed: (range: string, verdict: string) => `${range}: ${verdict}`,
+    claimedMeasure: (value: string, verdict: string) => `claimed ${value}: ${verdict}`,
+    claims: {
+      inside: 'as claimed',
+      'seen-lower': 'below the claim',
+      'seen-higher': 'above the claim',
+      'cannot-tell': 'not enough to tell',
+    },
+    claimsOfDays: {
+      inside: 'as claimed',
+      'seen-lower': 'earlier than the claim',
+      'seen-higher': 'later than the claim',
+      'cannot-tell': 'not enough to tell',
+    },
+    countsPlantings: 'n counts plantings.',
+    looks: (days: number) =>
+      `A planting found ripe may have been ripe for up to ${days} days; the model counts that, the median does not.`,
+    degreeDays: (base: string, cap: string | null, method: number) =>
+      `Degree days over ${base} °C${cap === null ? '' : `, capped at ${cap} °C`}, method ${method} of McMaster & Wilhelm (1997).`,
+    measures: (level: string) => `Measurements, means of plantings with ${level} intervals`,
+    tasting: (level: string) => `Tasting, with ${level} intervals; n counts tasters`,
+    ratingScale: (trait: string, from: string, to: string) => `${trait}, ${from} to ${to}`,
+    again: 'would grow it again',
+    claimedHeat: 'Claimed heat',
+    shu: (value: string) => `${value} SHU`,
+    shuUpTo: (value: string) => `up to ${value} SHU`,
+    shuFrom: (value: string) => `${value} SHU or more`,
+    onePerson: 'one person’s taste',
+    tasters: (n: number) => `${n} tasters`,
+    kendall: (w: string) => `Kendall’s W ${w}`,
+    theseTasters: 'The intervals are for these tasters, not for people at large.',
+    heatNote: 'Claimed heat is in Scoville units of dry fruit; tasters’ points cannot be turned into them.',
+  },
+  report: {
+    ratio: (what: string, figure: string, apart: string) =>
+      `${what} of the new varieties over the returning ones: ${figure} times; ${apart}.`,
+    difference: (what: string, figure: string, apart: string) =>
+      `${what} of the new varieties less that of the returning ones: ${figure}; ${apart}.`,
+    apart: 'they are separated in this trial',
+    notApart: 'they are not separated in this trial',
+    cautions: {
+      'no-residual-df': () =>
+        'One planting of each variety: there is nothing to tell a variety from its spot by, so the figures have no intervals. Two plantings of a few varieties would give them.',
+      'single-plantings': (names: string) =>
+        `${names} stood in a single planting; the spread between plants is borrowed from the other varieties.`,
+      'one-bed': (names: string) => `All plants of ${names} stood in one bed: variety and bed cannot be told apart.`,
+      'mixed-topped': () =>
+        'Some plants were topped and some were not; topping delays the first fruit, and the figures mix both.',
+      'only-topped': () => 'All plants were topped: the figures hold for topped plants.',
+      'mixed-stands': (isAdjusted: boolean) =>
+        isAdjusted
+          ? 'Some plants stood in containers and some in the ground; the estimates of yield and fruits are adjusted for it.'
+          : 'Some plants stood in containers and some in the ground, and the varieties cannot be compared within either: variety and container are mixed up.',
+      'only-pots': () => 'All plants stood in containers: the figures hold for containers.',
+      'unequal-plantings': () =>
+        'Plantings differ in their number of plants. The first ripe fruit of a larger planting comes earlier for that reason alone.',
+      'not-blind': (known: string | null, scores: string) =>
+        known === null
+          ? 'The tasters knew what they tasted, or it was not recorded that they did not.'
+          : `${known} of ${scores} scores were not given blind.`,
+      'high-cv': (cv: string) =>
+        `Plants of one variety differed much among themselves (CV ${cv} %): differences between varieties are hard to see.`,
+      'class-sizes-differ': () =>
+        'One mean square is pooled over classes of very different yield; the ratio scale would suit this trial better.',
+    },
+  },
+  charts: {
+    yieldWhat: 'yield per plant',
+    yieldAxis: (unit: string) => `usable yield, ${unit} per plant`,
+    found: {
+      none: (what: string) => `No ${what} was recorded`,
+      only: (name: string, what: string) => `${name} is the only variety with ${what} on record`,
+      first: (name: string, isLowest: boolean, what: string) =>
+        `${name} has the ${isLowest ? 'lowest' : 'highest'} estimate of ${what} in this trial`,
+      apart: (name: string, isLowest: boolean, what: string) =>
+        `${name} has the ${isLowest ? 'lowest' : 'highest'} ${what}, separated from all others in this trial`,
+      noneApart: (name: string, isLowest: boolean, what: string) =>
+        `${name} has the ${isLowest ? 'lowest' : 'highest'} estimate of ${what}; no variety is separated from it in this trial`,
+      alike: (name: string, isLowest: boolean, what: string, others: readonly string[]) =>
+        `${name} has the ${isLowest ? 'lowest' : 'highest'} estimate of ${what}; ${others.join(', ')} ${others.length === 1 ? 'is' : 'are'} not separated from it`,
+    },
+    dots: (axis: string, level: string) =>
+      `${axis}; marks are estimates, bars ${level} intervals, grey ticks the plants. Diamond: new. Circle: returning.`,
+    dotsHead: (axis: string, level: string) => `${axis} (${level} interval)`,
+    ratio: {
+      none: (check: string) => `No variety is separated from ${check} in yield in this trial`,
+      some: (check: string, names: readonly string[]) => `Separated from ${check} in yield: ${names.join(', ')}`,
+      more: (name: string) => `${name} (more)`,
+      less: (name: string) => `${name} (less)`,
+      measure: (check: string, level: string) =>
+        `Yield per plant as a multiple of ${check}, the check variety (line at 1); ${level} intervals that hold jointly (Dunnett). Diamond: new. Circle: returning.`,
+      axis: 'less than the check  ←  times its yield  →  more',
+      head: (check: string, level: string) => `Times the yield of ${check} (${level} interval)`,
+    },
+    ripening: {
+      newName: (name: string) => `${name}, new`,
+      ripe: (k: string, n: string) => `${k} of ${n} ripe`,
+      first: (name: string) => `${name} ripened first`,
+      allRipe: 'every planting had ripe fruit by the end',
+      unripe: (list: string) => `plantings without ripe fruit at the end: ${list}`,
+      half: 'In no variety did half of the plantings ripen',
+      measure: (isSown: boolean) =>
+        `Share of plantings with ripe fruit by days from ${isSown ? 'sowing' : 'planting out'} (Kaplan-Meier); the top of each strip is all of them.`,
+      axis: (isSown: boolean) => `days from ${isSown ? 'sowing' : 'planting out'}`,
+      median: (level: string) => `Median days to first ripe fruit (${level} interval)`,
+    },
+    cumulative: {
+      title: 'How the yield came in through the season',
+      measure: (unit: string) =>
+        `Weighed usable yield per plant set out, ${unit}, added up from picking to picking; not an estimate, so without interval`,
+      axisX: 'days from the first sowing or planting out',
+      axisY: (unit: string) => `${unit} per plant`,
+      weighed: 'Weighed by the last picking',
+    },
+  },
+  season: {
+    title: (year: string) => `Season ${year}`,
+    place: 'Place',
+    notStated: 'not stated',
+    varieties: 'Varieties',
+    counts: (varieties: string, fresh: string, plants: string, plantings: string) =>
+      `${varieties}, ${fresh} of them new; ${plants} plants in ${plantings} plantings`,
+    sown: 'Sown',
+    plantedOut: 'Planted out',
+    lastDay: 'Last day of recording',
+    beds: 'Beds',
+    pickingDays: 'Picking days',
+    noPickings: 'none recorded',
+    blocks: 'Blocks',
+    block: { block: 'in the model', 'stands-in': 'containers and ground in the model', none: 'none in the model' },
+    lost: 'Lost by accident',
+    notInYields: (n: string) => `${n}, not in the yields`,
+    weather: 'Weather',
+    weatherText: (days: string, mean: string, nights: string, rain: string) =>
+      `${days} days recorded: mean ${mean}, ${nights} nights under 10 °C, ${rain} of rain.`,
+    one: 'One season: these figures say what these plants did in it.',
+    together: (rho: string) =>
+      `Plants of a variety stood together, so variety and place cannot be told apart fully; intervals are widened for a spot correlation of ${rho}.`,
+    toMap: 'Where they stood',
+    toHandout: 'The handout for the club evening',
+  },
+  variety: {
+    first: 'first',
+    generation: (f: number) => `F${f} line`,
+    seenIn: (n: number) => `Seen in ${n} season${n === 1 ? '' : 's'}.`,
+    bySeason: 'Season by season',
+    bySeasonCaption: (level: string) => `Seen, with ${level} intervals`,
+    yield: 'Yield per plant',
+    median: 'Median days to first ripe',
+    rating: (trait: string) => `Tasters’ ${trait}`,
+    shares: 'Shares',
+    sharesCaption: (level: string) => `k of n, with ${level} intervals (Wilson)`,
+    shareOf: 'Share of',
+    kOfN: 'k of n',
+    interval: 'Interval',
+    share: {
+      germinated: 'seeds germinated',
+      cropped: 'plants cropped at all',
+      ripe_by_end: 'plants ripe by the season’s end',
+      off_type: 'plants off-type',
+      hot: 'plants with unexpectedly hot fruit',
+    },
+    resultsCaption: (level: string) => `Results with ${level} intervals; n counts plantings, for ratings tasters`,
+    movedTo: (name: string) => `This variety has a new address: ${name}.`,
+    parents: (mother: string, father: string) => `A cross of ${mother} and ${father}.`,
+    unknownParent: 'an unknown parent',
+    source: (from: string) => `Seed from ${from}.`,
+    alsoKnownAs: (names: string) => `Also known as ${names}.`,
+    hotCaution:
+      'Hot fruit burns skin and eyes. Wear gloves to pick and cut it, keep it from children, and wash hands before touching the face.',
+    crossCaution:
+      'Fruit of an unknown cross should not be eaten before it is known what it is a cross of: relatives of these plants can be bitter or poisonous.',
+  },
+  seasons: {
+    title: 'All seasons',
+    every: 'Every variety ever grown',
+    varieties: (n: string) => `${n} varieties`,
+    none: 'No season is recorded yet.',
+    inFull: (year: string) => `The ${year} season in full`,
+  },
+  data: {
+    title: 'Data',
+    intro:
+      'Every figure of this site stands in one file with full precision, in grams, centimetres, millimetres and days:',
+    licence: (licence: string) => `Licence of the data: ${licence}.`,
+    rows: (n: string) => `${n} rows, CSV in UTF-8. An empty cell is a figure that is not known.`,
+    columns: (path: string) => `Columns of ${path}`,
+    column: 'Column',
+    meaning: 'Meaning',
+    figures: 'Every figure of every season',
+    plantings: (year: string) => `Plantings of ${year}`,
+    harvests: (year: string) => `Pickings of ${year}, added up by planting and day`,
+    meanings: {
+      season: 'year',
+      variety: 'id',
+      name: 'shown name',
+      class: 'class id',
+      status: 'new or returning in that season',
+      trait: 'what was measured',
+      unit: 'unit of the figures',
+      n: 'plantings; tasters for ratings; answers for yes-no traits',
+      estimate: 'estimate; the median for first_ripe',
+      low: 'lower end of the interval',
+      high: 'upper end of the interval',
+      method: 'see the methods page',
+      planting: 'id in the season',
+      plants: 'plants set out',
+      bed: 'where it stood',
+      block: 'replicate',
+      transplanted: 'date',
+      removed: 'date',
+      cause: 'why removed',
+      yield_g: 'usable yield per plant, grams',
+      fruits: 'usable fruits',
+      fruits_per_plant: 'usable fruits per plant',
+      first_ripe: 'days to first ripe fruit',
+      date: 'day',
+      weight_g: 'usable weight, grams',
+      stage: 'ripe or green',
+      unusable_fruits: 'culls',
+    } as Readonly<Record<string, string>>,
+    more: 'Descriptions for machines',
+    cite: 'How to cite',
+  },
+  notes: {
+    title: 'Notes on the data',
+    none: 'The checks found nothing doubtful in the records.',
+    places: (n: number) => `${n} places`,
+    explained: 'Every message, explained',
+    explainedIntro:
+      'What the checks can say. Errors keep a site from being built, so only warnings and notes can stand above.',
+    expected: 'Expected',
+    mend: 'To mend',
+    severity: { error: 'error', warning: 'warning', note: 'note' },
+    near: (name: string) => `${name}, perhaps; else `,
+  },
+  fruit: {
+    title: (name: string, length: string) => `${name} has the longest fruit, ${length} in the mean`,
+    measure: (isInches: boolean) =>
+      `Fruit to scale, from mean length and width of the season; a mark is ${isInches ? 'an inch' : 'a centimetre'}. Colours: ripe, with the unripe one at the stem.`,
+    length: 'Length',
+    width: 'Width',
+    ripe: 'Ripe colour',
+  },
+  map: {
+    title: (year: string) => `Where the plantings stood in ${year}`,
+    measure: 'Rows and columns as recorded, not to scale; broken outline: lost.',
+    bed: 'Bed',
+    row: 'Row',
+    column: 'Column',
+    planting: 'Planting',
+  },
+  front: {
+    lead: (varieties: string, fresh: string, plants: string, year: string) =>
+      `${varieties} varieties in ${year}, ${fresh} of them new, on ${plants} plants.`,
+    again: (year: string) => `To grow again in ${year}`,
+    againNone: 'Nothing is a sure keep yet.',
+    surprised: 'What surprised',
+    surprisedNone: 'Nothing stood out from its claim or its check variety.',
+    open: 'Still open',
+    openNone: 'Nothing: every verdict is settled.',
+    later: (name: string, seen: string, claimed: string) =>
+      `${name} ripened later than its packet says: ${seen}, claimed ${claimed}.`,
+    earlier: (name: string, seen: string, claimed: string) =>
+      `${name} ripened earlier than its packet says: ${seen}, claimed ${claimed}.`,
+    more: (name: string, check: string, figure: string) => `${name} gave ${figure} times the yield of ${check}.`,
+    newKeep: (name: string, share: string) =>
+      `${name}, grown for the first time, earns its spot in ${share} simulated seasons.`,
+    perhaps: (name: string, share: string) => `${name} (${share})`,
+    gone: (names: string) => `Not to be grown again: ${names}.`,
+    noRoom: (names: string) => `Good enough, but without room: ${names}.`,
+    inClass: (className: string, names: string) => `${className}: ${names}.`,
+    read: 'Read on',
+  },
+  /** What is wrong, what was expected, how to mend it. {facts} are filled in. */
+  problems: {
+    'no-data-folder': [
+      'there is no data folder here',
+      'a folder data/ with trial.yaml and varieties.csv',
+      'start one with: keeprow new DIR',
+    ],
+    'missing-settings': [
+      'the settings file is missing',
+      'data/trial.yaml with at least a title',
+      'write a file data/trial.yaml with a line such as title: Our trial',
+    ],
+    'missing-varieties': [
+      'the table of varieties is missing',
+      'data/varieties.csv with a column variety',
+      'write one row for each variety ever grown',
+    ],
+    'no-seasons': [
+      'there is no season',
+      'a folder data/2026 (its year) with plantings.csv or totals.csv',
+      'make a folder named by the year and put the tables of the season in it',
+    ],
+    'missing-plantings': [
+      'the season has neither plantings nor totals',
+      'plantings.csv or totals.csv',
+      'write plantings.csv with a row a planting, or totals.csv with a row a variety',
+    ],
+    'not-a-year': [
+      'a season folder is not named by a year',
+      'a folder name of four digits, such as 2026',
+      'rename the folder to the year of the season',
+    ],
+    'file-name-near': [
+      'a file is named nearly like a table, and was not read',
+      '{near}',
+      'rename it to {near}, or leave it if it is not meant',
+    ],
+    'file-unreadable': [
+      'the file cannot be read: {reason}',
+      'a file that this user may read',
+      'check the rights of the file',
+    ],
+    'not-text': [
+      'the file is not text',
+      'a table saved as CSV',
+      'open it in the program that made it and save it as CSV, UTF-8',
+    ],
+    'not-utf8': ['the text is not UTF-8', 'UTF-8', 'save the table again and choose UTF-8 as its encoding'],
+    'empty-table': ['the table has no rows', 'a header and at least one row', 'fill in the table, or remove the file'],
+    'quote-open': [
+      'a quotation mark is opened and never closed',
+      'a closing " before the end of the cell',
+      'close the quotation, or write "" for a mark that belongs to the text',
+    ],
+    'quote-stray': [
+      'a quotation mark stands where none can be',
+      'a cell wholly inside quotation marks, or without them at its start',
+      'put the whole cell into quotation marks and double those inside',
+    ],
+    'cell-too-large': [
+      'a row is over a million characters long',
+      'a row of a record sheet',
+      'look for a quotation mark that is never closed, or a file that is not a table',
+    ],
+    'too-many-columns': ['the table has too many columns', 'at most 1,000 columns', 'check how the table was exported'],
+    'header-empty': [
+      'a column without a title has values in it, which were not used',
+      'a title in the header',
+      'give the column a title, or empty it',
+    ],
+    'header-twice': ['two columns have the same title', 'each title once', 'rename or remove one of them'],
+    'column-missing': [
+      'a column is missing',
+      'a column {column}',
+      'add the column {column}; the header found is shown above',
+    ],
+    'column-near': [
+      'a column has a title nearly like a known one, and was not used',
+      '{near}',
+      'rename it to {near}, or leave it if it is not meant',
+    ],
+    'column-unknown': [
+      'columns that are not part of the records were left alone',
+      'known columns',
+      'nothing to do; publish.show in trial.yaml can publish them',
+    ],
+    'unit-unknown': [
+      'the unit in the title is not known',
+      'one of {units} after the name',
+      'write the title with a known unit, such as weight_g',
+    ],
+    'row-too-long': [
+      'the row has more cells than the header ({cells} for {columns})',
+      '{columns} cells',
+      'put text with commas into quotation marks, or add a column',
+    ],
+    'row-too-short': [
+      'the row has fewer cells than the header ({cells} for {columns})',
+      '{columns} cells',
+      'fill up the row with empty cells, and check that its last value is whole',
+    ],
+    'value-missing': ['{column} is empty', 'a value', 'fill in {column}'],
+    'date-unreadable': [
+      '{column} is not a date',
+      'a date such as 2026-08-03 or 3 Aug 2026',
+      'write the date as year-month-day',
+    ],
+    'date-ambiguous': [
+      'the date can be read in two ways: {dayFirst} or {monthFirst}',
+      'a date such as 2026-08-03',
+      'write it as year-month-day, or set dates: day-first or dates: month-first in trial.yaml',
+    ],
+    'date-impossible': ['there is no such day', 'a day of the calendar', 'correct the date'],
+    'number-unreadable': [
+      '{column} is not a number',
+      'digits with at most one decimal point, such as 4.2',
+      'write the number without words, blanks or thousands marks',
+    ],
+    'number-ambiguous': [
+      'a comma may be a decimal mark or part of a thousand',
+      'a number such as 1.234 or 1234',
+      'write thousands without a mark, and decimals with a point',
+    ],
+    'quantity-unreadable': [
+      '{quantity} cannot be read',
+      'a number, with a unit of {units} if it differs from the header',
+      'write it such as 340, 340 g or 1 lb 3 oz; NA if it was not taken',
+    ],
+    'unit-missing': [
+      '{quantity} has no unit',
+      'a unit in the title or in the cell: {units}',
+      'write the unit into the title, such as weight_g',
+    ],
+    'quantity-twice': ['{quantity} is given twice in a row', 'one of its columns filled', 'empty one of the two'],
+    'number-negative': ['{column} is below 0', '0 or more', 'correct the number'],
+    'not-whole': ['{column} is not a whole number', 'a whole number', 'correct the number'],
+    'plants-zero': ['a number of plants or seeds is 0', '1 or more', 'correct the number, or remove the row'],
+    'word-unknown': ['{column} has a word that is not one of its words', '{words}', 'write one of the words expected'],
+    'year-unreadable': ['{column} is not a year', 'a year of four digits', 'write the year, such as 2024'],
+    'id-unfit': [
+      'the id cannot stand in a page address',
+      'lower-case letters, digits and single hyphens, at most 80, no device name',
+      'choose another id and write the full name in the column name',
+    ],
+    'colour-unknown': [
+      '{column} is not a colour that can be drawn',
+      'a colour word such as red or dark green, or #c0281f',
+      'write a colour word',
+    ],
+    'variety-twice': [
+      'a variety stands twice',
+      'each id once (first on line {line})',
+      'remove one row, or give one of them another id',
+    ],
+    'variety-name-twice': [
+      'two varieties have the same name but for case, blanks or accents',
+      'names that differ from those of {other}',
+      'rename one of them',
+    ],
+    'unknown-variety': [
+      'no variety has this name',
+      'an id or name of varieties.csv',
+      'correct the name, or add the variety to varieties.csv',
+    ],
+    'planting-twice': [
+      'a planting id stands twice in the season',
+      'each id once (first on line {line})',
+      'give one of them another id',
+    ],
+    'unknown-planting': ['no planting of this season has this id', 'an id of plantings.csv', 'correct the id'],
+    'planting-of-other-season': [
+      'the planting belongs to season {season}',
+      'a planting of this season',
+      'move the row to season {season}, or correct the id',
+    ],
+    'planting-and-variety-differ': [
+      'the planting {planting} is of another variety',
+      '{variety}',
+      'correct the planting or the variety',
+    ],
+    'neither-planting-nor-variety': [
+      'the row names neither a planting nor a variety',
+      'one of the two',
+      'fill in planting or variety',
+    ],
+    'variety-not-in-season': [
+      'the variety was not grown in this season',
+      'a variety of plantings.csv or totals.csv',
+      'add the planting, or correct the name',
+    ],
+    'unknown-class': [
+      'the class is not one of the settings',
+      '{classes}',
+      'correct the class, or add it to classes in trial.yaml',
+    ],
+    'unknown-trait': ['the trait is not declared', '{traits}', 'correct the name, or declare the trait in trial.yaml'],
+    'row-twice': [
+      'the same row stands twice in {table}; both count',
+      'each record once',
+      'remove one of them if it was written twice',
+    ],
+    'former-id-taken': ['a former id is in use', 'an id that no other variety has', 'remove it, or correct it'],
+    'outside-season': [
+      'the date lies outside its season',
+      'a day from {from} to {to}',
+      'correct the date, or set the end of the season in trial.yaml',
+    ],
+    'outside-season-note': [
+      'the date lies outside its season',
+      'a day from {from} to {to}',
+      'nothing to do if it is right',
+    ],
+    'sown-earlier-year': [
+      'sown in an earlier year',
+      'a sowing in the year of the season',
+      'nothing to do for overwintered plants',
+    ],
+    'picked-before-transplanting': [
+      'the date is before the planting was set out',
+      'a day from {transplanted}',
+      'correct one of the two dates',
+    ],
+    'picked-after-removal': [
+      'the date is after the planting was removed',
+      'a day up to {removed}',
+      'correct one of the two dates',
+    ],
+    'dates-out-of-order': ['{column} comes before {before}', 'dates in order', 'correct one of the two dates'],
+    'score-outside-scale': [
+      'the score of {trait} lies outside its scale',
+      'a number from {from} to {to}',
+      'correct the score, or the scale in trial.yaml',
+    ],
+    'germinated-over-seeds': ['more germinated than were sown', 'at most {seeds}', 'correct one of the two numbers'],
+    'count-over-of': ['more were counted than there were', 'at most {of}', 'correct count or of'],
+    'tmin-over-tmax': ['the lowest temperature is over the highest', 'at most {tmax}', 'correct one of the two'],
+    'weather-day-twice': ['a day stands twice in the weather', 'each day once', 'remove one of the rows'],
+    'temperature-implausible': [
+      'no air is that warm or cold (°C)',
+      '-90 to 60 °C',
+      'check the unit in the title: tmax_c or tmax_f',
+    ],
+    'claim-reversed': ['the upper claim is below the lower', '{low} or more', 'swap the two'],
+    'cause-without-removal': [
+      'a cause without the date of removal',
+      'a date in removed',
+      'fill in removed, or empty cause',
+    ],
+    'weight-and-fruits-disagree': [
+      'one of fruits and weight is 0, the other is not; the 0 was taken as not recorded',
+      'both 0 or neither',
+      'write NA for what was not recorded',
+    ],
+    'picking-empty': [
+      'a picking without any figure was left out',
+      'fruits, a weight, or both',
+      'fill it in; 0 if nothing was found',
+    ],
+    'generation-unknown': ['the generation cannot be read', 'F1, F2, F3 …', 'write the generation as F and a number'],
+    'generation-order': [
+      'the generation does not follow that of its parent {parent}',
+      '{expected}',
+      'correct generation or from',
+    ],
+    'parent-loop': [
+      'a variety descends from itself',
+      'parents that are older: {loop}',
+      'correct mother, father or from',
+    ],
+    'line-without-generation': ['a line has no generation', 'F1, F2, F3 …', 'fill in generation'],
+    'from-unknown': [
+      'the planting that the seed came from is not known',
+      'season/planting, such as 2025/p17',
+      'correct from',
+    ],
+    'first-grown-after-season': [
+      'first_grown is later than a season in which it grew',
+      '{season} or earlier',
+      'correct first_grown',
+    ],
+    'event-unknown': [
+      'an event that has no meaning to the figures is kept as a note',
+      'first-ripe, unripe, lost …',
+      'nothing to do',
+    ],
+    'event-near': [
+      'an event is written nearly like a known one, and was kept as a note',
+      '{near}',
+      'write {near} if that is meant',
+    ],
+    'yield-not-recorded': [
+      'nothing was picked and nothing says why; the yield counts as not recorded',
+      'a picking, an event nothing-picked or lost, or harvests: complete for the season',
+      'record what happened; it is not taken as 0',
+    ],
+    'fruits-not-recorded': [
+      'some pickings were weighed but not counted; the planting has no number of fruits',
+      'fruits in every picking',
+      'fill in fruits where it is known',
+    ],
+    'unweighed-fruits': [
+      '{unweighed} of {fruits} fruits were not weighed; the mean fruit weight was used',
+      'a weight in every picking',
+      'nothing to do',
+    ],
+    'too-many-unweighed': [
+      '{unweighed} of {fruits} fruits were not weighed ({percent} %); the planting has no yield',
+      'at most a quarter unweighed',
+      'fill in weights where they are known',
+    ],
+    'no-start-date': [
+      'days to first ripe fruit cannot be counted without {column}',
+      'a date in {column}',
+      'fill it in, or give one for the season in trial.yaml',
+    ],
+    'block-left-out': [
+      'the blocks were left out of the analysis',
+      'a block for every planting, and varieties that share blocks within each class',
+      'fill in block for every planting',
+    ],
+    'scores-by-one-taster': [
+      'all scores are by one taster',
+      'two tasters or more',
+      'nothing to do; it is one person’s taste',
+    ],
+    'totals-and-plantings': [
+      'a variety is in plantings.csv and in totals.csv',
+      'one of the two',
+      'remove it from one of them',
+    ],
+    'totals-and-ratings': [
+      'scores in totals.csv stand beside ratings.csv',
+      'one of the two',
+      'move the scores to ratings.csv',
+    ],
+    'yaml-unreadable': [
+      'the settings cannot be read: {detail}',
+      'YAML',
+      'check indentation, colons and quotation marks near this place',
+    ],
+    'setting-unknown': ['an unknown setting', '{keys}', 'correct the name'],
+    'setting-missing': ['the setting {setting} is missing', 'a value', 'add it'],
+    'setting-unfit': ['the setting {setting} cannot be used', '{expected}', 'correct the value'],
+    'trait-unknown-in-goals': [
+      '{setting} names a trait that is not declared',
+      '{traits}',
+      'correct the name, or declare the trait under traits',
+    ],
+    'goal-without-direction': [
+      'a goal is set for a trait without a good direction',
+      'better: higher, lower or between',
+      'give the trait a direction, or remove the goal',
+    ],
+    'scales-mixed': ['classes have different scales', 'one scale for all classes', 'write the same scale everywhere'],
+    'check-variety-elsewhere': [
+      'the check variety of {class} is of class {other}',
+      'a variety of class {class}',
+      'correct check_variety',
+    ],
+    'range-cuts-off': [
+      'the range of {trait} in class {class} cuts off {percent} % of the expected values',
+      'good and bad far enough apart that most values fall between them',
+      'widen good and bad of {trait}, or leave them out: they are then worked out from the class',
+    ],
+    'season-setting-unused': [
+      'settings are given for a season without a folder',
+      'a folder data/ of that year',
+      'correct the year, or remove the setting',
+    ],
+    'content-unreadable': ['the text cannot be read', 'Markdown in UTF-8', 'save it again as UTF-8'],
+    'content-unused': [
+      'a text belongs to no page',
+      'content/index.md, content/seasons/YEAR.md, content/varieties/ID.md or content/pages/NAME.md',
+      'rename it',
+    ],
+    'live-unknown': [
+      'a live figure names “{said}”, which the records do not have',
+      '{names}',
+      'correct the name, or write the sentence without the live figure',
+    ],
+    'photo-missing': [
+      'there is no such photo',
+      'a file of content/photos, as in ![what it shows](photos/bed.jpg)',
+      'put the photo into content/photos, or correct its name',
+    ],
+    'photo-unreadable': [
+      'a photo cannot be read: {reason}',
+      'a JPEG, PNG, WebP, AVIF, TIFF or GIF',
+      'save it again as JPEG, or remove it',
+    ],
+    'photo-without-text': [
+      'a photo has no words for those who cannot see it',
+      'what it shows, between the square brackets',
+      'write ![what it shows](photos/name.jpg)',
+    ],
+    'address-lost': [
+      'an address published before would lead nowhere: {address}',
+      'the page it had, or a variety that names it in former_ids',
+      'put the variety or season back, add its id to former_ids of its successor, or delete the line of data/addresses.csv',
+    ],
+  } as ProblemTexts,
+  methods: {
+    title: 'Methods',
+    all: methods,
+    settings: settingsRows,
+    settingsTitle: 'Settings of this trial',
+    settingsCaption: 'Settings that the figures rest on',
+    setting: 'Setting',
+    value: 'Value',
+    assumes: 'Assumes',
+    limits: 'Limits',
+    source: 'Source',
+    cover: {
+      title: 'How often the intervals hold',
+      text: 'Random gardens were drawn from known truths, 2,000 a setting with 14 varieties, and the share of 95 % intervals that hold the truth was counted, with the share of gardens without any real difference in which letters separate something. Where plants stand together and their places differ as much as the plants themselves, the assumed spot correlation of 0.2 is too small and the intervals are too narrow; where places do not differ at all, they are too wide. At a coefficient of variation of 60 % and few plants they hold in 91 to 93 of 100.',
+      caption: 'Cover of 95 % intervals in per cent, and gardens in which letters separate equal varieties',
+      head: ['Trait', 'Plants a variety', 'CV of a plant', 'CV of a spot', 'Layout', 'Cover', 'Letters separate'],
+    },
+    kept: {
+      title: 'Whether the shares keep their word',
+      text: 'Gardens were drawn with known truths (yield, flavour and first ripe fruit as goals; 1 to 5 seasons, 5 to 30 varieties, 1 to 6 plants), advised, and judged by the next season that was then drawn. In the model a variety said to earn a spot in 80 of 100 seasons earns it in about 80. Where varieties really differ less than assumed and there is one season, shares are too near the middle: what is said to be 65 is then nearer 75, what is said to be 15 nearer 9. Where traits pull against each other, or varieties differ much more than assumed, high shares promise a little too much.',
+      tenthsCaption: 'Drawn from the model: shares said and earned, in 100 seasons',
+      tenthsHead: ['Share', 'Said / earned'],
+      caption:
+        'Largest distance between said and earned in any tenth; points a spot that the list gives above two simple rules; verdicts in per cent',
+      head: [
+        'Gardens',
+        'Number',
+        'Brier score',
+        'Largest distance, at shares',
+        'Against what beat the check this year',
+        'Against the highest means',
+        'Keep / try again / no room / drop',
+      ],
+    },
+  },
+  handout: {
+    title: (year: string) => `The ${year} trial on two sides`,
+    intro: (place: string, date: string) => `${place === '' ? '' : `${place}. `}Recorded to ${date}.`,
+    verdicts: (year: string, simulations: string) =>
+      `What to grow in ${year}: of 100 simulated seasons (${simulations} drawn from all records), those in which a variety earns one of its class’s spots. Each filled square is five of them.`,
+    older: 'Advice stands on the handout of the last season only.',
+    class: 'Class',
+    howToRead:
+      'An interval in brackets holds what it is about in 95 of 100 such trials at the usual setting; n says how many plantings, or tasters, stand behind a figure. Varieties whose intervals overlap widely are not separated in this trial. One summer is one summer.',
+    cautions:
+      'Hot peppers burn skin and eyes: gloves, and away from children. Fruit of unknown crosses is not for eating. Peppers and tomatoes are preserved by tested recipes only. Treated seed is not for eating or feeding.',
+    site: 'Everything in full:',
+  },
+  glossary: {
+    title: 'Glossary',
+    terms: [
+      ['Variety', 'What is compared: a cultivar, a hybrid or a line in progress.'],
+      ['Planting', 'The unit of every comparison: one plant, or plants of one variety recorded together.'],
+      ['Class', 'Varieties that compete for the same spots, such as sweet peppers.'],
+      ['Check variety', 'The known standard of a class, grown each year to compare with.'],
+      ['New, returning', 'New in its first season of the trial; returning in every later one.'],
+      ['Block', 'Plantings grouped because their places are alike.'],
+      ['n', 'How many plantings (or tasters, or seeds) a figure rests on.'],
+      ['Interval', 'From where to where the true figure may well lie, given these plants.'],
+      ['Prediction interval', 'From where to where next season’s figure may well lie.'],
+      ['CV', 'Coefficient of variation: how much plants of one variety differ, in per cent of their mean.'],
+      ['Letters', 'Two varieties that share a letter are not separated in this trial.'],
+      ['LSD', 'Least significant difference: the smallest difference of two means that counts as separated.'],
+      ['F', 'Whether the varieties of a class differ at all.'],
+      ['Median days', 'The day by which half of the plantings had a ripe fruit.'],
+      ['Degree days', 'Days counted by their warmth above a base temperature.'],
+      ['Seen', 'What this season’s plants did.'],
+      ['Expected', 'What an average next season is likely to bring, from all seasons together.'],
+      ['Pull', 'How far an expected value is drawn to its class because the records are thin.'],
+      ['Spot', 'A place for one variety of a class next season.'],
+      ['Bar', 'What a variety must reach to earn a spot: a newcomer in the middle of its class, or the check variety.'],
+      ['Share', 'Of 100 simulated next seasons, those in which a variety earns a spot.'],
+      ['Score', 'Weighted mean of the points, 0 to 100, that a variety gets for what counts.'],
+      ['Keep, drop, no room, try again', 'The four verdicts; the methods page says where their limits lie.'],
+      ['Line', 'A cross in progress, generation by generation (F2, F3 …).'],
+      ['Cull', 'A fruit that cannot be used.'],
+    ] as readonly (readonly [string, string])[],
   },
   nextSeason: {
     title: (year: string) => `Next season, ${year}`,

@@ -1,0 +1,20 @@
+import type { Page, SiteContent } from '../content.ts';
+import { page } from '../page.tsx';
+
+/** The words of the trade that the pages use. */
+export function glossaryPage(content: SiteContent): Page {
+  const { glossary: say } = content.writing.words;
+  const collator = new Intl.Collator(content.trial.settings.language);
+  return page(content, 'glossary/', say.title, () => (
+    <dl class="glossary">
+      {say.terms
+        .toSorted(([a], [b]) => collator.compare(a, b))
+        .map(([term, meaning]) => (
+          <>
+            <dt>{term}</dt>
+            <dd>{meaning}</dd>
+          </>
+        ))}
+    </dl>
+  ));
+}

@@ -1,0 +1,84 @@
+import type { JSX } from 'preact';
+import type { SeasonSeen } from '../../src/analyse/seen.ts';
+import { Squares } from '../advice.tsx';
+import type { NextContent, Page, SiteContent } from '../content.ts';
+import { page, percent } from '../page.tsx';
+import { Table } from '../parts.tsx';
+import { classesOf, figuresOf } from '../seasonTables.tsx';
+
+/** Verdicts by class, each with its share as squares. */
+function Verdicts({ content, next }: { readonly content: SiteContent; readonly next: NextContent }): JSX.Element {
+  const { writing, trial } = content;
+  const { handout: say, nextSeason } = writing.words;
+  const nameOf = (id: string): string => trial.varieties.find((own) => own.id === id)?.name ?? id;
+  return (
+    <>
+      <p>{say.verdicts(String(next.season), writing.number(trial.settings.verdicts.simulations))}</p>
+      <div class="classes">
+        {next.classes.map((own) => (
+          <section>
+            <h2>{own.name}</h2>
+            <ul class="plain">
+              {own.varieties.map((advice) => (
+                <li>
+                  <strong>{nameOf(advice.variety)}</strong>: {nextSeason.verdict[advice.verdict]}, {advice.shareText}
+                  <Squares share={advice.share} />
+                </li>
+              ))}
+            </ul>
+          </section>
+        ))}
+      </div>
+    </>
+  );
+}
+
+/** The season's figures in one table. */
+function Figures({ content, seen }: { readonly content: SiteContent; readonly seen: SeasonSeen }): JSX.Element {
+  const { writing } = content;
+  const { handout: say, tables, variety: columns } = writing.words;
+  const rating = [...seen.ratings.keys()][0];
+  const rows = classesOf(content, seen).flatMap(({ id, name }) =>
+    seen.varieties
+      .filter(({ variety }) => variety.classId === id)
+      .map((own) => [own.variety.name, name, ...figuresOf(content, seen, own)]),
+  );
+  const head = [tables.variety, say.class, tables.status, tables.plantsSetOut, columns.yield, columns.median];
+  return (
+    <Table
+      caption={columns.resultsCaption(percent(content))}
+      head={[...head, columns.rating(rating === undefined ? '' : writing.trait(rating))]}
+      rows={rows}
+    />
+  );
+}
+
+/** Two printed sides for the club evening: verdicts in plain words, the table behind them, the way to the site. */
+export function handoutPage(content: SiteContent, seen: SeasonSeen): Page {
+  const { writing, trial, next } = content;
+  const { handout: say } = writing.words;
+  const year = String(seen.season.year);
+  const { url } = trial.settings.publish;
+  const isLast = seen === content.seasons.at(-1);
+  return page(content, `${year}/handout/`, say.title(year), () => (
+    <div class="handout">
+      <div class="side">
+        <p>{say.intro(trial.settings.place ?? '', writing.date(seen.season.lastDay))}</p>
+        {isLast && next ? <Verdicts content={content} next={next} /> : <p>{say.older}</p>}
+      </div>
+      <div class="side">
+        <Figures content={content} seen={seen} />
+        <p>{say.howToRead}</p>
+        <p class="caution">{say.cautions}</p>
+        {content.qr === null || url === null ? null : (
+          <div class="qr">
+            <div dangerouslySetInnerHTML={{ __html: content.qr }} />
+            <p>
+              {say.site} <strong>{url}</strong>
+            </p>
+          </div>
+        )}
+      </div>
+    </div>
+  ));
+}

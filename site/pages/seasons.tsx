@@ -1,0 +1,30 @@
+import type { Page, SiteContent } from '../content.ts';
+import { to } from '../layout.tsx';
+import { page } from '../page.tsx';
+
+/** All seasons, the newest first, with every variety ever grown. */
+export function seasonsPage(content: SiteContent): Page {
+  const { words, number } = content.writing;
+  const { seasons: say } = words;
+  const collator = new Intl.Collator(content.trial.settings.language);
+  const varieties = content.trial.varieties.toSorted((a, b) => collator.compare(a.name, b.name));
+  return page(content, 'seasons/', say.title, (root) => (
+    <>
+      <ul class="plain">
+        {content.seasons.toReversed().map(({ season, varieties: grown }) => (
+          <li>
+            <a href={to(root, `${season.year}/`)}>{season.year}</a>: {say.varieties(number(grown.length))}
+          </li>
+        ))}
+      </ul>
+      <h2>{say.every}</h2>
+      <ul class="columns">
+        {varieties.map(({ id, name }) => (
+          <li>
+            <a href={to(root, `varieties/${id}/`)}>{name}</a>
+          </li>
+        ))}
+      </ul>
+    </>
+  ));
+}

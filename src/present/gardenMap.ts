@@ -1,0 +1,119 @@
+import type { SeasonSeen } from '../analyse/seen.ts';
+import type { Planting, Trial } from '../terms/trial.ts';
+import type { Writing } from './numbers.ts';
+import { svgText } from './svgText.ts';
+import type { PictureWords } from './tables.ts';
+
+const CELL = 58;
+const HEAD = 22;
+const GAP = 18;
+
+interface Bed {
+  readonly name: string;
+  readonly plantings: readonly Planting[];
+}
+
+/** Beds whose plantings all have a row and a column. */
+function bedsOf({ season }: SeasonSeen): readonly Bed[] {
+  const beds = new Map<string, Planting[]>();
+  for (const planting of season.plantings) {
+    const name = planting.bed ?? '';
+    beds.set(name, [...(beds.get(name) ?? []), planting]);
+  }
+  return [...beds]
+    .map(([name, plantings]) => ({ name, plantings }))
+    .filter(({ plantings }) => plantings.every(({ row, column }) => row !== null && column !== null));
+}
+
+/** A short mark for each name, no two the same: its initials, else its first letters, else with a number. */
+function marksOf(names: readonly string[]): ReadonlyMap<string, string> {
+  const marks = new Map<string, string>();
+  const taken = new Set<string>();
+  for (const name of names) {
+    const words = name.split(/\s+/);
+    const initials = words
+      .map((word) => word[0])
+      .join('')
+      .slice(0, 3);
+    const letters = [...name.replace(/\s+/g, '')];
+    const choices = [
+      ...(words.length > 1 ? [initials] : []),
+      letters.slice(0, 2).join(''),
+      letters.slice(0, 3).join(''),
+      ...Array.from({ length: names.length }, (_, i) => `${letters.slice(0, 2).join('')}${i + 2}`),
+    ].map((mark) => mark.toUpperCase());
+    const mark = choices.find((one) => !taken.has(one))!;
+    taken.add(mark);
+    marks.set(name, mark);
+  }
+  return marks;
+}
+
+/** How the cells of a map are marked and named. */
+interface Marking {
+  readonly nameOf: (variety: string) => string;
+  readonly marks: ReadonlyMap<string, string>;
+  readonly cell: number;
+}
+
+function drawBed({ name, plantings }: Bed, x: number, y: number, { nameOf, marks, cell }: Marking): string {
+  const top = Math.min(...plantings.map(({ row }) => row!));
+  const left = Math.min(...plantings.map(({ column }) => column!));
+  const cells = plantings.map((own) => {
+    const [cx, cy] = [x + (own.column! - left) * cell, y + HEAD + (own.row! - top) * cell];
+    const isLost = own.removed !== null && own.cause !== 'season-end' && own.cause !== 'frost';
+    return (
+      `<rect x="${cx + 2}" y="${cy + 2}" width="${cell - 4}" height="${cell - 4}" fill="none" stroke="var(--rule)"${isLost ? ' stroke-dasharray="3 3"' : ''}/>` +
+      `<text x="${cx + cell / 2}" y="${cy + cell / 2 + 5}" font-size="14" text-anchor="middle"${isLost ? ' text-decoration="line-through"' : ''}>${svgText(marks.get(nameOf(own.variety))!)}<title>${svgText(nameOf(own.variety))}</title></text>`
+    );
+  });
+  return `<text x="${x}" y="${y + 14}" font-size="13">${svgText(name)}</text>${cells.join('')}`;
+}
+
+function draw(beds: readonly Bed[], room: number, marking: Marking, title: string): string {
+  const { cell } = marking;
+  let [x, y, rowHeight, widest] = [0, 0, 0, 0];
+  const parts: string[] = [];
+  for (const bed of beds) {
+    const span = (of: (own: Planting) => number): number =>
+      Math.max(...bed.plantings.map(of)) - Math.min(...bed.plantings.map(of)) + 1;
+    const width = span(({ column }) => column!) * cell;
+    const height = span(({ row }) => row!) * cell + HEAD;
+    if (x > 0 && x + width > room) [x, y, rowHeight] = [0, y + rowHeight + GAP, 0];
+    parts.push(drawBed(bed, x, y, marking));
+    x += width + GAP;
+    widest = Math.max(widest, x - GAP);
+    rowHeight = Math.max(rowHeight, height);
+  }
+  const height = y + rowHeight + 4;
+  return `<svg xmlns="http://www.w3.org/2000/svg" width="${widest}" height="${height}" viewBox="0 0 ${widest} ${height}" role="img" aria-label="${svgText(title)}" fill="var(--ink)" font-family="system-ui, sans-serif">${parts.join('')}</svg>`;
+}
+
+/** Where every planting stood, from beds, rows and columns; null where they were not recorded. */
+export function gardenMap(seen: SeasonSeen, trial: Trial, writing: Writing): PictureWords | null {
+  const beds = bedsOf(seen);
+  if (beds.length === 0) return null;
+  const names = new Map(trial.varieties.map(({ id, name }) => [id, name]));
+  const nameOf = (id: string): string => names.get(id) ?? id;
+  const { map: say, tables, variety } = writing.words;
+  const title = say.title(String(seen.season.year));
+  const plantings = beds.flatMap((bed) => bed.plantings);
+  const grown = [...new Set(plantings.map((own) => nameOf(own.variety)))].toSorted();
+  const marks = marksOf(grown);
+  const marking = { nameOf, marks };
+  return {
+    id: 'garden-map',
+    title,
+    measure: `${say.measure} ${grown.map((name) => `${marks.get(name)!} ${name}`).join(', ')}.`,
+    wide: draw(beds, 900, { ...marking, cell: CELL }, title),
+    narrow: draw(beds, 290, { ...marking, cell: 38 }, title),
+    head: [say.bed, say.row, say.column, tables.variety, say.planting],
+    rows: plantings.map((own) => [
+      own.bed ?? '',
+      String(own.row),
+      String(own.column),
+      nameOf(own.variety),
+      own.id === own.variety ? variety.first : own.id,
+    ]),
+  };
+}

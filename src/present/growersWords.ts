@@ -1,0 +1,125 @@
+import MarkdownIt from 'markdown-it';
+import type { Content } from '../check/content.ts';
+import { liveReferences } from '../terms/live.ts';
+import type { LiveReference } from '../terms/live.ts';
+import { foldName } from '../terms/names.ts';
+import { expectedIn, of100 } from './nextSeason/source.ts';
+import type { AdviceSource } from './nextSeason/source.ts';
+import type { PictureWords } from './tables.ts';
+import { svgText } from './svgText.ts';
+import { unitOfTrait } from './traitUnit.ts';
+
+/** Stands for the way from a page to the site's root, which differs from page to page. */
+export const ROOT = '%KEEPROW-ROOT%';
+
+/** A photo as it was made for the site: addresses from the root by width, the widest with its size. */
+export interface MadePhoto {
+  readonly sources: readonly { readonly path: string; readonly width: number }[];
+  readonly fallback: string;
+  readonly width: number;
+  readonly height: number;
+}
+
+interface Sources {
+  readonly advice: AdviceSource | null;
+  readonly pictures: ReadonlyMap<string, PictureWords>;
+  readonly photos: ReadonlyMap<string, MadePhoto>;
+}
+
+function varietyId(advice: AdviceSource, name: string): string | null {
+  const folded = foldName(name);
+  const found = advice.trial.varieties.find(
+    ({ id, name: own, alsoKnownAs, formerIds }) =>
+      foldName(id) === folded || [own, ...alsoKnownAs, ...formerIds].some((other) => foldName(other) === folded),
+  );
+  return found?.id ?? null;
+}
+
+/** The newest season in which a variety was grown, or the one named. */
+function seasonOf(advice: AdviceSource, live: LiveReference, variety: string) {
+  const grown = advice.seasons.filter(({ varieties }) => varieties.some((own) => own.variety.id === variety));
+  return live.year === null ? grown.at(-1) : grown.find(({ season }) => season.year === live.year);
+}
+
+function figureText(advice: AdviceSource, live: LiveReference, variety: string): string {
+  const { writing, trial } = advice;
+  const seen = seasonOf(advice, live, variety);
+  const unit = unitOfTrait(live.what, trial.settings);
+  const estimate =
+    live.what === 'first_ripe'
+      ? seen?.ripeningModel?.estimates.get(variety)
+      : (seen?.models.get(live.what)?.estimates.get(variety) ?? seen?.ratings.get(live.what)?.estimates.get(variety));
+  const share = seen?.answers.get(live.what)?.get(variety);
+  if (share) return writing.words.figure.kOfN(String(share.k), String(share.n));
+  return estimate ? writing.interval(estimate, unit) : writing.words.figure.notRecorded;
+}
+
+/** A live figure as text. */
+function liveText(advice: AdviceSource, live: LiveReference): string {
+  const { writing, next, trial } = advice;
+  const { figure, nextSeason } = writing.words;
+  const variety = varietyId(advice, live.of);
+  if (variety === null) return figure.notRecorded;
+  if (live.kind === 'figure') return figureText(advice, live, variety);
+  const classId = trial.varieties.find(({ id }) => id === variety)!.classId;
+  if (live.kind === 'expected') {
+    const expected = expectedIn(next, live.what, classId, variety);
+    return expected ? writing.interval(expected, unitOfTrait(live.what, trial.settings)) : figure.notRecorded;
+  }
+  const outcome = next.classes.find((own) => own.classId === classId);
+  const own = outcome?.advice?.varieties.find((one) => one.variety === variety);
+  if (!own) return figure.notRecorded;
+  return live.kind === 'verdict' ? nextSeason.verdict[own.verdict] : of100(own.share, writing);
+}
+
+/** Id of the figure that a live chart names, with its season where it has one. */
+function chartKey({ what, of, year }: LiveReference, newest: number | undefined): string {
+  const id = `${what.replace(/^(rating|expected)_/, '$1-')}-${of}`;
+  return what === 'shares' || what.startsWith('expected_') ? id : `${year ?? newest}/${id}`;
+}
+
+function pictureHtml({ id, title, measure, wide, narrow }: PictureWords): string {
+  const part = (name: string, svg: string): string =>
+    `<div class="${name}">${svg.replace(/\b(id="|url\(#|href="#)/g, '$1live-')}</div>`;
+  return `<figure id="live-${id}"><figcaption><strong>${svgText(title)}</strong><span>${svgText(measure)}</span></figcaption>${part('wide', wide)}${part('narrow', narrow)}</figure>`;
+}
+
+function photoHtml(photo: MadePhoto, words: string): string {
+  const set = photo.sources.map(({ path, width }) => `${ROOT}${path} ${width}w`).join(', ');
+  return `<picture><source type="image/webp" srcset="${set}" sizes="(max-width: 44rem) 100vw, 44rem"><img src="${ROOT}${photo.fallback}" width="${photo.width}" height="${photo.height}" alt="${svgText(words)}" loading="lazy"></picture>`;
+}
+
+/**
+ * The grower's words as HTML: Markdown without raw HTML, live figures and charts put in, photos as they were made.
+ *
+ * @returns HTML by page; {@link ROOT} stands where the way to the site's root belongs
+ */
+export function growersWords(content: Content, { advice, pictures, photos }: Sources): ReadonlyMap<string, string> {
+  const markdown = new MarkdownIt({ html: false });
+  markdown.renderer.rules['image'] = (tokens, i) => {
+    const token = tokens[i]!;
+    const photo = photos.get(String(token.attrGet('src')).replace(/^(?:\.\.?\/)*photos\//, ''));
+    return photo ? photoHtml(photo, token.content) : markdown.utils.escapeHtml(token.content);
+  };
+  const newest = advice?.seasons.at(-1)?.season.year;
+  const render = (text: string): string => {
+    const charts: string[] = [];
+    let source = text;
+    for (const live of advice ? liveReferences(text) : []) {
+      if (live.kind !== 'chart') {
+        source = source.replace(live.text, () => liveText(advice!, live));
+        continue;
+      }
+      const picture = pictures.get(chartKey(live, newest));
+      charts.push(picture ? pictureHtml(picture) : '');
+      source = source.replace(live.text, () => `\n\nKEEPROWCHART${charts.length - 1}X\n\n`);
+    }
+    return markdown.render(source).replace(/<p>KEEPROWCHART(\d+)X<\/p>/g, (_, i: string) => charts[Number(i)] ?? '');
+  };
+  return new Map([...content].map(([page, text]) => [page, render(text)]));
+}
+
+/** Title of a page of the grower's own: its first heading, else its name. */
+export function ownTitle(page: string, text: string): string {
+  return /^#\s+(.+)$/m.exec(text)?.[1]?.trim() ?? page.replace('pages/', '').replaceAll('-', ' ');
+}
