@@ -14,7 +14,11 @@ function Cover({ say: { cover } }: Say): JSX.Element {
     <section>
       <h2 id="coverage">{cover.title}</h2>
       <p>{cover.text}</p>
-      <Table caption={cover.caption} head={cover.head} rows={coverageRows} />
+      <Table
+        caption={cover.caption}
+        head={cover.head}
+        rows={coverageRows.map((row) => row.map((cell) => cover.values[cell] ?? cell))}
+      />
     </section>
   );
 }
@@ -30,7 +34,11 @@ function Kept({ say: { kept } }: Say): JSX.Element {
         head={kept.tenthsHead}
         rows={keptTenths.map((cell, i) => [`${i * 10}–${i * 10 + 10}`, cell])}
       />
-      <Table caption={kept.caption} head={kept.head} rows={keptRows} />
+      <Table
+        caption={kept.caption}
+        head={kept.head}
+        rows={keptRows.map(([name = '', ...cells]) => [kept.gardens[name] ?? name, ...cells])}
+      />
     </section>
   );
 }

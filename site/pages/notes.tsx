@@ -3,6 +3,7 @@ import { severityOf } from '../../src/terms/problem.ts';
 import type { Page, SiteContent } from '../content.ts';
 import { page } from '../page.tsx';
 
+/** Notes on the data; what a cell held stays out: it may not be meant to be published. */
 export function notesPage(content: SiteContent): Page {
   const { notes: say, problems: texts } = content.writing.words;
   return page(content, 'data-notes/', say.title, () => (
@@ -16,8 +17,7 @@ export function notesPage(content: SiteContent): Page {
             const at = problem.places[0];
             return (
               <li>
-                {say.severity[severityOf(problem)]} <a href={`#${problem.code}`}>{problem.code}</a>: {words.problem}
-                {problem.found === '' ? '' : `: ${problem.found}`} (
+                {say.severity[severityOf(problem)]} <a href={`#${problem.code}`}>{problem.code}</a>: {words.problem} (
                 <code>
                   {at?.file}
                   {at?.line ? `:${at.line}` : ''}

@@ -64,13 +64,23 @@ function unknownIn(
   return live.year !== null && !years.includes(String(live.year)) ? miss(String(live.year), years) : null;
 }
 
-const IMAGE = /!\[([^\]]*)\]\(\s*<?([^)\s>]*)>?[^)]*\)/g;
+const IMAGE = /!\[([^\]]*)\]\(\s*(?:<([^>]*)>|([^)\s]*))[^)]*\)/g;
+
+/** A name as the folder has it: `bed%201.jpg` is `bed 1.jpg`. */
+function decodeName(name: string): string {
+  try {
+    return decodeURIComponent(name);
+  } catch {
+    return name;
+  }
+}
 
 function checkPhotos(file: string, text: string, photos: readonly string[], log: ProblemLog): void {
   for (const match of text.matchAll(IMAGE)) {
-    const [, words = '', target = ''] = match;
+    const [, words = '', bracketed, bare = ''] = match;
+    const target = bracketed ?? bare;
     const place = placeOf(file, text, match.index);
-    const name = target.replace(/^(?:\.\.?\/)*photos\//, '');
+    const name = decodeName(target.replace(/^(?:\.\.?\/)*photos\//, ''));
     if (words.trim() === '') log.add('photo-without-text', place, target);
     if (photos.includes(name)) continue;
     const near = nearestName(name, photos);

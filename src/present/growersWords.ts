@@ -98,7 +98,7 @@ export function growersWords(content: Content, { advice, pictures, photos }: Sou
   const markdown = new MarkdownIt({ html: false });
   markdown.renderer.rules['image'] = (tokens, i) => {
     const token = tokens[i]!;
-    const photo = photos.get(String(token.attrGet('src')).replace(/^(?:\.\.?\/)*photos\//, ''));
+    const photo = photos.get(decodeURI(String(token.attrGet('src'))).replace(/^(?:\.\.?\/)*photos\//, ''));
     return photo ? photoHtml(photo, token.content) : markdown.utils.escapeHtml(token.content);
   };
   const newest = advice?.seasons.at(-1)?.season.year;

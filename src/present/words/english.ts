@@ -404,7 +404,7 @@ export const english = {
       'mixed-topped': () =>
         'Some plants were topped and some were not; topping delays the first fruit, and the figures mix both.',
       'only-topped': () => 'All plants were topped: the figures hold for topped plants.',
-      'mixed-stands': (isAdjusted: boolean) =>
+      'mixed-stands': (isAdjusted: boolean): string =>
         isAdjusted
           ? 'Some plants stood in containers and some in the ground; the estimates of yield and fruits are adjusted for it.'
           : 'Some plants stood in containers and some in the ground, and the varieties cannot be compared within either: variety and container are mixed up.',
@@ -1045,12 +1045,16 @@ export const english = {
       title: 'How often the intervals hold',
       text: 'Random gardens were drawn from known truths, 2,000 a setting with 14 varieties, and the share of 95 % intervals that hold the truth was counted, with the share of gardens without any real difference in which letters separate something. Where plants stand together and their places differ as much as the plants themselves, the assumed spot correlation of 0.2 is too small and the intervals are too narrow; where places do not differ at all, they are too wide. At a coefficient of variation of 60 % and few plants they hold in 91 to 93 of 100.',
       caption: 'Cover of 95 % intervals in per cent, and gardens in which letters separate equal varieties',
+      /** Words of the rows; those not named stand as they are. */
+      values: {} as Readonly<Record<string, string>>,
       head: ['Trait', 'Plants a variety', 'CV of a plant', 'CV of a spot', 'Layout', 'Cover', 'Letters separate'],
     },
     kept: {
       title: 'Whether the shares keep their word',
-      text: 'Gardens were drawn with known truths (yield, flavour and first ripe fruit as goals; 1 to 5 seasons, 5 to 30 varieties, 1 to 6 plants), advised, and judged by the next season that was then drawn. In the model a variety said to earn a spot in 80 of 100 seasons earns it in about 80. Where varieties really differ less than assumed and there is one season, shares are too near the middle: what is said to be 65 is then nearer 75, what is said to be 15 nearer 9. Where traits pull against each other, or varieties differ much more than assumed, high shares promise a little too much.',
+      text: 'Gardens were drawn with known truths (yield, flavour and first ripe fruit as goals; 1 to 5 seasons, 5 to 30 varieties, 1 to 6 plants), advised, and judged by the next season that was then drawn. In the model a variety said to earn a spot in 80 of 100 seasons earns it in about 80, and no tenth of the shares is off by more than 2. The shares are then too cautious where varieties change less from season to season than assumed and the records are few: after a single season of varieties that differ by 15 or 30 %, what is said to be 75 is earned in about 92 of 100, and what is said to be 15 in fewer than 10; over two seasons they are off by up to 10, over one to five by up to 8. Where traits pull against each other, or varieties differ twice as much as assumed, high shares promise up to 4 too much. The list is never worse than either simple rule.',
       tenthsCaption: 'Drawn from the model: shares said and earned, in 100 seasons',
+      /** Names of the gardens; those not named stand as they are. */
+      gardens: {} as Readonly<Record<string, string>>,
       tenthsHead: ['Share', 'Said / earned'],
       caption:
         'Largest distance between said and earned in any tenth; points a spot that the list gives above two simple rules; verdicts in per cent',
