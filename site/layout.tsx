@@ -26,29 +26,37 @@ export function to(root: string, page: string): string {
   return `${root}${page}index.html`;
 }
 
-export function Layout(frame: PageFrame): JSX.Element {
-  const { title, trialTitle, language, root, pages, words, url, address, units, children } = frame;
+function Head({ title, trialTitle, root, words, url, address }: PageFrame): JSX.Element {
   const full = title === trialTitle ? title : `${title} · ${trialTitle}`;
   return (
+    <head>
+      <meta charSet="utf-8" />
+      <meta http-equiv="Content-Security-Policy" content={CSP} />
+      <meta name="viewport" content="width=device-width, initial-scale=1" />
+      <title>{full}</title>
+      <meta name="description" content={words.description(full)} />
+      <link rel="icon" type="image/svg+xml" href={`${root}assets/icon.svg`} />
+      <meta property="og:title" content={full} />
+      <meta property="og:type" content="article" />
+      {url === null ? null : (
+        <>
+          <link rel="canonical" href={`${url}${address}`} />
+          <meta property="og:url" content={`${url}${address}`} />
+          <meta property="og:image" content={`${url}og.png`} />
+          <link rel="alternate" type="application/atom+xml" title={words.feed} href={`${root}feed.xml`} />
+        </>
+      )}
+      <link rel="stylesheet" href={`${root}assets/keeprow.css`} />
+      <script src={`${root}assets/site.js`} defer></script>
+    </head>
+  );
+}
+
+export function Layout(frame: PageFrame): JSX.Element {
+  const { title, trialTitle, language, root, pages, words, units, children } = frame;
+  return (
     <html lang={language}>
-      <head>
-        <meta charSet="utf-8" />
-        <meta http-equiv="Content-Security-Policy" content={CSP} />
-        <meta name="viewport" content="width=device-width, initial-scale=1" />
-        <title>{full}</title>
-        <meta property="og:title" content={full} />
-        <meta property="og:type" content="article" />
-        {url === null ? null : (
-          <>
-            <link rel="canonical" href={`${url}${address}`} />
-            <meta property="og:url" content={`${url}${address}`} />
-            <meta property="og:image" content={`${url}og.png`} />
-            <link rel="alternate" type="application/atom+xml" title={words.feed} href={`${root}feed.xml`} />
-          </>
-        )}
-        <link rel="stylesheet" href={`${root}assets/keeprow.css`} />
-        <script src={`${root}assets/site.js`} defer></script>
-      </head>
+      <Head {...frame} />
       <body>
         <div class="page">
           <a class="skip" href="#content">

@@ -52,36 +52,39 @@ export function Table({ caption, head, rows, foot, root = './' }: TableProps): J
   );
 }
 
-/** A chart with its finding, its measure and the same numbers as a table. */
-export function ChartFigure({
-  figure,
-  wide,
-  narrow,
-  content,
-}: DrawnFigure & { readonly content: SiteContent }): JSX.Element {
-  return <Picture picture={{ ...figure, wide, narrow }} content={content} />;
+/** Where a picture stands: the way to the root, and the season it shows. */
+interface Around {
+  readonly content: SiteContent;
+  readonly root: string;
+  readonly when: string;
 }
 
-/** A drawing in two sizes with its words and the same figures as a table. */
-export function Picture({
-  picture,
-  content,
-}: {
-  readonly picture: PictureWords;
-  readonly content: SiteContent;
-}): JSX.Element {
+/** A chart with its finding, its measure and the same numbers as a table. */
+export function ChartFigure({ figure, wide, narrow, ...around }: DrawnFigure & Around): JSX.Element {
+  return <Picture picture={{ ...figure, wide, narrow }} {...around} />;
+}
+
+/** A drawing in two sizes with its words, place and season, and the same figures as a table and as CSV. */
+export function Picture({ picture, content, root, when }: Around & { readonly picture: PictureWords }): JSX.Element {
   const { id, title, measure, wide, narrow, head, rows } = picture;
+  const { tables } = content.writing.words;
+  const where = [content.trial.settings.place, when].filter((part) => part !== null && part !== '').join(', ');
   return (
     <figure id={id}>
       <figcaption>
         <strong>{title}</strong>
-        <span>{measure}</span>
+        <span>
+          {measure} {where}.
+        </span>
       </figcaption>
       <div class="wide" dangerouslySetInnerHTML={{ __html: wide }} />
       <div class="narrow" dangerouslySetInnerHTML={{ __html: narrow }} />
       <details>
-        <summary>{content.writing.words.tables.sameAsTable}</summary>
+        <summary>{tables.sameAsTable}</summary>
         <Table caption={title} head={head} rows={rows} />
+        <p>
+          <a href={`${root}figures.csv`}>{tables.csv}</a>
+        </p>
       </details>
     </figure>
   );

@@ -1,4 +1,6 @@
 import type { Day } from '../../src/terms/day.ts';
+import type { JSX } from 'preact';
+import type { ClassSettings } from '../../src/terms/settings.ts';
 import type { SeasonSeen } from '../../src/analyse/seen.ts';
 import type { Page, SiteContent } from '../content.ts';
 import { AdviceSummary } from '../advice.tsx';
@@ -64,62 +66,81 @@ function headerBlock(content: SiteContent, seen: SeasonSeen): readonly (readonly
   ];
 }
 
+interface ClassPart {
+  readonly content: SiteContent;
+  readonly seen: SeasonSeen;
+  readonly own: ClassSettings;
+  readonly root: string;
+  readonly when: string;
+}
+
+/** A class's part of the report: advice, findings, tables, charts, fruit. */
+function ClassSection({ content, seen, own: { id, name }, root, when }: ClassPart): JSX.Element {
+  const { season } = seen;
+  const around = { content, root, when };
+  const report = content.reports.get(`${season.year}/${id}`);
+  const fruit = content.pictures.get(`${season.year}/${id}`);
+  return (
+    <section aria-labelledby={`class-${id}`}>
+      <h2 id={`class-${id}`}>{name}</h2>
+      {seen === content.seasons.at(-1) ? <AdviceSummary content={content} classId={id} root={root} /> : null}
+      {report?.findings.map((text) => (
+        <p>{text}</p>
+      ))}
+      {report && report.cautions.length > 0 ? (
+        <ul class="rest">
+          {report.cautions.map((text) => (
+            <li>{text}</li>
+          ))}
+        </ul>
+      ) : null}
+      {report?.tables.map((table) => (
+        <Table {...table} caption={`${name}. ${table.caption}`} root={root} />
+      ))}
+      {(content.figures.get(`${season.year}/${id}`) ?? []).map((drawn) => (
+        <ChartFigure {...drawn} {...around} />
+      ))}
+      {fruit ? <Picture picture={fruit} {...around} /> : null}
+    </section>
+  );
+}
+
 export function seasonPage(content: SiteContent, seen: SeasonSeen): Page {
   const { season } = seen;
   const layout = seen.models.get('yield')?.layout;
   const { season: say } = content.writing.words;
   const map = content.pictures.get(`${season.year}/map`);
-  return page(content, `${season.year}/`, say.title(String(season.year)), (root) => (
-    <>
-      <dl class="header">
-        {headerBlock(content, seen).map(([term, text]) => (
-          <div>
-            <dt>{term}</dt>
-            <dd>{text}</dd>
-          </div>
+  return page(content, `${season.year}/`, say.title(String(season.year)), (root) => {
+    const around = { content, root, when: String(season.year) };
+    return (
+      <>
+        <dl class="header">
+          {headerBlock(content, seen).map(([term, text]) => (
+            <div>
+              <dt>{term}</dt>
+              <dd>{text}</dd>
+            </div>
+          ))}
+        </dl>
+        <p>{say.one}</p>
+        {layout === 'together' ? (
+          <p class="rest">{say.together(content.writing.number(content.trial.settings.spotCorrelation, 2))}</p>
+        ) : null}
+        <p>
+          <a href={to(root, `${season.year}/handout/`)}>{say.toHandout}</a>
+        </p>
+        <Words html={content.words.get(`seasons/${season.year}`)} root={root} />
+        {classesOf(content, seen).map((own) => (
+          <ClassSection {...around} seen={seen} own={own} />
         ))}
-      </dl>
-      <p>{say.one}</p>
-      {layout === 'together' ? (
-        <p class="rest">{say.together(content.writing.number(content.trial.settings.spotCorrelation, 2))}</p>
-      ) : null}
-      <p>
-        <a href={to(root, `${season.year}/handout/`)}>{say.toHandout}</a>
-      </p>
-      <Words html={content.words.get(`seasons/${season.year}`)} root={root} />
-      {classesOf(content, seen).map(({ id, name }) => {
-        const report = content.reports.get(`${season.year}/${id}`);
-        const fruit = content.pictures.get(`${season.year}/${id}`);
-        return (
-          <section aria-labelledby={`class-${id}`}>
-            <h2 id={`class-${id}`}>{name}</h2>
-            {seen === content.seasons.at(-1) ? <AdviceSummary content={content} classId={id} root={root} /> : null}
-            {report?.findings.map((text) => (
-              <p>{text}</p>
-            ))}
-            {report && report.cautions.length > 0 ? (
-              <ul class="rest">
-                {report.cautions.map((text) => (
-                  <li>{text}</li>
-                ))}
-              </ul>
-            ) : null}
-            {report?.tables.map((table) => (
-              <Table {...table} caption={`${name}. ${table.caption}`} root={root} />
-            ))}
-            {(content.figures.get(`${season.year}/${id}`) ?? []).map((drawn) => (
-              <ChartFigure {...drawn} content={content} />
-            ))}
-            {fruit ? <Picture picture={fruit} content={content} /> : null}
+        <p class="caution">{content.writing.words.handout.cautions}</p>
+        {map ? (
+          <section aria-labelledby="map">
+            <h2 id="map">{say.toMap}</h2>
+            <Picture picture={map} {...around} />
           </section>
-        );
-      })}
-      {map ? (
-        <section aria-labelledby="map">
-          <h2 id="map">{say.toMap}</h2>
-          <Picture picture={map} content={content} />
-        </section>
-      ) : null}
-    </>
-  ));
+        ) : null}
+      </>
+    );
+  });
 }

@@ -132,7 +132,7 @@ export function varietyPage(content: SiteContent, variety: Variety): Page {
       />
       <Shares content={content} grown={grown} />
       {expected.map((drawn) => (
-        <ChartFigure {...drawn} content={content} />
+        <ChartFigure {...drawn} content={content} root={root} when={String(content.next?.season ?? '')} />
       ))}
       {cautions.map((text) => (
         <p class="caution">{text}</p>

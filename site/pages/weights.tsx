@@ -21,7 +21,7 @@ function WeightsForm({ content, own, name }: Part): JSX.Element {
   const { words, number, trait } = content.writing;
   const say = words.yourWeights;
   return (
-    <fieldset hidden>
+    <fieldset>
       <legend>{say.class(name)}</legend>
       {own.goals.map((goal) => (
         <div class="weight">
@@ -98,7 +98,7 @@ export function weightsPage(content: SiteContent, { weights }: NextContent): Pag
       <noscript>
         <p>{say.noScript}</p>
       </noscript>
-      <p id="weights-tools" hidden>
+      <p id="weights-tools">
         <a id="weights-link" href="#">
           {say.link}
         </a>{' '}

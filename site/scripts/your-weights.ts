@@ -25,7 +25,6 @@ interface Section {
 
 const sections: readonly Section[] = data.classes.map((own) => {
   const at = document.querySelector<HTMLElement>(`section[data-class="${CSS.escape(own.classId)}"]`)!;
-  at.querySelector('fieldset')!.hidden = false;
   return {
     own,
     weights: [...at.querySelectorAll<HTMLInputElement>('input[data-trait]')],
@@ -40,6 +39,7 @@ function show({ body, status }: Section, advice: ClassAdvice | null): void {
   if (!advice) return body.replaceChildren();
   const rows = advice.varieties.map(({ variety, verdict, share, above }) => {
     const row = document.createElement('tr');
+    row.dataset['counted'] = '';
     row.dataset['variety'] = variety;
     row.dataset['earned'] = String(share * settings.simulations);
     row.dataset['above'] = String(above * settings.simulations);
@@ -98,16 +98,18 @@ function writeLink(): void {
   document.querySelector<HTMLAnchorElement>('#weights-link')!.href = `#${parts}`;
 }
 
-function readLink(): void {
+/** Takes the weights of the address; at first a section that it does not name keeps what the build counted. */
+function readLink(isFirst: boolean): void {
   const parts = new URLSearchParams(location.hash.slice(1));
   for (const section of sections) {
+    const isNamed = [...parts.keys()].some((key) => key.startsWith(`${section.own.classId}.`));
     for (const input of section.weights) {
       const found = parts.get(`${section.own.classId}.${input.dataset['trait']}`);
       input.value = found !== null && Number(found) >= 0 ? found : input.defaultValue;
     }
     section.spots.value = parts.get(`${section.own.classId}.spots`) ?? section.spots.defaultValue;
     showWeights(section);
-    count(section);
+    if (isNamed || !isFirst) count(section);
   }
   writeLink();
 }
@@ -124,8 +126,7 @@ for (const section of sections) {
 }
 document.querySelector('#weights-reset')!.addEventListener('click', () => {
   history.replaceState(null, '', location.pathname);
-  readLink();
+  readLink(false);
 });
-addEventListener('hashchange', readLink);
-document.querySelector<HTMLElement>('#weights-tools')!.hidden = false;
-readLink();
+addEventListener('hashchange', () => readLink(false));
+readLink(true);

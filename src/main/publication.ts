@@ -63,6 +63,7 @@ export async function publicationFiles(own: Published): Promise<ReadonlyMap<stri
     day: seen.season.lastDay,
     summary: writing.words.seasons.varieties(writing.number(seen.varieties.length)),
   }));
+  files.set('robots.txt', `User-agent: *\nAllow: /\nSitemap: ${base}sitemap.xml\n`);
   files.set('feed.xml', atomFeed(trial, base, entries));
   files.set(
     'sitemap.xml',

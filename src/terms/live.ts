@@ -14,7 +14,7 @@ export interface LiveReference {
 const PATTERN = /\{\s*([a-z][a-z0-9_ -]*?)\s+of\s+([^{}]+?)(?:\s+in\s+(\d{4}))?\s*\}/giu;
 
 /** Charts that the grower's words can name, for a class and season; those of `expected` and `shares` need no year. */
-export const LIVE_CHARTS = ['yield', 'ratio', 'ripening', 'cumulative', 'fruit', 'shares'] as const;
+export const LIVE_CHARTS = ['yield', 'ratio', 'ripening', 'cumulative', 'fruit', 'tradeoff', 'shares'] as const;
 
 /** Every live reference of a text, in order. */
 export function liveReferences(text: string): readonly LiveReference[] {

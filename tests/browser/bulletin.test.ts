@@ -40,22 +40,31 @@ async function open(
   return { page, faults };
 }
 
-describe.each(['', '2026/', '2026/handout/', 'next-season/', 'varieties/kiln-spark/', 'glossary/'])(
-  'the page /%s',
-  (address) => {
-    it.each([
-      [320, 'light'],
-      [1280, 'dark'],
-    ] as const)('is sound at %i px, %s, too', async (width, colorScheme) => {
-      const { page, faults } = await open(address, { viewport: { width, height: 800 }, colorScheme });
-      expect(faults).toEqual([]);
-      expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBeLessThanOrEqual(width);
-      const { violations } = await new AxeBuilder({ page }).analyze();
-      expect(violations.map(({ id, nodes }) => `${id}: ${nodes[0]?.html.slice(0, 120)}`)).toEqual([]);
-      await page.context().close();
-    });
-  },
-);
+describe.each([
+  '',
+  '2026/',
+  '2026/handout/',
+  'next-season/',
+  'your-weights/',
+  'varieties/kiln-spark/',
+  'seasons/',
+  'glossary/',
+  'data/',
+  'data-notes/',
+  'methods/',
+])('the page /%s', (address) => {
+  it.each([
+    [320, 'light'],
+    [1280, 'dark'],
+  ] as const)('is sound at %i px, %s, too', async (width, colorScheme) => {
+    const { page, faults } = await open(address, { viewport: { width, height: 800 }, colorScheme });
+    expect(faults).toEqual([]);
+    expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBeLessThanOrEqual(width);
+    const { violations } = await new AxeBuilder({ page }).analyze();
+    expect(violations.map(({ id, nodes }) => `${id}: ${nodes[0]?.html.slice(0, 120)}`)).toEqual([]);
+    await page.context().close();
+  });
+});
 
 describe('the other units', () => {
   it('are shown without a reload, and remembered on the next page', async () => {
@@ -164,6 +173,7 @@ describe('without JavaScript', () => {
     const { page, faults } = await open(address, { javaScriptEnabled: false });
     expect(faults).toEqual([]);
     expect((await page.locator('main').textContent())!.length).toBeGreaterThan(300);
+    expect(await page.locator('fieldset:visible').count()).toBe(0);
     await page.context().close();
   });
 });

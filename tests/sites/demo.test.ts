@@ -111,6 +111,16 @@ describe('the demo trial', () => {
     });
     expect(pages.length).toBeGreaterThan(30);
     expect(broken).toEqual([]);
+    const fragments = pages.flatMap((name) => {
+      const html = readFileSync(join(site, name), 'utf8');
+      return [...html.matchAll(/ href="([^"#]*)#([^"]+)"/g)]
+        .filter(([, link, id]) => {
+          const target = link === '' ? html : readFileSync(join(site, name, '..', link!), 'utf8');
+          return !target.includes(` id="${id}"`);
+        })
+        .map(([, link, id]) => `${name}: ${link}#${id}`);
+    });
+    expect(fragments).toEqual([]);
   });
   it('leaves the old site whole when the records have an error', () => {
     const before = bytesOf(join(folder, '_site'));

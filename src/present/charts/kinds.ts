@@ -58,4 +58,39 @@ export interface ShareChart {
   readonly limits: readonly number[];
 }
 
-export type Chart = DotChart | StepChart | StripChart | ShareChart;
+/** Two measures of a variety against each other, each with its interval. */
+export interface ScatterChart {
+  readonly kind: 'scatter';
+  readonly axisX: string;
+  readonly axisY: string;
+  readonly rows: readonly {
+    readonly name: string;
+    readonly group: 'new' | 'returning';
+    readonly status: string;
+    readonly x: number;
+    readonly lowX: number;
+    readonly highX: number;
+    readonly y: number;
+    readonly lowY: number;
+    readonly highY: number;
+    readonly written: string;
+  }[];
+}
+
+/** Counts of scores, a line a variety; shade 0 is the scale's low end, 1 its high end. */
+export interface StackChart {
+  readonly kind: 'stacks';
+  readonly axis: string;
+  readonly rows: readonly {
+    readonly name: string;
+    readonly written: string;
+    readonly parts: readonly {
+      readonly score: number;
+      readonly shade: number;
+      readonly count: number;
+      readonly written: string;
+    }[];
+  }[];
+}
+
+export type Chart = DotChart | StepChart | StripChart | ShareChart | ScatterChart | StackChart;

@@ -1,13 +1,26 @@
 import type { Drawing } from './config.ts';
 import { dots } from './dots.ts';
 import type { Chart } from './kinds.ts';
+import { scatter } from './scatter.ts';
 import { shares } from './shares.ts';
+import { stacks } from './stacks.ts';
 import { steps } from './steps.ts';
 import { strips } from './strips.ts';
 
 /** Vega-Lite specification of a chart; every number is in its data, it computes nothing. */
 export function specification(chart: Chart, width: number): Drawing {
-  if (chart.kind === 'dots') return dots(chart, width);
-  if (chart.kind === 'shares') return shares(chart, width);
-  return chart.kind === 'steps' ? steps(chart, width) : strips(chart, width);
+  switch (chart.kind) {
+    case 'dots':
+      return dots(chart, width);
+    case 'steps':
+      return steps(chart, width);
+    case 'strips':
+      return strips(chart, width);
+    case 'shares':
+      return shares(chart, width);
+    case 'scatter':
+      return scatter(chart, width);
+    case 'stacks':
+      return stacks(chart, width);
+  }
 }

@@ -4,6 +4,8 @@ import type { Words } from '../words/english.ts';
 import { cumulativeFigure, ripeningFigure } from './curves.ts';
 import type { ChartSource, Figure } from './figure.ts';
 import { ratioFigure } from './ratio.ts';
+import { scoresFigure } from './scores.ts';
+import { tradeOffFigure } from './tradeOff.ts';
 
 /** The finding: which variety is first, and how many are not separated from it. */
 function found(
@@ -117,7 +119,7 @@ export function classFigures(source: ChartSource): readonly Figure[] {
   }
   const figures = measured.map((own) => dotFigure(source, own));
   const [first, ...others] = figures;
-  return [first ?? null, ratioFigure(source), ripeningFigure(source), ...others, cumulativeFigure(source)].filter(
-    (figure) => figure !== null,
-  );
+  const scores = [...seen.ratings.keys()].map((key) => scoresFigure(source, key));
+  const rest = [...others, ...scores, tradeOffFigure(source), cumulativeFigure(source)];
+  return [first ?? null, ratioFigure(source), ripeningFigure(source), ...rest].filter((figure) => figure !== null);
 }

@@ -290,6 +290,8 @@ export const english = {
   frame: {
     skip: 'To the content',
     pages: 'Pages',
+    description: (title: string) =>
+      `${title}: what each variety did, how sure that is, and what to grow again. Figures with their intervals, charts and open data.`,
     feed: 'News of the trial',
     toUs: 'Show ounces and inches',
     toMetric: 'Show grams and centimetres',
@@ -460,6 +462,22 @@ export const english = {
         `Share of plantings with ripe fruit by days from ${isSown ? 'sowing' : 'planting out'} (Kaplan-Meier); the top of each strip is all of them.`,
       axis: (isSown: boolean) => `days from ${isSown ? 'sowing' : 'planting out'}`,
       median: (level: string) => `Median days to first ripe fruit (${level} interval)`,
+    },
+    tradeOff: {
+      both: (names: string, trait: string) => `Above the class’s middle in both yield and ${trait}: ${names}`,
+      none: (trait: string) => `No variety is above the class’s middle in both yield and ${trait}`,
+      measure: (trait: string, level: string) =>
+        `Yield per plant against ${trait}; crosses are ${level} intervals of each. Diamond: new. Circle: returning.`,
+    },
+    scores: {
+      title: (trait: string, w: string | null) =>
+        w === null
+          ? `How the scores of ${trait} were spread`
+          : `How the scores of ${trait} were spread (Kendall’s W ${w})`,
+      measure: (trait: string, from: string, to: string, tasters: number, isBlind: boolean) =>
+        `Raw scores of ${trait} by ${tasters === 1 ? 'one taster' : `${tasters} tasters`}${isBlind ? ', blind' : ''}, from ${from} (pale) to ${to} (dark); not freed of the tasters’ generosity.`,
+      axis: 'share of the scores',
+      part: (score: string, count: string) => `${score}: ${count}`,
     },
     cumulative: {
       title: 'How the yield came in through the season',

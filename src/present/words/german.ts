@@ -298,6 +298,8 @@ export const german: Words = {
   frame: {
     skip: 'Zum Inhalt',
     pages: 'Seiten',
+    description: (title: string) =>
+      `${title}: was jede Sorte brachte, wie sicher das ist und was wieder angebaut wird. Zahlen mit Intervallen, Diagramme und offene Daten.`,
     feed: 'Neues aus dem Versuch',
     toUs: 'Unzen und Zoll zeigen',
     toMetric: 'Gramm und Zentimeter zeigen',
@@ -473,6 +475,22 @@ export const german: Words = {
         `Anteil der Pflanzungen mit reifer Frucht nach Tagen ab ${isSown ? 'Aussaat' : 'Auspflanzen'} (Kaplan-Meier); der obere Rand jedes Streifens bedeutet alle.`,
       axis: (isSown: boolean) => `Tage ab ${isSown ? 'Aussaat' : 'Auspflanzen'}`,
       median: (level: string) => `Median der Tage bis zur ersten reifen Frucht (Intervall zu ${level})`,
+    },
+    tradeOff: {
+      both: (names: string, trait: string) => `Bei Ertrag und ${trait} über der Mitte der Klasse: ${names}`,
+      none: (trait: string) => `Keine Sorte liegt bei Ertrag und ${trait} über der Mitte der Klasse`,
+      measure: (trait: string, level: string) =>
+        `Ertrag je Pflanze gegen ${trait}; die Kreuze sind die Intervalle (${level}) von beiden. Raute: neu. Kreis: wiederholt angebaut.`,
+    },
+    scores: {
+      title: (trait: string, w: string | null) =>
+        w === null
+          ? `Wie die Noten verteilt waren: ${trait}`
+          : `Wie die Noten verteilt waren: ${trait} (Kendalls W ${w})`,
+      measure: (trait: string, from: string, to: string, tasters: number, isBlind: boolean) =>
+        `Einzelne Noten für ${trait} von ${tasters === 1 ? 'einer Person' : `${tasters} Verkostern`}${isBlind ? ', verdeckt' : ''}, von ${from} (hell) bis ${to} (dunkel); die Großzügigkeit der Verkoster ist nicht herausgerechnet.`,
+      axis: 'Anteil der Noten',
+      part: (score: string, count: string) => `${score}: ${count}`,
     },
     cumulative: {
       title: 'Wie der Ertrag über die Saison zusammenkam',

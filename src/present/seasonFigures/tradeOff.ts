@@ -1,0 +1,62 @@
+import type { Estimate } from '../../terms/estimate.ts';
+import type { ChartSource, Figure } from './figure.ts';
+
+interface Point {
+  readonly name: string;
+  readonly group: 'new' | 'returning';
+  readonly x: Estimate;
+  readonly y: Estimate;
+}
+
+/** Yield against the first rating with a good direction: what has both, and what has one at the cost of the other. */
+export function tradeOffFigure({ seen, trial, classId, writing }: ChartSource): Figure | null {
+  const yields = seen.models.get('yield');
+  const rated = [...seen.ratings].find(([, { trait }]) => trait.better === 'higher');
+  if (!yields || !rated) return null;
+  const [key, model] = rated;
+  const points = seen.varieties.flatMap(({ variety, status }): readonly Point[] => {
+    const [x, y] = [yields.estimates.get(variety.id), model.estimates.get(variety.id)];
+    if (variety.classId !== classId || !x || !y || x.estimate === null || y.estimate === null) return [];
+    return [{ name: variety.name, group: status, x, y }];
+  });
+  if (points.length < 3) return null;
+  const { tradeOff: say } = writing.words.charts;
+  const { tables, status } = writing.words;
+  const gram = writing.shown(1, 'g').unit;
+  const shown = (value: number): number => writing.shown(value, 'g').value;
+  const middle = (of: (point: Point) => number): number =>
+    points.reduce((sum, point) => sum + of(point), 0) / points.length;
+  const [meanX, meanY] = [middle(({ x }) => x.estimate!), middle(({ y }) => y.estimate!)];
+  const both = points.filter(({ x, y }) => x.estimate! > meanX && y.estimate! > meanY).map(({ name }) => name);
+  const level = writing.percent(trial.settings.interval);
+  const axisY = tables.ratingScale(writing.trait(key), String(model.trait.from), String(model.trait.to));
+  return {
+    id: `tradeoff-${classId}`,
+    title: both.length === 0 ? say.none(writing.trait(key)) : say.both(writing.words.listed(both), writing.trait(key)),
+    measure: say.measure(writing.trait(key), level),
+    chart: {
+      kind: 'scatter',
+      axisX: writing.words.charts.yieldAxis(gram),
+      axisY,
+      rows: points.map(({ name, group, x, y }) => ({
+        name,
+        group,
+        status: status[group],
+        x: shown(x.estimate!),
+        lowX: shown(x.low ?? x.estimate!),
+        highX: shown(x.high ?? x.estimate!),
+        y: y.estimate!,
+        lowY: y.low ?? y.estimate!,
+        highY: y.high ?? y.estimate!,
+        written: `${writing.interval(x, 'g')}; ${writing.interval(y, 'points')}`,
+      })),
+    },
+    head: [tables.variety, tables.status, writing.words.variety.yield, axisY],
+    rows: points.map(({ name, group, x, y }) => [
+      name,
+      status[group],
+      writing.interval(x, 'g'),
+      writing.interval(y, 'points'),
+    ]),
+  };
+}
