@@ -19,7 +19,7 @@ export interface PageFrame {
 }
 
 export const CSP =
-  "default-src 'none'; style-src 'self'; img-src 'self' data:; script-src 'self'; base-uri 'none'; form-action 'none'";
+  "default-src 'none'; style-src 'self'; img-src 'self' data:; script-src 'self'; connect-src 'self'; base-uri 'none'; form-action 'none'";
 
 /** The address of a page from the root, written so that it works from `file://`. */
 export function to(root: string, page: string): string {

@@ -9,7 +9,7 @@ import * as vega from 'vega';
 import { compile } from 'vega-lite';
 import type { TopLevelSpec } from 'vega-lite';
 
-const PAGES = 36;
+const PAGES = 43;
 
 /** The demo's charts as `bench.ts` wrote them: specification and data of each, ready to be drawn. */
 const drawings = JSON.parse(readFileSync(process.argv[2]!, 'utf8')) as readonly {

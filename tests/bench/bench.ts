@@ -16,7 +16,11 @@ import { parse } from 'csv-parse';
 import { compareSeason } from '../../src/analyse/compareSeason.ts';
 import { seasonSeen } from '../../src/analyse/seen.ts';
 import { checkTrial } from '../../src/check/trial.ts';
+import { adviseNextSeason } from '../../src/decide/nextSeason.ts';
 import { readFolder } from '../../src/main/readFolder.ts';
+import type { Chart } from '../../src/present/charts/kinds.ts';
+import { adviceFigures } from '../../src/present/nextSeason/figures.ts';
+import { plainUnits } from '../../src/present/units.ts';
 import { specification } from '../../src/present/charts/specification.ts';
 import { writingOf } from '../../src/present/numbers.ts';
 import { classFigures } from '../../src/present/seasonFigures/class.ts';
@@ -64,15 +68,19 @@ function line(what: string, run: Run, against?: Run): void {
 function demoCharts(): string {
   const { trial } = checkTrial(readFolder(root));
   const writing = writingOf(trial!.settings);
-  const drawings = trial!.seasons.flatMap((season) => {
-    const seen = seasonSeen(trial!, season);
+  const seasons = trial!.seasons.map((season) => seasonSeen(trial!, season));
+  const seasonCharts = seasons.flatMap((seen) => {
     const compared = compareSeason(trial!, seen);
     return [...trial!.settings.classes.keys()].flatMap((classId) =>
-      classFigures({ seen, compared, trial: trial!, classId, writing }).flatMap(({ chart }) =>
-        [560, 170].map((width) => specification(chart, width)),
-      ),
+      classFigures({ seen, compared, trial: trial!, classId, writing }),
     );
   });
+  const next = adviseNextSeason(trial!, seasons);
+  const source = { trial: trial!, seasons, next, winters: [], writing };
+  const figures = [...seasonCharts, ...next.classes.flatMap((outcome) => adviceFigures(source, outcome))];
+  const drawings = figures.flatMap(({ chart }) =>
+    [560, 170].map((width) => specification(JSON.parse(plainUnits(JSON.stringify(chart))) as Chart, width)),
+  );
   const file = join(mkdtempSync(join(tmpdir(), 'keeprow-charts-')), 'charts.json');
   writeFileSync(file, JSON.stringify(drawings));
   return file;

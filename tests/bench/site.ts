@@ -12,6 +12,8 @@ import { gzipSync } from 'node:zlib';
 import { spawn } from 'node:child_process';
 
 const LIGHTHOUSE = 'lighthouse@12.8.2';
+/** One page alone, where it is named. */
+const ONLY = process.argv[2];
 const PAGES = [
   '',
   '2026/',
@@ -82,7 +84,7 @@ async function scores(address: string): Promise<readonly string[]> {
 
 console.log('page                      kB gzip  performance, accessibility, best practices, SEO');
 const gz = (path: string): number => gzipSync(readFileSync(join(site, path))).length / 1000;
-for (const address of PAGES) {
+for (const address of PAGES.filter((one) => ONLY === undefined || one === ONLY)) {
   const scripts = gz('assets/site.js') + (address === 'your-weights/' ? gz('assets/your-weights.js') : 0);
   const size = gz(`${address}index.html`) + gz('assets/keeprow.css') + scripts;
   console.log(`/${address.padEnd(24)} ${size.toFixed(0).padStart(6)}   ${(await scores(address)).join(', ')}`);
