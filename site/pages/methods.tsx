@@ -72,15 +72,17 @@ export function methodsPage(content: SiteContent): Page {
           {formulas.map((formula) => (
             <p class="formula" dangerouslySetInnerHTML={{ __html: formula }} />
           ))}
-          <p class="rest">
-            {say.assumes}: {assumes}
-          </p>
-          <p class="rest">
-            {say.limits}: {limits}
-          </p>
-          <p class="rest">
-            {say.source}: {source}.
-          </p>
+          <div class="rest beside">
+            <p>
+              {say.assumes}: {assumes}
+            </p>
+            <p>
+              {say.limits}: {limits}
+            </p>
+            <p>
+              {say.source}: {source}.
+            </p>
+          </div>
         </section>
       ))}
       <Cover say={say} />

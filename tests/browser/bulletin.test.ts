@@ -1,8 +1,9 @@
 import { spawnSync } from 'node:child_process';
-import { cpSync, mkdtempSync, readFileSync } from 'node:fs';
+import { cpSync, mkdtempSync, readdirSync, readFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join, resolve } from 'node:path';
 import { pathToFileURL } from 'node:url';
+import { gzipSync } from 'node:zlib';
 import { AxeBuilder } from '@axe-core/playwright';
 import type { Browser, Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
@@ -175,5 +176,18 @@ describe('without JavaScript', () => {
     expect((await page.locator('main').textContent())!.length).toBeGreaterThan(300);
     expect(await page.locator('fieldset:visible').count()).toBe(0);
     await page.context().close();
+  });
+});
+
+describe('the weight', () => {
+  it('of a page is at most 150 kB compressed, 30 kB of it scripts', () => {
+    const packed = (path: string): number => gzipSync(readFileSync(join(site, path))).length;
+    const scripts = packed('assets/site.js') + packed('assets/your-weights.js');
+    expect(scripts).toBeLessThan(30_000);
+    const pages = readdirSync(site, { recursive: true })
+      .map(String)
+      .filter((name) => name.endsWith('.html'));
+    expect(pages.length).toBeGreaterThan(40);
+    for (const page of pages) expect(packed(page) + packed('assets/keeprow.css') + scripts).toBeLessThan(150_000);
   });
 });
