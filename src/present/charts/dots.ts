@@ -1,5 +1,5 @@
 import type { TopLevelSpec } from 'vega-lite';
-import { COLOUR, CONFIG, INK, ROOM_FOR_VALUES } from './config.ts';
+import { COLOUR, CONFIG, INK, writtenValues } from './config.ts';
 import type { Drawing } from './config.ts';
 import type { DotChart } from './kinds.ts';
 
@@ -52,13 +52,7 @@ export function dots(chart: DotChart, width: number): Drawing {
       encoding: { x: x('value') },
     });
   }
-  if (width > ROOM_FOR_VALUES) {
-    layer.push({
-      data: { name: 'rows' },
-      mark: { type: 'text', align: 'left', color: INK, fontSize: 12, limit: 0, aria: false },
-      encoding: { y, x: { value: width + 12 }, text: { field: 'written' } },
-    });
-  }
+  layer.push(...writtenValues(width, y, 'rows'));
   const spec = { width, height: { step: 26 }, config: CONFIG, datasets: {}, layer };
   return { spec: spec as unknown as TopLevelSpec, data: dataOf(chart, line) };
 }

@@ -1,5 +1,5 @@
 import type { TopLevelSpec } from 'vega-lite';
-import { CONFIG, INK, ROOM_FOR_VALUES } from './config.ts';
+import { CONFIG, writtenValues } from './config.ts';
 import type { Drawing } from './config.ts';
 import type { ShareChart } from './kinds.ts';
 
@@ -30,13 +30,7 @@ export function shares(chart: ShareChart, width: number): Drawing {
       encoding: { x: x('value') },
     },
   ];
-  if (width > ROOM_FOR_VALUES) {
-    layer.push({
-      data: { name: 'rows' },
-      mark: { type: 'text', align: 'left', color: INK, fontSize: 12, limit: 0, aria: false },
-      encoding: { y, x: { value: width + 12 }, text: { field: 'written' } },
-    });
-  }
+  layer.push(...writtenValues(width, y, 'rows'));
   const spec = { width, height: { step: 26 }, config: CONFIG, datasets: {}, layer };
   const rows = chart.rows.map((row) => ({ ...row, zero: 0, description: `${row.name}: ${row.written}` }));
   return { spec: spec as unknown as TopLevelSpec, data: { rows, limits: chart.limits.map((value) => ({ value })) } };

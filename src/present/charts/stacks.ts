@@ -1,5 +1,5 @@
 import type { TopLevelSpec } from 'vega-lite';
-import { CONFIG, INK, ROOM_FOR_VALUES } from './config.ts';
+import { CONFIG, ROOM_FOR_VALUES, writtenValues } from './config.ts';
 import type { Drawing } from './config.ts';
 import type { StackChart } from './kinds.ts';
 
@@ -31,13 +31,7 @@ export function stacks(chart: StackChart, width: number): Drawing {
       },
     },
   ];
-  if (width > ROOM_FOR_VALUES) {
-    layer.push({
-      data: { name: 'labels' },
-      mark: { type: 'text', align: 'left', color: INK, fontSize: 12, limit: 0, aria: false },
-      encoding: { y, x: { value: width + 12 }, text: { field: 'written' } },
-    });
-  }
+  layer.push(...writtenValues(width, y, 'labels'));
   const spec = { width, height: { step: 26 }, config: CONFIG, datasets: {}, layer };
   const rows = chart.rows.flatMap(({ name, parts }) => {
     const total = parts.reduce((sum, { count }) => sum + count, 0);
