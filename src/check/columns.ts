@@ -118,6 +118,11 @@ function reportUntitled(table: Table, log: ProblemLog): void {
   }
 }
 
+/** Says that a file was read as Windows-1252. */
+export function reportWindows(file: string, line: number | null, log: ProblemLog): void {
+  if (line !== null) log.add('read-as-windows', { file, line, column: 1 });
+}
+
 /**
  * Opens a table and understands its header; every fault of the header is reported.
  *
@@ -129,6 +134,7 @@ export function openKnown(source: SourceFile, spec: TableSpec, log: ProblemLog):
     reportFault(source.path, table, log);
     return null;
   }
+  reportWindows(source.path, table.windowsLine, log);
   const index = new Map<string, number>();
   const quantity = new Map<string, QuantityPart[]>();
   const unknown: { index: number; title: string }[] = [];

@@ -9,6 +9,7 @@ import { builtInTraits } from '../terms/trait.ts';
 import type { Season } from '../terms/trial.ts';
 import { decodeText } from '../read/decode.ts';
 import type { SourceFile } from '../read/decode.ts';
+import { reportWindows } from './columns.ts';
 import type { VarietyRegistry } from './registry.ts';
 
 /** The grower's words by the page they belong to: `index`, `seasons/2026`, `varieties/<id>`, `pages/<name>`. */
@@ -123,6 +124,7 @@ export function checkContent(sources: readonly SourceFile[], names: ContentNames
       log.add('content-unreadable', place);
       continue;
     }
+    reportWindows(path, decoded.windowsLine, log);
     checkWords(path, decoded.text, names, log);
     content.set(page, decoded.text);
   }

@@ -6,6 +6,7 @@ import type { Season, Trial, Variety } from '../terms/trial.ts';
 import { decodeText } from '../read/decode.ts';
 import { readSettingsTree } from '../read/settingsTree.ts';
 import { dateReader } from './cells/dates.ts';
+import { reportWindows } from './columns.ts';
 import type { CheckContext } from './context.ts';
 import { checkContent } from './content.ts';
 import type { Content } from './content.ts';
@@ -55,6 +56,7 @@ function readSettings(files: TrialFiles, log: CheckContext['log']): Settings | n
     log.add(decoded.kind, place);
     return null;
   }
+  reportWindows(source.path, decoded.windowsLine, log);
   const tree = readSettingsTree(source.path, decoded.text);
   if (tree.kind === 'fault') {
     log.add('yaml-unreadable', tree.place, '', { detail: tree.detail });

@@ -23,6 +23,8 @@ export interface Table {
   readonly header: RawRow;
   /** False where no cell can hold a number with a decimal comma, so that no column needs a look ahead. */
   readonly mayHaveDecimalCommas: boolean;
+  /** Line of the first letter that was read as Windows-1252; null where the text is Unicode. */
+  readonly windowsLine: number | null;
   readonly rows: () => Generator<RawRow | RecordFault>;
   readonly placeOf: (row: RawRow, column: number) => Place;
 }
@@ -56,6 +58,7 @@ export function openTable(source: SourceFile): Table | TableFault {
   const headerLine = header.line;
   return {
     file: source.path,
+    windowsLine: decoded.windowsLine,
     columns: header.cells.map(foldHeader),
     titles: header.cells.map((cell) => cell.trim()),
     delimiter,

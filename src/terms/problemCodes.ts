@@ -12,6 +12,7 @@ export const severities = {
   // a table as text
   'not-text': 'error',
   'not-utf8': 'error',
+  'read-as-windows': 'warning',
   'empty-table': 'error',
   'quote-open': 'error',
   'quote-stray': 'error',

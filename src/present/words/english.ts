@@ -694,6 +694,11 @@ export const english = {
       'a table saved as CSV',
       'open it in the program that made it and save it as CSV, UTF-8',
     ],
+    'read-as-windows': [
+      'the text is not UTF-8 and was read as Windows-1252',
+      'UTF-8',
+      'look whether letters with accents are right, and save the file as UTF-8',
+    ],
     'not-utf8': ['the text is not UTF-8', 'UTF-8', 'save the table again and choose UTF-8 as its encoding'],
     'empty-table': ['the table has no rows', 'a header and at least one row', 'fill in the table, or remove the file'],
     'quote-open': [

@@ -707,6 +707,11 @@ export const german: Words = {
       'eine als CSV gespeicherte Tabelle',
       'in dem Programm öffnen, das sie erzeugt hat, und als CSV, UTF-8, speichern',
     ],
+    'read-as-windows': [
+      'der Text ist nicht in UTF-8 und wurde als Windows-1252 gelesen',
+      'UTF-8',
+      'prüfen, ob Buchstaben mit Akzenten stimmen, und die Datei als UTF-8 speichern',
+    ],
     'not-utf8': [
       'der Text ist nicht in UTF-8',
       'UTF-8',
