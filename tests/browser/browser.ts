@@ -5,10 +5,17 @@ import type { Browser } from 'playwright-core';
 
 /** A browser for tests: CHROME_PATH, or the one inside an npm package (Linux x64). */
 export async function openBrowser(): Promise<Browser> {
-  const args = ['--no-sandbox', '--disable-gpu', '--disable-background-networking', '--no-first-run'];
+  const args = [
+    '--no-sandbox',
+    '--disable-gpu',
+    '--disable-dev-shm-usage',
+    '--disable-background-networking',
+    '--no-first-run',
+  ];
   const own = process.env['CHROME_PATH'];
   if (own !== undefined) return playwright.launch({ executablePath: own, args });
-  const cache = resolve('.cache/chromium');
+  // Each worker unpacks a browser of its own: one that is unpacked again while it runs crashes.
+  const cache = resolve('.cache/chromium', process.env['VITEST_POOL_ID'] ?? '0');
   mkdirSync(cache, { recursive: true });
   process.env['TMPDIR'] = cache;
   process.env['AWS_EXECUTION_ENV'] ??= 'AWS_Lambda_nodejs20.x';
