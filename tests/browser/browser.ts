@@ -4,7 +4,7 @@ import { chromium as playwright } from 'playwright-core';
 import type { Browser } from 'playwright-core';
 
 /** A browser for tests: CHROME_PATH, or the one inside an npm package (Linux x64). */
-export async function openBrowser(): Promise<Browser> {
+async function openBrowser(): Promise<Browser> {
   const args = [
     '--no-sandbox',
     '--disable-gpu',
@@ -22,4 +22,12 @@ export async function openBrowser(): Promise<Browser> {
   const { default: chromium } = await import('@sparticuz/chromium');
   chromium.setGraphicsMode = false;
   return playwright.launch({ executablePath: await chromium.executablePath(), args });
+}
+
+let running: Browser | null = null;
+
+/** The tests' browser, opened again where it has died: on a page with form fields this Chromium now and then does. */
+export async function liveBrowser(): Promise<Browser> {
+  if (!running?.isConnected()) running = await openBrowser();
+  return running;
 }

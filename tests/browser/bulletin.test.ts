@@ -7,10 +7,9 @@ import { gzipSync } from 'node:zlib';
 import { AxeBuilder } from '@axe-core/playwright';
 import type { Browser, Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
-import { openBrowser } from './browser.ts';
+import { liveBrowser } from './browser.ts';
 
 const root = resolve(import.meta.dirname, '../..');
-let browser: Browser;
 let site: string;
 const at = (address: string): string => pathToFileURL(join(site, address, 'index.html')).href;
 
@@ -20,16 +19,15 @@ beforeAll(async () => {
   const built = spawnSync(process.execPath, [join(root, 'dist/src/main/keeprow.js'), 'build', folder, '--quiet']);
   if (built.status !== 0) throw new Error(String(built.stderr));
   site = join(folder, '_site');
-  browser = await openBrowser();
 }, 120_000);
-afterAll(() => browser?.close());
+afterAll(async () => (await liveBrowser()).close());
 
 /** A page opened with everything that went wrong on it. */
 async function open(
   address: string,
   options: Parameters<Browser['newContext']>[0] = {},
 ): Promise<{ page: Page; faults: string[] }> {
-  const context = await browser.newContext(options);
+  const context = await (await liveBrowser()).newContext(options);
   const page = await context.newPage();
   const faults: string[] = [];
   await page.addInitScript(() => {
@@ -53,7 +51,7 @@ describe.each([
   'data/',
   'data-notes/',
   'methods/',
-])('the page /%s', (address) => {
+])('the page /%s', { retry: 2 }, (address) => {
   it.each([
     [320, 'light'],
     [1280, 'dark'],
@@ -67,7 +65,7 @@ describe.each([
   });
 });
 
-describe('the other units', () => {
+describe('the other units', { retry: 2 }, () => {
   it('are shown without a reload, and remembered on the next page', async () => {
     const { page } = await open('2026/');
     const cell = page.locator('table td .unit').first();
@@ -87,7 +85,7 @@ describe('the other units', () => {
   });
 });
 
-describe('charts', () => {
+describe('charts', { retry: 2 }, () => {
   it('show in their tables what they draw', async () => {
     const { page } = await open('next-season/', { viewport: { width: 1280, height: 800 } });
     const figures = page.locator('figure[id^="shares-"]');
@@ -160,7 +158,7 @@ describe('colours', () => {
   });
 });
 
-describe('the handout', () => {
+describe('the handout', { retry: 2 }, () => {
   it.each(['A4', 'Letter'])('prints on two sides of %s', async (format) => {
     const { page } = await open('2026/handout/');
     const pdf = await page.pdf({ format, margin: { top: '14mm', bottom: '14mm', left: '14mm', right: '14mm' } });
@@ -169,7 +167,7 @@ describe('the handout', () => {
   });
 });
 
-describe('without JavaScript', () => {
+describe('without JavaScript', { retry: 2 }, () => {
   it.each(['', '2026/', 'next-season/', 'your-weights/', '2026/handout/'])('/%s can be read', async (address) => {
     const { page, faults } = await open(address, { javaScriptEnabled: false });
     expect(faults).toEqual([]);

@@ -5,9 +5,8 @@ import { join, resolve } from 'node:path';
 import { pathToFileURL } from 'node:url';
 import { AxeBuilder } from '@axe-core/playwright';
 import { HtmlValidate } from 'html-validate';
-import type { Browser } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
-import { openBrowser } from './browser.ts';
+import { liveBrowser } from './browser.ts';
 
 const root = resolve(import.meta.dirname, '../..');
 const PAGES = [
@@ -24,7 +23,6 @@ const PAGES = [
   'data-notes/',
   'methods/',
 ];
-let browser: Browser;
 let site: string;
 
 beforeAll(async () => {
@@ -33,16 +31,15 @@ beforeAll(async () => {
   const built = spawnSync(process.execPath, [join(root, 'dist/src/main/keeprow.js'), 'build', folder, '--quiet']);
   if (built.status !== 0) throw new Error(String(built.stderr));
   site = join(folder, '_site');
-  browser = await openBrowser();
 }, 120_000);
-afterAll(() => browser?.close());
+afterAll(async () => (await liveBrowser()).close());
 
-describe.each(PAGES)('the page /%s', (address) => {
+describe.each(PAGES)('the page /%s', { retry: 2 }, (address) => {
   it.each([
     [1280, 'light'],
     [320, 'dark'],
   ] as const)('is sound at %i px, %s', async (width, colorScheme) => {
-    const context = await browser.newContext({ viewport: { width, height: 800 }, colorScheme });
+    const context = await (await liveBrowser()).newContext({ viewport: { width, height: 800 }, colorScheme });
     const page = await context.newPage();
     const faults: string[] = [];
     page.on('console', (message) => message.type() === 'error' && faults.push(message.text()));
@@ -84,9 +81,9 @@ describe('the pages as HTML', () => {
   });
 });
 
-describe('without JavaScript', () => {
+describe('without JavaScript', { retry: 2 }, () => {
   it('shows the season with its tables and charts', async () => {
-    const context = await browser.newContext({ javaScriptEnabled: false });
+    const context = await (await liveBrowser()).newContext({ javaScriptEnabled: false });
     const page = await context.newPage();
     await page.goto(pathToFileURL(join(site, '2026/index.html')).href);
     expect(await page.locator('h1').textContent()).toBe('Season 2026');
@@ -95,9 +92,9 @@ describe('without JavaScript', () => {
   });
 });
 
-describe('charts', () => {
+describe('charts', { retry: 2 }, () => {
   it('have a mark for every row of their table, and say it in words', async () => {
-    const page = await browser.newPage();
+    const page = await (await liveBrowser()).newPage();
     await page.goto(pathToFileURL(join(site, '2026/index.html')).href);
     for (const id of ['yield-sweet', 'rating-flavour-hot']) {
       const figure = page.locator(`#${id}`);
@@ -112,9 +109,9 @@ describe('charts', () => {
   });
 });
 
-describe('your own weights', () => {
+describe('your own weights', { retry: 2 }, () => {
   const open = async (hash = '') => {
-    const page = await browser.newPage();
+    const page = await (await liveBrowser()).newPage();
     await page.goto(`${pathToFileURL(join(site, 'your-weights/index.html')).href}${hash}`);
     return page;
   };
@@ -127,7 +124,7 @@ describe('your own weights', () => {
     );
 
   it('counts with the club’s weights exactly what the build counted', async () => {
-    const context = await browser.newContext({ javaScriptEnabled: false });
+    const context = await (await liveBrowser()).newContext({ javaScriptEnabled: false });
     const built = await context.newPage();
     await built.goto(pathToFileURL(join(site, 'your-weights/index.html')).href);
     const page = await open();
