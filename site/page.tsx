@@ -1,6 +1,7 @@
 import type { JSX } from 'preact';
 import { render } from 'preact-render-to-string';
 import { ROOT } from '../src/present/growersWords.ts';
+import { siteBase } from '../src/present/siteBase.ts';
 import { writeUnits } from '../src/present/units.ts';
 import type { Page, SiteContent } from './content.ts';
 import { Layout } from './layout.tsx';
@@ -31,7 +32,7 @@ export function page(content: SiteContent, address: string, title: string, body:
       root={root}
       pages={navigation(content)}
       words={content.writing.words.frame}
-      url={settings.publish.url === null ? null : `${settings.publish.url.replace(/\/+$/, '')}/`}
+      url={siteBase(settings)}
       address={address}
       units={settings.units}
     >
@@ -42,7 +43,7 @@ export function page(content: SiteContent, address: string, title: string, body:
 }
 
 export function percent(content: SiteContent): string {
-  return `${content.writing.number(content.trial.settings.interval * 100, 0)} %`;
+  return content.writing.percent(content.trial.settings.interval);
 }
 
 export function Words({

@@ -1,5 +1,6 @@
 import type { JSX } from 'preact';
 import type { SeasonSeen } from '../../src/analyse/seen.ts';
+import { nameOf } from '../../src/present/nextSeason/source.ts';
 import { Squares } from '../advice.tsx';
 import type { NextContent, Page, SiteContent } from '../content.ts';
 import { page, percent } from '../page.tsx';
@@ -10,7 +11,6 @@ import { classesOf, figuresOf } from '../seasonTables.tsx';
 function Verdicts({ content, next }: { readonly content: SiteContent; readonly next: NextContent }): JSX.Element {
   const { writing, trial } = content;
   const { handout: say, nextSeason } = writing.words;
-  const nameOf = (id: string): string => trial.varieties.find((own) => own.id === id)?.name ?? id;
   return (
     <>
       <p>{say.verdicts(String(next.season), writing.number(trial.settings.verdicts.simulations))}</p>
@@ -21,7 +21,8 @@ function Verdicts({ content, next }: { readonly content: SiteContent; readonly n
             <ul class="plain">
               {own.varieties.map((advice) => (
                 <li>
-                  <strong>{nameOf(advice.variety)}</strong>: {nextSeason.verdict[advice.verdict]}, {advice.shareText}
+                  <strong>{nameOf(content, advice.variety)}</strong>: {nextSeason.verdict[advice.verdict]},{' '}
+                  {advice.shareText}
                   <Squares share={advice.share} />
                 </li>
               ))}

@@ -1,4 +1,5 @@
 import type { JSX } from 'preact';
+import { nameOf } from '../../src/present/nextSeason/source.ts';
 import { Advice } from '../advice.tsx';
 import type { NextContent, Page, SiteContent } from '../content.ts';
 import { to } from '../layout.tsx';
@@ -18,7 +19,6 @@ function ClassSection({
 }): JSX.Element {
   const say = content.writing.words.nextSeason;
   const own = next.classes.find((one) => one.classId === classId)!;
-  const nameOf = (id: string): string => content.trial.varieties.find((variety) => variety.id === id)?.name ?? id;
   const figures = next.figures.get(classId) ?? [];
   return (
     <section aria-labelledby={`class-${classId}`}>
@@ -32,7 +32,7 @@ function ClassSection({
       {own.varieties.map((advice) => (
         <section aria-labelledby={`advice-${advice.variety}`}>
           <h3 id={`advice-${advice.variety}`}>
-            <a href={to(root, `varieties/${advice.variety}/`)}>{nameOf(advice.variety)}</a>
+            <a href={to(root, `varieties/${advice.variety}/`)}>{nameOf(content, advice.variety)}</a>
           </h3>
           <Advice advice={advice} />
         </section>
@@ -43,7 +43,7 @@ function ClassSection({
       {own.score ? <Table {...own.score} caption={`${own.name}. ${own.score.caption}`} /> : null}
       {own.excluded.length > 0 ? (
         <p class="rest">
-          {say.excluded}: {own.excluded.map(({ variety, text }) => `${nameOf(variety)} (${text})`).join('; ')}.
+          {say.excluded}: {own.excluded.map(({ variety, text }) => `${nameOf(content, variety)} (${text})`).join('; ')}.
         </p>
       ) : null}
       {own.lastWinter.length > 0 ? (

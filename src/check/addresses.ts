@@ -1,3 +1,4 @@
+import { csvCell } from '../terms/csvCell.ts';
 import { openLog } from '../terms/problem.ts';
 import type { Problem } from '../terms/problem.ts';
 import { decodeText } from '../read/decode.ts';
@@ -15,11 +16,6 @@ function published(
     const match = /^([^,\s]*),(.*)$/.exec(text);
     return i === 0 || !match ? [] : [{ address: match[1]!, title: match[2]!, line: i + 1 }];
   });
-}
-
-/** A quoted CSV cell only where it has to be one. */
-function cell(text: string): string {
-  return /[",\r\n]/.test(text) ? `"${text.replaceAll('"', '""')}"` : text;
 }
 
 export interface Ledger {
@@ -49,6 +45,6 @@ export function keepAddresses(
   }
   const rows = [...titles]
     .toSorted(([a], [b]) => (a < b ? -1 : 1))
-    .map(([address, title]) => `${address},${cell(title)}`);
+    .map(([address, title]) => `${address},${csvCell(title)}`);
   return { text: `${[HEADER, ...rows].join('\n')}\n`, problems: log.problems() };
 }

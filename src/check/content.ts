@@ -1,4 +1,4 @@
-import { liveReferences, LIVE_CHARTS } from '../terms/live.ts';
+import { liveReferences, LIVE_CHARTS, photoName } from '../terms/live.ts';
 import type { LiveReference } from '../terms/live.ts';
 import { nearestName } from '../terms/names.ts';
 import { fileOnly } from '../terms/place.ts';
@@ -67,21 +67,12 @@ function unknownIn(
 
 const IMAGE = /!\[([^\]]*)\]\(\s*(?:<([^>]*)>|([^)\s]*))[^)]*\)/g;
 
-/** A name as the folder has it: `bed%201.jpg` is `bed 1.jpg`. */
-function decodeName(name: string): string {
-  try {
-    return decodeURIComponent(name);
-  } catch {
-    return name;
-  }
-}
-
 function checkPhotos(file: string, text: string, photos: readonly string[], log: ProblemLog): void {
   for (const match of text.matchAll(IMAGE)) {
     const [, words = '', bracketed, bare = ''] = match;
     const target = bracketed ?? bare;
     const place = placeOf(file, text, match.index);
-    const name = decodeName(target.replace(/^(?:\.\.?\/)*photos\//, ''));
+    const name = photoName(target);
     if (words.trim() === '') log.add('photo-without-text', place, target);
     if (photos.includes(name)) continue;
     const near = nearestName(name, photos);

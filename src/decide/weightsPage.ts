@@ -1,5 +1,5 @@
-import { spreadPosterior } from '../analyse/expected/posterior.ts';
-import { classMeanOf } from '../analyse/expected/classMean.ts';
+import { seasonMeans, spreadPosterior } from '../analyse/expected/posterior.ts';
+import { classMeanOf, spreadMeans } from '../analyse/expected/classMean.ts';
 import { adviseClass } from './adviseClass.ts';
 import type { ClassAdvice, TraitForecast } from './adviseClass.ts';
 import type { ClassCase, TraitCase, VerdictSettings } from './cases.ts';
@@ -16,19 +16,11 @@ export function openForecasts({ traits }: WeightsData): ReadonlyMap<string, Trai
   return new Map(
     traits.map((own) => {
       const cells = spreadPosterior(own.classes, own.priorScale);
-      const average = (of: (cell: (typeof cells)[number]) => number): number =>
-        cells.reduce((sum, cell) => sum + cell.weight * of(cell), 0);
-      const classes = own.classes.map((one) => ({
-        classId: one.classId,
-        classMean: classMeanOf(one, cells),
-        varieties: [],
-      }));
-      const expected = {
-        cells,
-        between: average(({ between }) => between),
-        withSeason: average(({ withSeason }) => withSeason),
-        classes,
-      };
+      const classes = own.classes.map((one) => {
+        const means = cells.map(({ between, withSeason }) => seasonMeans(one, between, withSeason));
+        return { classId: one.classId, classMean: classMeanOf(means, cells), varieties: [] };
+      });
+      const expected = { cells, ...spreadMeans(cells), classes };
       return [own.trait, { own, expected }];
     }),
   );

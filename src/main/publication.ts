@@ -7,6 +7,7 @@ import type { Writing } from '../present/numbers.ts';
 import { citation, csvMetadata, dataPackage } from '../present/publication/descriptions.ts';
 import { resultsSchema } from '../present/publication/schema.ts';
 import { atomFeed, cardSvg, sitemap } from '../present/publication/syndication.ts';
+import { siteBase } from '../present/siteBase.ts';
 import { resultsDocument } from '../present/results.ts';
 import type { Trial } from '../terms/trial.ts';
 import type { Page } from '../../site/content.ts';
@@ -21,14 +22,9 @@ interface Published {
   readonly writing: Writing;
 }
 
-/** Address of the published site, ending in `/`; null where it is not set. */
-function baseOf({ settings }: Trial): string | null {
-  return settings.publish.url === null ? null : `${settings.publish.url.replace(/\/+$/, '')}/`;
-}
-
 /** The site's address as a QR code in SVG; null without an address. */
 export function qrCode(trial: Trial): string | null {
-  const base = baseOf(trial);
+  const base = siteBase(trial.settings);
   if (base === null) return null;
   const cells = encodeQR(base, 'raw', { ecc: 'medium', border: 4 });
   const path = cells.flatMap((row, y) => row.flatMap((on, x) => (on ? [`M${x} ${y}h1v1h-1z`] : []))).join('');
@@ -55,7 +51,7 @@ export async function publicationFiles(own: Published): Promise<ReadonlyMap<stri
       .png()
       .toBuffer(),
   );
-  const base = baseOf(trial);
+  const base = siteBase(trial.settings);
   if (base === null) return files;
   const entries = compared.toReversed().map(({ seen }) => ({
     address: `${seen.season.year}/`,

@@ -1,4 +1,5 @@
 import type { SeasonSeen } from '../analyse/seen.ts';
+import { csvCell } from '../terms/csvCell.ts';
 import { isoDate } from '../terms/day.ts';
 import type { Trial } from '../terms/trial.ts';
 import { seasonTraits } from './results.ts';
@@ -26,7 +27,7 @@ function safe(text: string): string {
 export function downloadText({ columns, rows }: Download): string {
   const cell = (value: Cell): string => {
     const text = value === null ? '' : typeof value === 'number' ? String(value) : safe(value);
-    return /[",\r\n]/.test(text) ? `"${text.replaceAll('"', '""')}"` : text;
+    return csvCell(text);
   };
   return [columns.map(([name]) => name), ...rows].map((row) => row.map(cell).join(',')).join('\r\n') + '\r\n';
 }

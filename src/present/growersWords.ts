@@ -1,8 +1,9 @@
 import MarkdownIt from 'markdown-it';
 import type { Content } from '../check/content.ts';
-import { liveReferences } from '../terms/live.ts';
+import { varietyRegistry } from '../check/registry.ts';
+import type { VarietyRegistry } from '../check/registry.ts';
+import { liveReferences, photoName } from '../terms/live.ts';
 import type { LiveReference } from '../terms/live.ts';
-import { foldName } from '../terms/names.ts';
 import { expectedIn, of100 } from './nextSeason/source.ts';
 import type { AdviceSource } from './nextSeason/source.ts';
 import type { PictureWords } from './tables.ts';
@@ -26,15 +27,6 @@ interface Sources {
   readonly photos: ReadonlyMap<string, MadePhoto>;
 }
 
-function varietyId(advice: AdviceSource, name: string): string | null {
-  const folded = foldName(name);
-  const found = advice.trial.varieties.find(
-    ({ id, name: own, alsoKnownAs, formerIds }) =>
-      foldName(id) === folded || [own, ...alsoKnownAs, ...formerIds].some((other) => foldName(other) === folded),
-  );
-  return found?.id ?? null;
-}
-
 /** The newest season in which a variety was grown, or the one named. */
 function seasonOf(advice: AdviceSource, live: LiveReference, variety: string) {
   const grown = advice.seasons.filter(({ varieties }) => varieties.some((own) => own.variety.id === variety));
@@ -55,13 +47,14 @@ function figureText(advice: AdviceSource, live: LiveReference, variety: string):
 }
 
 /** A live figure as text. */
-function liveText(advice: AdviceSource, live: LiveReference): string {
+function liveText(advice: AdviceSource, registry: VarietyRegistry, live: LiveReference): string {
   const { writing, next, trial } = advice;
   const { figure, nextSeason } = writing.words;
-  const variety = varietyId(advice, live.of);
-  if (variety === null) return figure.notRecorded;
+  const found = registry.find(live.of);
+  if (!found) return figure.notRecorded;
+  const variety = found.id;
   if (live.kind === 'figure') return figureText(advice, live, variety);
-  const classId = trial.varieties.find(({ id }) => id === variety)!.classId;
+  const { classId } = found;
   if (live.kind === 'expected') {
     const expected = expectedIn(next, live.what, classId, variety);
     return expected ? writing.interval(expected, unitOfTrait(live.what, trial.settings)) : figure.notRecorded;
@@ -98,16 +91,17 @@ export function growersWords(content: Content, { advice, pictures, photos }: Sou
   const markdown = new MarkdownIt({ html: false });
   markdown.renderer.rules['image'] = (tokens, i) => {
     const token = tokens[i]!;
-    const photo = photos.get(decodeURI(String(token.attrGet('src'))).replace(/^(?:\.\.?\/)*photos\//, ''));
+    const photo = photos.get(photoName(String(token.attrGet('src'))));
     return photo ? photoHtml(photo, token.content) : markdown.utils.escapeHtml(token.content);
   };
+  const registry = varietyRegistry(advice?.trial.varieties ?? []);
   const newest = advice?.seasons.at(-1)?.season.year;
   const render = (text: string): string => {
     const charts: string[] = [];
     let source = text;
     for (const live of advice ? liveReferences(text) : []) {
       if (live.kind !== 'chart') {
-        source = source.replace(live.text, () => liveText(advice!, live));
+        source = source.replace(live.text, () => liveText(advice!, registry, live));
         continue;
       }
       const picture = pictures.get(chartKey(live, newest));

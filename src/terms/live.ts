@@ -27,3 +27,13 @@ export function liveReferences(text: string): readonly LiveReference[] {
     return { ...base, kind: 'figure', what: said.toLowerCase().replaceAll(' ', '_') };
   });
 }
+
+/** Name of a photo as the folder has it, from its address in the text: `photos/bed%201.jpg` is `bed 1.jpg`. */
+export function photoName(address: string): string {
+  const name = address.replace(/^(?:\.\.?\/)*photos\//, '');
+  try {
+    return decodeURIComponent(name);
+  } catch {
+    return name;
+  }
+}

@@ -2,13 +2,12 @@
  * Weight and Lighthouse figures of every page type of the demo: npm run bench:site.
  * Needs a Chromium (CHROME_PATH or the usual names) and npx, which fetches Lighthouse; nothing is asserted.
  */
-import { spawnSync } from 'node:child_process';
-import { cpSync, existsSync, mkdtempSync, readFileSync, statSync } from 'node:fs';
+import { existsSync, readFileSync, statSync } from 'node:fs';
 import { createServer } from 'node:http';
 import type { AddressInfo } from 'node:net';
-import { tmpdir } from 'node:os';
-import { extname, join, resolve } from 'node:path';
+import { extname, join } from 'node:path';
 import { gzipSync } from 'node:zlib';
+import { builtDemo } from '../sites/demoFolder.ts';
 import { spawn } from 'node:child_process';
 
 const LIGHTHOUSE = 'lighthouse@12.8.2';
@@ -36,11 +35,7 @@ const TYPES: Readonly<Record<string, string>> = {
   '.xml': 'application/xml',
 };
 
-const root = resolve(import.meta.dirname, '../..');
-const folder = mkdtempSync(join(tmpdir(), 'keeprow-lighthouse-'));
-for (const part of ['data', 'content']) cpSync(join(root, part), join(folder, part), { recursive: true });
-spawnSync(process.execPath, [join(root, 'dist/src/main/keeprow.js'), 'build', folder, '--quiet'], { stdio: 'inherit' });
-const site = join(folder, '_site');
+const site = builtDemo();
 
 const server = createServer((request, response) => {
   const path = join(site, decodeURIComponent(new URL(request.url ?? '/', 'http://x').pathname));

@@ -1,24 +1,18 @@
-import { spawnSync } from 'node:child_process';
-import { cpSync, mkdtempSync, readdirSync, readFileSync } from 'node:fs';
-import { tmpdir } from 'node:os';
-import { join, resolve } from 'node:path';
+import { readdirSync, readFileSync } from 'node:fs';
+import { join } from 'node:path';
 import { pathToFileURL } from 'node:url';
 import { gzipSync } from 'node:zlib';
 import { AxeBuilder } from '@axe-core/playwright';
 import type { Browser, Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { builtDemo } from '../sites/demoFolder.ts';
 import { liveBrowser } from './browser.ts';
 
-const root = resolve(import.meta.dirname, '../..');
 let site: string;
 const at = (address: string): string => pathToFileURL(join(site, address, 'index.html')).href;
 
-beforeAll(async () => {
-  const folder = mkdtempSync(join(tmpdir(), 'keeprow-bulletin-'));
-  for (const part of ['data', 'content']) cpSync(join(root, part), join(folder, part), { recursive: true });
-  const built = spawnSync(process.execPath, [join(root, 'dist/src/main/keeprow.js'), 'build', folder, '--quiet']);
-  if (built.status !== 0) throw new Error(String(built.stderr));
-  site = join(folder, '_site');
+beforeAll(() => {
+  site = builtDemo();
 }, 120_000);
 afterAll(async () => (await liveBrowser()).close());
 

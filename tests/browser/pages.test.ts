@@ -1,14 +1,12 @@
-import { spawnSync } from 'node:child_process';
-import { cpSync, mkdtempSync, readFileSync } from 'node:fs';
-import { tmpdir } from 'node:os';
-import { join, resolve } from 'node:path';
+import { readFileSync } from 'node:fs';
+import { join } from 'node:path';
 import { pathToFileURL } from 'node:url';
 import { AxeBuilder } from '@axe-core/playwright';
 import { HtmlValidate } from 'html-validate';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { builtDemo } from '../sites/demoFolder.ts';
 import { liveBrowser } from './browser.ts';
 
-const root = resolve(import.meta.dirname, '../..');
 const PAGES = [
   '',
   '2026/',
@@ -25,12 +23,8 @@ const PAGES = [
 ];
 let site: string;
 
-beforeAll(async () => {
-  const folder = mkdtempSync(join(tmpdir(), 'keeprow-browser-'));
-  for (const part of ['data', 'content']) cpSync(join(root, part), join(folder, part), { recursive: true });
-  const built = spawnSync(process.execPath, [join(root, 'dist/src/main/keeprow.js'), 'build', folder, '--quiet']);
-  if (built.status !== 0) throw new Error(String(built.stderr));
-  site = join(folder, '_site');
+beforeAll(() => {
+  site = builtDemo();
 }, 120_000);
 afterAll(async () => (await liveBrowser()).close());
 

@@ -1,19 +1,12 @@
 import { execFileSync, spawn, spawnSync } from 'node:child_process';
-import { cpSync, existsSync, mkdirSync, mkdtempSync, readdirSync, readFileSync, writeFileSync } from 'node:fs';
+import { existsSync, mkdirSync, mkdtempSync, readdirSync, readFileSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
-import { join, resolve } from 'node:path';
+import { join } from 'node:path';
 import { describe, expect, it } from 'vitest';
+import { command, copyOfDemo } from './demoFolder.ts';
 
-const root = resolve(import.meta.dirname, '../..');
-const command = join(root, 'dist/src/main/keeprow.js');
 const run = (args: readonly string[], more: object = {}) =>
   spawnSync(process.execPath, [command, ...args], { encoding: 'utf8', ...more });
-
-function copyOfDemo(): string {
-  const folder = mkdtempSync(join(tmpdir(), 'keeprow-test-'));
-  for (const part of ['data', 'content']) cpSync(join(root, part), join(folder, part), { recursive: true });
-  return folder;
-}
 
 function bytesOf(site: string): ReadonlyMap<string, string> {
   const files = readdirSync(site, { recursive: true, withFileTypes: true }).filter((entry) => entry.isFile());

@@ -1,28 +1,13 @@
 import { spawn, spawnSync } from 'node:child_process';
-import {
-  chmodSync,
-  cpSync,
-  existsSync,
-  mkdirSync,
-  mkdtempSync,
-  readdirSync,
-  readFileSync,
-  writeFileSync,
-} from 'node:fs';
+import { chmodSync, existsSync, mkdirSync, mkdtempSync, readdirSync, readFileSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join, resolve } from 'node:path';
 import { describe, expect, it } from 'vitest';
+import { command, copyOfDemo as demo } from './demoFolder.ts';
 
 const root = resolve(import.meta.dirname, '../..');
-const command = join(root, 'dist/src/main/keeprow.js');
 const run = (...args: readonly string[]) =>
   spawnSync(process.execPath, [command, ...args], { encoding: 'utf8', timeout: 30_000 });
-
-function demo(): string {
-  const folder = mkdtempSync(join(tmpdir(), 'keeprow-faults-'));
-  for (const part of ['data', 'content']) cpSync(join(root, part), join(folder, part), { recursive: true });
-  return folder;
-}
 
 describe('whatever goes wrong', () => {
   it('a build killed at any moment leaves the old site or the new one, whole', async () => {

@@ -1,7 +1,7 @@
 import { spawnSync } from 'node:child_process';
-import { cpSync, existsSync, mkdirSync, mkdtempSync, readdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
+import { existsSync, mkdirSync, mkdtempSync, readdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
-import { join, resolve } from 'node:path';
+import { join } from 'node:path';
 import { Ajv2020 } from 'ajv/dist/2020.js';
 import { decodeQR } from 'qr/decode.js';
 import sharp from 'sharp';
@@ -9,18 +9,11 @@ import { beforeAll, describe, expect, it } from 'vitest';
 import { seasonSeen } from '../../src/analyse/seen.ts';
 import { checkTrial } from '../../src/check/trial.ts';
 import { readFolder } from '../../src/main/readFolder.ts';
+import { command, copyOfDemo as demo } from './demoFolder.ts';
 
-const root = resolve(import.meta.dirname, '../..');
-const command = join(root, 'dist/src/main/keeprow.js');
 const build = (folder: string, ...more: readonly string[]) =>
   spawnSync(process.execPath, [command, 'build', folder, ...more], { encoding: 'utf8' });
 const folderOf = (name: string): string => mkdtempSync(join(tmpdir(), `keeprow-${name}-`));
-
-function demo(): string {
-  const folder = folderOf('publication');
-  for (const part of ['data', 'content']) cpSync(join(root, part), join(folder, part), { recursive: true });
-  return folder;
-}
 
 function filesOf(site: string): readonly string[] {
   return readdirSync(site, { recursive: true, withFileTypes: true })

@@ -1,12 +1,22 @@
-import { seasonMeans } from './posterior.ts';
-import type { ClassValues, SpreadCell } from './posterior.ts';
+import type { SeasonMeans, SpreadCell } from './posterior.ts';
 
-/** Posterior mean of a class's mean in an average season, working scale: the mean of its recorded season means. */
-export function classMeanOf(own: ClassValues, cells: readonly SpreadCell[]): number {
+/**
+ * Posterior mean of a class's mean in an average season, working scale: the mean of its recorded season means.
+ *
+ * @param given  the class's season means in every cell
+ */
+export function classMeanOf(given: readonly SeasonMeans[], cells: readonly SpreadCell[]): number {
   let average = 0;
-  for (const { between, withSeason, weight } of cells) {
-    const { means } = seasonMeans(own, between, withSeason);
-    average += (weight * means.reduce((sum, m) => sum + m, 0)) / own.seasons;
-  }
+  given.forEach(({ means }, i) => {
+    average += (cells[i]!.weight * means.reduce((sum, m) => sum + m, 0)) / means.length;
+  });
   return average;
+}
+
+/** Posterior means of σ_v and σ_w, working scale. */
+export function spreadMeans(cells: readonly SpreadCell[]): { readonly between: number; readonly withSeason: number } {
+  return {
+    between: cells.reduce((sum, { between, weight }) => sum + weight * between, 0),
+    withSeason: cells.reduce((sum, { withSeason, weight }) => sum + weight * withSeason, 0),
+  };
 }

@@ -1,6 +1,6 @@
 import { mixtureQuantile } from '../../numerics/mixture.ts';
 import { solveLower } from '../../numerics/cholesky.ts';
-import { classMeanOf } from './classMean.ts';
+import { classMeanOf, spreadMeans } from './classMean.ts';
 import { seasonMeans, spreadPosterior, varietyGiven } from './posterior.ts';
 import type { ClassValues, SeasonMeans, SpreadCell, VarietyGiven } from './posterior.ts';
 
@@ -72,7 +72,7 @@ function expectedClass(own: ClassValues, cells: readonly SpreadCell[], level: nu
       variance: average((_, i) => given[i]!.variance),
     };
   });
-  return { classId: own.classId, classMean: classMeanOf(own, cells), varieties };
+  return { classId: own.classId, classMean: classMeanOf(means, cells), varieties };
 }
 
 /**
@@ -93,8 +93,7 @@ export function expectedTrait(
   const cells = spreadPosterior(classes, priorScale, points);
   return {
     cells,
-    between: cells.reduce((sum, { between, weight }) => sum + weight * between, 0),
-    withSeason: cells.reduce((sum, { withSeason, weight }) => sum + weight * withSeason, 0),
+    ...spreadMeans(cells),
     classes: classes.map((own) => expectedClass(own, cells, level)),
   };
 }

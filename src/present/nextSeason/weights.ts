@@ -1,4 +1,5 @@
-import type { ClassCase, TraitCase, VerdictSettings } from '../../decide/cases.ts';
+import type { ClassCase } from '../../decide/cases.ts';
+import type { WeightsData } from '../../decide/weightsPage.ts';
 import { nameOf, of100 } from './source.ts';
 import type { AdviceSource } from './source.ts';
 
@@ -22,10 +23,7 @@ export interface WeightsContent {
 }
 
 /** What the script of the page reads. */
-export interface WeightsDocument {
-  readonly settings: VerdictSettings;
-  readonly traits: readonly TraitCase[];
-  readonly classes: readonly ClassCase[];
+export interface WeightsDocument extends WeightsData {
   readonly language: string;
   readonly names: Readonly<Record<string, string>>;
   readonly words: {

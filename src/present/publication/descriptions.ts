@@ -1,4 +1,5 @@
 import type { Settings } from '../../terms/settings.ts';
+import { siteBase } from '../siteBase.ts';
 import type { Download } from '../downloads.ts';
 
 /** What a column holds, for machines. */
@@ -89,7 +90,7 @@ export function csvMetadata({ title, language, publish }: Settings, downloads: r
 /** The data as a Dataset for search engines. @source schema.org Dataset, JSON-LD 1.1 */
 export function datasetJson(settings: Settings, downloads: readonly Download[], years: readonly number[]): string {
   const { title, place, language, publish } = settings;
-  const base = publish.url === null ? '' : `${publish.url.replace(/\/+$/, '')}/`;
+  const base = siteBase(settings) ?? '';
   return JSON.stringify({
     '@context': 'https://schema.org/',
     '@type': 'Dataset',

@@ -1143,7 +1143,6 @@ export const english = {
     average:
       'Expected values are a variety’s own in an average season. Good and bad years as such are not in the intervals; they hardly touch the comparison of varieties.',
     independent: 'Traits are drawn independently of one another, given the records: an assumption.',
-    noVerdicts: 'No season is recorded yet, so there is nothing to advise on.',
     verdict,
     verdictHead: 'Verdict',
     goals: (goals: readonly string[]) => `What counts: ${listed(goals)}.`,
@@ -1208,7 +1207,6 @@ export const english = {
       `In ${listed(years)} none ripened: it enters as later than the season’s end.`,
     excluded: 'Not in the competition',
     whyNot,
-    goalsHead: 'How the score is made',
     goalsTable: {
       caption: 'Points run straight from bad to good; the score is the weighted mean of the points',
       trait: 'What counts',

@@ -1249,7 +1249,6 @@ export const german: Words = {
     average:
       'Erwartete Werte sind die einer Sorte in einer durchschnittlichen Saison. Gute und schlechte Jahre als solche sind nicht in den Intervallen; den Vergleich der Sorten berühren sie kaum.',
     independent: 'Die Merkmale werden bei gegebenen Aufzeichnungen unabhängig voneinander gezogen: eine Annahme.',
-    noVerdicts: 'Noch ist keine Saison erfasst, daher gibt es nichts zu empfehlen.',
     verdict,
     verdictHead: 'Urteil',
     goals: (goals: readonly string[]) => `Was zählt: ${listed(goals)}.`,
@@ -1317,7 +1316,6 @@ export const german: Words = {
       `Nichts gereift: ${listed(years)}; das geht ein als später als das Saisonende.`,
     excluded: 'Nicht im Wettbewerb',
     whyNot,
-    goalsHead: 'Wie die Punktzahl entsteht',
     goalsTable: {
       caption: 'Punkte laufen geradlinig von schlecht nach gut; die Punktzahl ist das gewichtete Mittel der Punkte',
       trait: 'Was zählt',
