@@ -8,14 +8,6 @@ import type { WeightsContent } from '../src/present/nextSeason/weights.ts';
 import type { Writing } from '../src/present/numbers.ts';
 import type { Problem } from '../src/terms/problem.ts';
 import type { Trial } from '../src/terms/trial.ts';
-import type { Figure } from '../src/present/seasonFigures/figure.ts';
-
-/** A chart drawn in two sizes. */
-export interface DrawnFigure {
-  readonly figure: Figure;
-  readonly wide: string;
-  readonly narrow: string;
-}
 
 /** Everything the pages are made from. */
 export interface SiteContent {
@@ -24,7 +16,7 @@ export interface SiteContent {
   readonly problems: readonly Problem[];
   readonly writing: Writing;
   /** Charts by season and class: `2026/sweet`. */
-  readonly figures: ReadonlyMap<string, readonly DrawnFigure[]>;
+  readonly figures: ReadonlyMap<string, readonly PictureWords[]>;
   /** What is said of a class in a season, by the same keys. */
   readonly reports: ReadonlyMap<string, ClassReport>;
   readonly downloads: readonly Download[];
@@ -38,7 +30,7 @@ export interface SiteContent {
   /** Drawings by season and what they show: `2026/map`, `2026/sweet` for the fruit of a class. */
   readonly pictures: ReadonlyMap<string, PictureWords>;
   /** Expected values of a variety's class, by variety. */
-  readonly varietyFigures: ReadonlyMap<string, readonly DrawnFigure[]>;
+  readonly varietyFigures: ReadonlyMap<string, readonly PictureWords[]>;
   /** Pages of the grower's own: address part, title. */
   readonly ownPages: readonly { readonly key: string; readonly title: string }[];
 }
@@ -47,7 +39,7 @@ export interface SiteContent {
 export interface NextContent {
   readonly season: number;
   readonly classes: readonly ClassAdviceWords[];
-  readonly figures: ReadonlyMap<string, readonly DrawnFigure[]>;
+  readonly figures: ReadonlyMap<string, readonly PictureWords[]>;
   /** How much varieties and seasons differ, a sentence a trait. */
   readonly spread: readonly string[];
   readonly weights: WeightsContent;

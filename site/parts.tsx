@@ -1,6 +1,6 @@
 import type { JSX } from 'preact';
 import type { Cell, PictureWords, TableWords } from '../src/present/tables.ts';
-import type { DrawnFigure, SiteContent } from './content.ts';
+import type { SiteContent } from './content.ts';
 import { to } from './layout.tsx';
 
 type AnyCell = Cell | JSX.Element;
@@ -59,14 +59,9 @@ interface Around {
   readonly when: string;
 }
 
-/** A chart with its finding, its measure and the same numbers as a table. */
-export function ChartFigure({ figure, wide, narrow, ...around }: DrawnFigure & Around): JSX.Element {
-  return <Picture picture={{ ...figure, wide, narrow }} {...around} />;
-}
-
 /** A drawing in two sizes with its words, place and season, and the same figures as a table and as CSV. */
 export function Picture({ picture, content, root, when }: Around & { readonly picture: PictureWords }): JSX.Element {
-  const { id, title, measure, wide, narrow, head, rows } = picture;
+  const { id, title, measure, wide, narrow, other, head, rows } = picture;
   const { tables } = content.writing.words;
   const where = [content.trial.settings.place, when].filter((part) => part !== null && part !== '').join(', ');
   return (
@@ -79,6 +74,12 @@ export function Picture({ picture, content, root, when }: Around & { readonly pi
       </figcaption>
       <div class="wide" dangerouslySetInnerHTML={{ __html: wide }} />
       <div class="narrow" dangerouslySetInnerHTML={{ __html: narrow }} />
+      {other ? (
+        <>
+          <div class="wide-other" hidden dangerouslySetInnerHTML={{ __html: other.wide }} />
+          <div class="narrow-other" hidden dangerouslySetInnerHTML={{ __html: other.narrow }} />
+        </>
+      ) : null}
       <details>
         <summary>{tables.sameAsTable}</summary>
         <Table caption={title} head={head} rows={rows} />

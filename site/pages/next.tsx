@@ -4,7 +4,7 @@ import { Advice } from '../advice.tsx';
 import type { NextContent, Page, SiteContent } from '../content.ts';
 import { to } from '../layout.tsx';
 import { page } from '../page.tsx';
-import { ChartFigure, Table } from '../parts.tsx';
+import { Picture, Table } from '../parts.tsx';
 
 function ClassSection({
   content,
@@ -27,7 +27,7 @@ function ClassSection({
       <p class="rest">{own.rule.join(' ')}</p>
       {own.verdicts ? <Table {...own.verdicts} caption={`${own.name}. ${own.verdicts.caption}`} root={root} /> : null}
       {figures.slice(0, 1).map((drawn) => (
-        <ChartFigure {...drawn} content={content} root={root} when={String(next.season)} />
+        <Picture picture={drawn} content={content} root={root} when={String(next.season)} />
       ))}
       {own.varieties.map((advice) => (
         <section aria-labelledby={`advice-${advice.variety}`}>
@@ -38,7 +38,7 @@ function ClassSection({
         </section>
       ))}
       {figures.slice(1).map((drawn) => (
-        <ChartFigure {...drawn} content={content} root={root} when={String(next.season)} />
+        <Picture picture={drawn} content={content} root={root} when={String(next.season)} />
       ))}
       {own.score ? <Table {...own.score} caption={`${own.name}. ${own.score.caption}`} /> : null}
       {own.excluded.length > 0 ? (

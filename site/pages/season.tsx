@@ -6,7 +6,7 @@ import type { Page, SiteContent } from '../content.ts';
 import { AdviceSummary } from '../advice.tsx';
 import { page, Words } from '../page.tsx';
 import { to } from '../layout.tsx';
-import { ChartFigure, Picture, Table } from '../parts.tsx';
+import { Picture, Table } from '../parts.tsx';
 import { classesOf } from '../seasonTables.tsx';
 
 /** The weather of the season in a sentence; null where none was recorded. */
@@ -98,7 +98,7 @@ function ClassSection({ content, seen, own: { id, name }, root, when }: ClassPar
         <Table {...table} caption={`${name}. ${table.caption}`} root={root} />
       ))}
       {(content.figures.get(`${season.year}/${id}`) ?? []).map((drawn) => (
-        <ChartFigure {...drawn} {...around} />
+        <Picture picture={drawn} {...around} />
       ))}
       {fruit ? <Picture picture={fruit} {...around} /> : null}
     </section>

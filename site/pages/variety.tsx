@@ -5,7 +5,7 @@ import { Advice } from '../advice.tsx';
 import type { Page, SiteContent } from '../content.ts';
 import { to } from '../layout.tsx';
 import { page, percent, Words } from '../page.tsx';
-import { ChartFigure, Table } from '../parts.tsx';
+import { Picture, Table } from '../parts.tsx';
 import { figuresOf } from '../seasonTables.tsx';
 
 /** The verdict on a variety, or why it has none; null where it was never grown. */
@@ -132,7 +132,7 @@ export function varietyPage(content: SiteContent, variety: Variety): Page {
       />
       <Shares content={content} grown={grown} />
       {expected.map((drawn) => (
-        <ChartFigure {...drawn} content={content} root={root} when={String(content.next?.season ?? '')} />
+        <Picture picture={drawn} content={content} root={root} when={String(content.next?.season ?? '')} />
       ))}
       {cautions.map((text) => (
         <p class="caution">{text}</p>

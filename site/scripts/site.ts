@@ -29,6 +29,11 @@ function openUnits(): void {
       own.dataset['other'] = own.textContent;
       own.textContent = other ?? '';
     }
+    for (const drawing of document.querySelectorAll<HTMLElement>('.wide-other, .narrow-other')) {
+      const here = drawing.parentElement!.querySelector<HTMLElement>(`.${drawing.className.replace('-other', '')}`)!;
+      drawing.hidden = !isOther;
+      here.hidden = isOther;
+    }
     button.textContent = (isOther ? button.dataset['other'] : button.dataset['here']) ?? '';
   };
   button.textContent = button.dataset['here'] ?? '';
@@ -56,7 +61,7 @@ function openMarks(): void {
     tip.style.left = `${Math.max(8, Math.min(box.left + scrollX, innerWidth - tip.offsetWidth - 8))}px`;
     tip.style.top = `${box.bottom + scrollY + 6}px`;
   };
-  for (const svg of document.querySelectorAll<SVGSVGElement>('figure .wide svg, figure .narrow svg')) {
+  for (const svg of document.querySelectorAll<SVGSVGElement>('figure > div > svg')) {
     const marks = [...svg.querySelectorAll<SVGElement>('path[aria-label]')].filter(
       (mark) => mark.getAttribute('role') === 'graphics-symbol',
     );

@@ -15,6 +15,8 @@ import { fruitFigure } from '../present/fruitDrawing.ts';
 import { gardenMap } from '../present/gardenMap.ts';
 import { growersWords, ownTitle } from '../present/growersWords.ts';
 import { writingOf } from '../present/numbers.ts';
+import type { Writing } from '../present/numbers.ts';
+import { pictureInBothUnits, plainUnits } from '../present/units.ts';
 import { classAdviceWords } from '../present/nextSeason/classAdvice.ts';
 import { adviceFigures } from '../present/nextSeason/figures.ts';
 import type { AdviceSource } from '../present/nextSeason/source.ts';
@@ -24,8 +26,9 @@ import { classFigures } from '../present/seasonFigures/class.ts';
 import type { Figure } from '../present/seasonFigures/figure.ts';
 import type { PictureWords } from '../present/tables.ts';
 import { sitePages } from '../../site/pages.tsx';
-import type { DrawnFigure, NextContent, Page, SiteContent } from '../../site/content.ts';
+import type { NextContent, Page, SiteContent } from '../../site/content.ts';
 import type { Problem } from '../terms/problem.ts';
+import type { Settings } from '../terms/settings.ts';
 import type { Trial } from '../terms/trial.ts';
 import { compareSeasons } from './compareSeasons.ts';
 import { makePhotos } from './photos.ts';
@@ -53,22 +56,37 @@ interface Compared {
   readonly compared: SeasonComparisons;
 }
 
-async function drawAll(figures: readonly Figure[]): Promise<readonly DrawnFigure[]> {
-  const drawn: DrawnFigure[] = [];
-  for (const figure of figures) {
-    const wide = await drawChart(figure.chart, WIDE, `${figure.id}-w`);
-    drawn.push({ figure, wide, narrow: await drawChart(figure.chart, NARROW, `${figure.id}-n`) });
+/** Draws figures in the site's units and, where it makes a difference, in the other ones. */
+async function drawAll(here: readonly Figure[], there: readonly Figure[]): Promise<readonly PictureWords[]> {
+  const drawn: PictureWords[] = [];
+  const draw = async (figure: Figure, mark: string): Promise<PictureWords> => ({
+    ...figure,
+    wide: await drawChart(figure.chart, WIDE, `${figure.id}-${mark}w`),
+    narrow: await drawChart(figure.chart, NARROW, `${figure.id}-${mark}n`),
+  });
+  for (const [i, figure] of here.entries()) {
+    const own = await draw(figure, '');
+    const isSame = plainUnits(JSON.stringify(figure.chart)) === plainUnits(JSON.stringify(there[i]!.chart));
+    drawn.push(isSame ? own : pictureInBothUnits(own, await draw(there[i]!, 'x')));
   }
   return drawn;
 }
 
+/** The trial as a site in the other system of units would show it. */
+function inOtherUnits(trial: Trial): { readonly trial: Trial; readonly writing: Writing } {
+  const settings: Settings = { ...trial.settings, units: trial.settings.units === 'us' ? 'metric' : 'us' };
+  return { trial: { ...trial, settings }, writing: writingOf(settings) };
+}
+
 async function drawFigures(trial: Trial, seasons: readonly Compared[]): Promise<SiteContent['figures']> {
-  const writing = writingOf(trial.settings);
-  const drawn = new Map<string, readonly DrawnFigure[]>();
+  const here = { trial, writing: writingOf(trial.settings) };
+  const there = inOtherUnits(trial);
+  const drawn = new Map<string, readonly PictureWords[]>();
   for (const { seen, compared } of seasons) {
     for (const classId of trial.settings.classes.keys()) {
-      const figures = classFigures({ seen, compared, trial, classId, writing });
-      drawn.set(`${seen.season.year}/${classId}`, await drawAll(figures));
+      const source = { seen, compared, classId };
+      const figures = await drawAll(classFigures({ ...source, ...here }), classFigures({ ...source, ...there }));
+      drawn.set(`${seen.season.year}/${classId}`, figures);
     }
   }
   return drawn;
@@ -78,8 +96,10 @@ async function drawFigures(trial: Trial, seasons: readonly Compared[]): Promise<
 async function nextContent(source: AdviceSource | null): Promise<NextContent | null> {
   if (!source) return null;
   const { next } = source;
-  const figures = new Map<string, readonly DrawnFigure[]>();
-  for (const outcome of next.classes) figures.set(outcome.classId, await drawAll(adviceFigures(source, outcome)));
+  const other = { ...source, ...inOtherUnits(source.trial) };
+  const figures = new Map<string, readonly PictureWords[]>();
+  for (const outcome of next.classes)
+    figures.set(outcome.classId, await drawAll(adviceFigures(source, outcome), adviceFigures(other, outcome)));
   return {
     season: next.season,
     classes: next.classes.map((outcome) => classAdviceWords(source, outcome)),
@@ -98,13 +118,15 @@ function adviceSource(trial: Trial, seasons: readonly SeasonSeen[]): AdviceSourc
 /** Drawings that are not charts: where the plantings stood, and the fruit of every class. */
 function drawings(trial: Trial, seasons: readonly SeasonSeen[]): ReadonlyMap<string, PictureWords> {
   const writing = writingOf(trial.settings);
+  const other = inOtherUnits(trial);
   const pictures = new Map<string, PictureWords>();
   for (const seen of seasons) {
     const map = gardenMap(seen, trial, writing);
     if (map) pictures.set(`${seen.season.year}/map`, map);
     for (const classId of trial.settings.classes.keys()) {
       const fruit = fruitFigure(seen, trial, classId, writing);
-      if (fruit) pictures.set(`${seen.season.year}/${classId}`, fruit);
+      const there = fruitFigure(seen, other.trial, classId, other.writing);
+      if (fruit && there) pictures.set(`${seen.season.year}/${classId}`, pictureInBothUnits(fruit, there));
     }
   }
   return pictures;
@@ -117,17 +139,15 @@ function nameable(
   pictures: SiteContent['pictures'],
 ): ReadonlyMap<string, PictureWords> {
   const all = new Map<string, PictureWords>();
-  const add = (key: string, { figure, wide, narrow }: DrawnFigure): unknown =>
-    all.set(key, { ...figure, wide, narrow });
-  for (const [key, list] of figures) for (const own of list) add(`${key.split('/')[0]}/${own.figure.id}`, own);
-  for (const list of next?.figures.values() ?? []) for (const own of list) add(own.figure.id, own);
+  for (const [key, list] of figures) for (const own of list) all.set(`${key.split('/')[0]}/${own.id}`, own);
+  for (const list of next?.figures.values() ?? []) for (const own of list) all.set(own.id, own);
   for (const [key, picture] of pictures) all.set(`${key.split('/')[0]}/${picture.id}`, picture);
   return all;
 }
 
 /** Charts of expected values by the varieties they show, for the varieties' own pages. */
 function varietyFigures(next: NextContent | null): SiteContent['varietyFigures'] {
-  const by = new Map<string, readonly DrawnFigure[]>();
+  const by = new Map<string, readonly PictureWords[]>();
   for (const { classId, varieties } of next?.classes ?? []) {
     const expected = (next!.figures.get(classId) ?? []).slice(1);
     for (const { variety } of varieties) by.set(variety, expected);

@@ -138,14 +138,15 @@ export function fruitFigure(seen: SeasonSeen, trial: Trial, classId: string, wri
   const { fruit: say } = writing.words;
   const isInches = trial.settings.units === 'us';
   const id = `fruit-${classId}`;
+  const ruled = isInches ? 'in' : 'cm';
   const longest = fruits[0]!;
   const title = say.title(longest.variety.name, writing.quantity(longest.length, 'cm'));
   return {
     id,
     title,
     measure: say.measure(isInches),
-    wide: drawing(fruits, 640, `${id}-w`, isInches, title),
-    narrow: drawing(fruits, 280, `${id}-n`, isInches, title),
+    wide: drawing(fruits, 640, `${id}-${ruled}-w`, isInches, title),
+    narrow: drawing(fruits, 280, `${id}-${ruled}-n`, isInches, title),
     head: [writing.words.tables.variety, say.length, say.width, say.ripe],
     rows: fruits.map(({ variety, length, width }) => [
       variety.name,

@@ -10,13 +10,15 @@ export interface TableWords {
   readonly foot?: readonly string[];
 }
 
-/** A picture drawn by hand-made SVG, with its words and the same figures as a table. */
+/** A drawing in two sizes, with its words and the same figures as a table. */
 export interface PictureWords {
   readonly id: string;
   readonly title: string;
   readonly measure: string;
   readonly wide: string;
   readonly narrow: string;
+  /** The same in the other system of units, where it differs. */
+  readonly other?: { readonly wide: string; readonly narrow: string };
   readonly head: readonly string[];
   readonly rows: readonly (readonly string[])[];
 }

@@ -1,3 +1,5 @@
+import type { PictureWords } from './tables.ts';
+
 /** Marks around a quantity that is written in two systems of units: first the one the site shows, then the other. */
 const OPEN = '\uE000';
 const MIDDLE = '\uE001';
@@ -14,6 +16,18 @@ export function inBothUnits(shown: string, other: string): string {
 /** The text in the units that the site shows. */
 export function plainUnits(text: string): string {
   return text.includes(OPEN) ? text.replace(TOKEN, '$1') : text;
+}
+
+/** A picture with its words in both systems of units, and the drawing of the other one where it differs. */
+export function pictureInBothUnits(here: PictureWords, there: PictureWords): PictureWords {
+  const both = (a: string, b: string): string => inBothUnits(plainUnits(a), plainUnits(b));
+  return {
+    ...here,
+    title: both(here.title, there.title),
+    measure: both(here.measure, there.measure),
+    head: here.head.map((cell, i) => both(cell, there.head[i] ?? cell)),
+    ...(here.wide === there.wide ? {} : { other: { wide: there.wide, narrow: there.narrow } }),
+  };
 }
 
 /**

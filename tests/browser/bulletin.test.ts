@@ -71,6 +71,11 @@ describe('the other units', { retry: 2 }, () => {
     // 1 oz = 28.349523125 g
     const [grams, ounces] = [before, after].map((text) => Number(/^[\d.,]+/.exec(text)![0].replaceAll(',', '')));
     expect(Math.abs(grams! / ounces! / 28.349523125 - 1)).toBeLessThan(0.03);
+    const figure = page.locator('#yield-hot');
+    expect(await figure.locator('figcaption').textContent()).toContain('usable yield, oz per plant');
+    expect(await figure.locator('.wide-other svg').textContent()).toContain('usable yield, oz per plant');
+    expect(await figure.locator('.wide').isVisible()).toBe(false);
+    expect(await figure.locator('.wide-other').isVisible()).toBe(true);
     await page.goto(at('varieties/kiln-spark/'));
     expect(await page.locator('.unit').first().textContent()).toContain(' oz');
     await page.getByRole('button', { name: 'Show grams and centimetres' }).click();

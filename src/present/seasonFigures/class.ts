@@ -1,6 +1,7 @@
 import type { Estimate } from '../../terms/estimate.ts';
 import type { DotRow } from '../charts/kinds.ts';
 import type { Words } from '../words/english.ts';
+import { withN } from '../classTables/source.ts';
 import { cumulativeFigure, ripeningFigure } from './curves.ts';
 import type { ChartSource, Figure } from './figure.ts';
 import { ratioFigure } from './ratio.ts';
@@ -41,7 +42,7 @@ interface Measured {
 
 function dotFigure({ seen, compared, trial, classId, writing }: ChartSource, own: Measured): Figure | null {
   const convert = (value: number): number => writing.shown(value, own.unit).value;
-  const rows: DotRow[] = [];
+  const rows: (DotRow & { readonly n: number; readonly interval: string })[] = [];
   const plants: { name: string; value: number }[] = [];
   for (const { variety, status } of seen.varieties) {
     if (variety.classId !== classId) continue;
@@ -55,7 +56,9 @@ function dotFigure({ seen, compared, trial, classId, writing }: ChartSource, own
       estimate: convert(estimate.estimate),
       low: low ?? null,
       high: high ?? null,
-      written: writing.interval(estimate, own.unit),
+      written: withN(writing.interval(estimate, own.unit), estimate.n, writing),
+      interval: writing.interval(estimate, own.unit),
+      n: estimate.n,
     });
     for (const value of own.plantsOf(variety.id)) plants.push({ name: variety.name, value: convert(value) });
   }
@@ -63,7 +66,6 @@ function dotFigure({ seen, compared, trial, classId, writing }: ChartSource, own
   rows.sort(
     (a, b) => (own.lowerIsBetter ? a.estimate - b.estimate : b.estimate - a.estimate) || (a.name < b.name ? -1 : 1),
   );
-  const nOf = new Map(seen.varieties.map(({ variety }) => [variety.name, own.estimateOf(variety.id)?.n ?? 0]));
   const byId = compared.get(own.trait)?.get(classId)?.letters;
   const letters = byId
     ? new Map(seen.varieties.map(({ variety }) => [variety.name, byId.get(variety.id) ?? '']))
@@ -76,7 +78,7 @@ function dotFigure({ seen, compared, trial, classId, writing }: ChartSource, own
     measure: say.dots(own.axis, percent),
     chart: { kind: 'dots', axis: own.axis, rows, plants, zero: own.zero, ratioTo: null },
     head: [tables.variety, tables.status, 'n', say.dotsHead(own.axis, percent)],
-    rows: rows.map((row) => [row.name, row.status, String(nOf.get(row.name)), row.written]),
+    rows: rows.map((row) => [row.name, row.status, String(row.n), row.interval]),
   };
 }
 

@@ -1,4 +1,4 @@
-import { pText } from '../classTables/source.ts';
+import { pText, withN } from '../classTables/source.ts';
 import type { ChartSource, Figure } from './figure.ts';
 
 /** Yield of each variety over that of the check variety, each ratio with its own joint interval. */
@@ -20,7 +20,11 @@ export function ratioFigure({ seen, compared, trial, classId, writing }: ChartSo
       low,
       high,
       p,
-      written: words.figure.interval(times(estimate), times(low), times(high)),
+      written: withN(
+        words.figure.interval(times(estimate), times(low), times(high)),
+        model.estimates.get(variety)?.n ?? 0,
+        writing,
+      ),
     }))
     .toSorted((a, b) => b.estimate - a.estimate);
   const apart = rows.filter(({ low, high }) => low > 1 || high < 1);
