@@ -1,4 +1,5 @@
 import type { JSX } from 'preact';
+import { nameOf } from '../src/present/nextSeason/source.ts';
 import type { AdviceWords } from '../src/present/nextSeason/varietyAdvice.ts';
 import type { SiteContent } from './content.ts';
 import { to } from './layout.tsx';
@@ -51,23 +52,31 @@ export function Advice({ advice }: { readonly advice: AdviceWords }): JSX.Elemen
   );
 }
 
-/** A class's verdicts in a few lines, with the way to their reasons. */
-export function AdviceSummary({
-  content: { next, writing },
-  classId,
-  root,
-}: {
+/** A class's list, every verdict with its chief reason, and the way to the rest. */
+export function AdviceSummary({ content, classId, root }: SummaryOf): JSX.Element | null {
+  const { next, writing } = content;
+  const own = next?.classes.find((one) => one.classId === classId);
+  if (!next || !own || own.varieties.length === 0) return null;
+  const say = writing.words.nextSeason;
+  return (
+    <div class="list">
+      <p>
+        {say.advice(String(next.season))}. {own.list[0]}{' '}
+        <a href={`${to(root, 'next-season/')}#class-${classId}`}>{say.inFull(String(next.season))}</a>
+      </p>
+      <ul>
+        {own.varieties.map(({ variety, sentence, reasons }) => (
+          <li>
+            <strong>{nameOf(content, variety)}</strong>. {sentence} {reasons[0]?.text}
+          </li>
+        ))}
+      </ul>
+    </div>
+  );
+}
+
+interface SummaryOf {
   readonly content: SiteContent;
   readonly classId: string;
   readonly root: string;
-}): JSX.Element | null {
-  const own = next?.classes.find((one) => one.classId === classId);
-  if (!next || !own || own.summary.length === 0) return null;
-  const say = writing.words.nextSeason;
-  return (
-    <p class="list">
-      {say.advice(String(next.season))}. {own.list[0]} {own.summary.join(' ')}{' '}
-      <a href={`${to(root, 'next-season/')}#class-${classId}`}>{say.inFull(String(next.season))}</a>
-    </p>
-  );
 }

@@ -17,16 +17,12 @@ export interface ClassAdviceWords {
   readonly rule: readonly string[];
   /** The list and what it is expected to give; empty without advice. */
   readonly list: readonly string[];
-  /** One line a verdict: `Keep: A and B.` */
-  readonly summary: readonly string[];
   readonly verdicts: TableWords | null;
   readonly score: TableWords | null;
   readonly varieties: readonly AdviceWords[];
   readonly excluded: readonly { readonly variety: string; readonly text: string }[];
   readonly lastWinter: readonly string[];
 }
-
-const ORDER = ['keep', 'try-again', 'no-room', 'drop'] as const;
 
 function ruleWords(source: AdviceSource, outcome: ClassOutcome): readonly string[] {
   const { words, number, trait } = source.writing;
@@ -129,19 +125,13 @@ function winterWords({ writing }: AdviceSource, own: LastWinter | undefined): re
 /** A class's next season in words. */
 export function classAdviceWords(source: AdviceSource, outcome: ClassOutcome): ClassAdviceWords {
   const { advice, classId, excluded } = outcome;
-  const { words } = source.writing;
-  const say = words.nextSeason;
+  const say = source.writing.words.nextSeason;
   const varieties = advice?.varieties.map((own) => adviceWords(source, outcome, own)) ?? [];
-  const summary = ORDER.flatMap((verdict) => {
-    const names = varieties.filter((own) => own.verdict === verdict).map(({ variety }) => nameOf(source, variety));
-    return names.length > 0 ? [say.summary(say.verdict[verdict], names)] : [];
-  });
   return {
     classId,
     name: source.trial.settings.classes.get(classId)?.name ?? classId,
     rule: ruleWords(source, outcome),
     list: advice ? listWords(source, advice) : [],
-    summary,
     verdicts: advice ? verdictTable(source, outcome, advice) : null,
     score: advice ? scoreTable(source, advice) : null,
     varieties,

@@ -1248,7 +1248,6 @@ export const english = {
       `${capital(trait)}: varieties differ by ${between}, one variety from season to season by ${season} (standard deviations).`,
     advice: (year: string) => `Advice for ${year}`,
     inFull: (year: string) => `The advice for ${year} in full`,
-    summary: (word: string, names: readonly string[]) => `${capital(word)}: ${listed(names)}.`,
     noAdvice: (why: string) => `No verdict: ${why}.`,
   },
   yourWeights: {

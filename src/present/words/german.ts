@@ -1358,7 +1358,6 @@ export const german: Words = {
       `${capital(trait)}: Sorten unterscheiden sich um ${between}, eine Sorte von Saison zu Saison um ${season} (Standardabweichungen).`,
     advice: (year: string) => `Empfehlung für ${year}`,
     inFull: (year: string) => `Die Empfehlung für ${year} ausführlich`,
-    summary: (word: string, names: readonly string[]) => `${capital(word)}: ${listed(names)}.`,
     noAdvice: (why: string) => `Kein Urteil: ${why}.`,
   },
   yourWeights: {
