@@ -5,8 +5,8 @@ export default defineConfig({
   test: {
     include: [
       'tests/numerics/*.test.ts',
+      'tests/analyse/*.test.ts',
       'tests/sites/{published,references,breaking}.test.ts',
-      'tests/check/*.test.ts',
     ],
     testTimeout: 60_000,
   },

@@ -37,9 +37,9 @@ export function tQuantile(p: number, df: number): number {
   requireProbability(p);
   if (df === Infinity) return normalQuantile(p);
   if (p === 0.5) return 0;
-  if (p < 0.5) return -tQuantile(1 - p, df);
-  const logTail = Math.log(1 - p);
-  return findDecreasingRoot((t) => Math.log(tUpperTail(t, df)) - logTail, 1);
+  const logTail = Math.log(p < 0.5 ? p : 1 - p);
+  const t = findDecreasingRoot((at) => Math.log(tUpperTail(at, df)) - logTail, 1);
+  return p < 0.5 ? -t : t;
 }
 
 /**
@@ -52,16 +52,34 @@ export function tQuantile(p: number, df: number): number {
  * @source Abramowitz & Stegun (1964) 26.6.2
  */
 export function fUpperTail(f: number, df1: number, df2: number): number {
-  if (f <= 0) return 1;
-  if (f === Infinity) return 0;
+  return fTails(f, df1, df2)[1];
+}
+
+function fTails(f: number, df1: number, df2: number): readonly [number, number] {
+  if (f <= 0) return [0, 1];
+  if (f === Infinity) return [1, 0];
   const total = df2 + df1 * f;
-  return incompleteBeta(df2 / 2, df1 / 2, df2 / total, (df1 * f) / total)[0];
+  const [above, below] = incompleteBeta(df2 / 2, df1 / 2, df2 / total, (df1 * f) / total);
+  return [below, above];
+}
+
+/**
+ * Where a distribution on the positive numbers has a probability below it, by its smaller tail.
+ *
+ * @param tails  [P(X ≤ x), P(X > x)]
+ */
+function positiveQuantile(p: number, tails: (x: number) => readonly [number, number], start: number): number {
+  requireProbability(p);
+  const [logBelow, logAbove] = [Math.log(p), Math.log(1 - p)];
+  return findDecreasingRoot((x) => {
+    const [below, above] = tails(x);
+    return p < 0.5 ? logBelow - Math.log(below) : Math.log(above) - logAbove;
+  }, start);
 }
 
 /** Quantile of the F distribution, p in (0, 1). */
 export function fQuantile(p: number, df1: number, df2: number): number {
-  requireProbability(p);
-  return findDecreasingRoot((f) => Math.log(fUpperTail(f, df1, df2)) - Math.log(1 - p), 1);
+  return positiveQuantile(p, (f) => fTails(f, df1, df2), 1);
 }
 
 /**
@@ -75,8 +93,7 @@ export function chiSquareUpperTail(x: number, df: number): number {
 
 /** Quantile of the chi-square distribution, p in (0, 1). */
 export function chiSquareQuantile(p: number, df: number): number {
-  requireProbability(p);
-  return findDecreasingRoot((x) => Math.log(chiSquareUpperTail(x, df)) - Math.log(1 - p), df);
+  return positiveQuantile(p, (x) => incompleteGamma(df / 2, x / 2), df);
 }
 
 /** Beta distribution function P(X ≤ x), x in [0, 1]. */

@@ -9,6 +9,9 @@ export function reference(name: string): any {
   return JSON.parse(at(`./${name}.json`)).results;
 }
 
+/** A part of a case's results. */
+export type Results = ReturnType<typeof reference>;
+
 /** Rows of a reference table. */
 export function referenceRows(name: string): readonly Record<string, string>[] {
   return parse<Record<string, string>>(at(`./${name}.csv`), { columns: true });

@@ -1,0 +1,241 @@
+import { describe, expect, it } from 'vitest';
+import { classMeanOf, spreadMeans } from '../../src/analyse/expected/classMean.ts';
+import { assumedVariance } from '../../src/analyse/expected/seasonEstimates.ts';
+import { ownVariance, pooledVariance } from '../../src/analyse/expected/spreads.ts';
+import { classValues, traitValues } from '../../src/analyse/expected/values.ts';
+import type { TraitValues } from '../../src/analyse/expected/values.ts';
+import { seasonSeen } from '../../src/analyse/seen.ts';
+import type { DeclaredTrait } from '../../src/terms/trait.ts';
+import { reference } from '../reference/read.ts';
+import type { Results } from '../reference/read.ts';
+import { folderOf, READINGS } from '../reference/seasonFolder.ts';
+import { check } from '../sites/folder.ts';
+import type { Folder } from '../sites/folder.ts';
+
+// How a season's estimate enters stage two: methods page B. R's figures are those of k04; the rest is worked by hand.
+const k04 = reference('k04_season');
+
+function valuesIn(folder: Folder, trait: string): TraitValues | null {
+  const { trial } = check(folder);
+  const classOf = (id: string): string => trial!.varieties.find((variety) => variety.id === id)!.classId;
+  const seasons = trial!.seasons.map((season) => seasonSeen(trial!, season));
+  return traitValues(seasons, trait, trial!.settings.traits.get(trait), classOf);
+}
+const brief = (values: TraitValues | null) =>
+  values!.values.map(({ year, variety, theta, variance, mark }) => [year, variety, theta, variance, mark]);
+const close = (x: number) => expect.closeTo(x, 7);
+
+describe('a season with a spread of its own', () => {
+  const folder = folderOf(READINGS['blocks']!);
+  it.each(['yield', 'fruits'])('%s: logarithms with the variance of R, widened for its df', (trait) => {
+    const own = k04.readings.blocks[trait];
+    const found = valuesIn(folder, trait)!;
+    expect(found).toMatchObject({ trait, isLog: true, priorScale: 0.5, unitVariance: close(own.dispersion) });
+    for (const one of Object.values<Results>(own.classes))
+      one.varieties.forEach((variety: string, i: number) => {
+        const value = found.values.find((each) => each.variety === variety)!;
+        expect(value).toMatchObject({ year: 2026, mark: 'own', theta: close(one.working[i]) });
+        expect(value.variance).toBeCloseTo((one.se[i] ** 2 * own.df) / (own.df - 2), 8);
+      });
+    expect(found.values.map(({ classId }) => classId)).toEqual([...Array(4).fill('sweet'), ...Array(3).fill('hot')]);
+  });
+  it('first ripe fruit and ratings, each on its scale', () => {
+    const ripe = k04.readings.blocks.first_ripe;
+    const found = valuesIn(folder, 'first_ripe')!;
+    expect(found).toMatchObject({ isLog: true, priorScale: 0.5 });
+    ripe.varieties.forEach((variety: string, i: number) => {
+      const value = found.values.find((each) => each.variety === variety)!;
+      expect(value.theta).toBeCloseTo(Math.log(ripe.estimate[i]), 6);
+      expect(value.variance).toBeCloseTo((ripe.se[i] ** 2 * ripe.df) / (ripe.df - 2), 6);
+    });
+    const flavour = k04.flavour;
+    const rated = valuesIn(folder, 'flavour')!;
+    // A quarter of the scale from 1 to 9.
+    expect(rated).toMatchObject({
+      isLog: false,
+      priorScale: 2,
+      unitVariance: close(flavour.dispersion),
+      usualUnits: 4,
+    });
+    rated.values.forEach(({ variety, theta, variance, mark }) => {
+      const i = flavour.varieties.indexOf(variety);
+      expect([theta, mark]).toEqual([close(flavour.estimate[i]), 'own']);
+      expect(variance).toBeCloseTo((flavour.covariance[i][i] * flavour.df) / (flavour.df - 2), 8);
+    });
+  });
+  it('differences become logarithms by the delta rule', () => {
+    const own = k04.readings.difference.yield;
+    const found = valuesIn(folderOf(READINGS['difference']!), 'yield')!;
+    for (const one of Object.values<Results>(own.classes))
+      one.varieties.forEach((variety: string, i: number) => {
+        const value = found.values.find((each) => each.variety === variety)!;
+        expect(value.theta).toBeCloseTo(Math.log(one.estimate[i]), 8);
+        expect(value.variance).toBeCloseTo(((one.se[i] / one.estimate[i]) ** 2 * own.df) / (own.df - 2), 8);
+      });
+    expect(found.unitVariance).toBeCloseTo((own.cv / 100) ** 2, 8);
+  });
+  it('a measure has the spread of its varieties’ means as prior scale', () => {
+    const own = k04.readings.blocks.length;
+    const means: number[] = Object.values<Results>(own.classes).flatMap(({ working }) => working);
+    const middle = means.reduce((sum, x) => sum + x, 0) / means.length;
+    const sd = Math.sqrt(means.reduce((sum, x) => sum + (x - middle) ** 2, 0) / (means.length - 1));
+    expect(valuesIn(folder, 'length')!.priorScale).toBeCloseTo(sd, 8);
+  });
+  it('a yes-no trait is its share, with the variance of (k + 1) of (n + 2)', () => {
+    const found = valuesIn(folder, 'again')!;
+    expect(found).toMatchObject({ isLog: false, priorScale: 0.25 });
+    for (const { variety, theta, variance, mark } of found.values) {
+      const { k, n } = k04.shares[variety].again;
+      const p = (k + 1) / (n + 2);
+      expect([theta, variance, mark]).toEqual([k / n, close((p * (1 - p)) / n), 'own']);
+    }
+  });
+});
+
+const SETTINGS =
+  'title: Values\nclasses:\n  a: {}\ntraits:\n  flavour: {kind: rating, from: 1, to: 9, better: higher}\n  length: {kind: measure, unit: cm, better: higher}\n';
+const notebook = (rows: string, header = 'variety,plants,weight_g,fruits,flavour,length_cm'): Folder => ({
+  'trial.yaml': SETTINGS,
+  'varieties.csv': 'variety,class\none,a\ntwo,a\nthree,a\n',
+  '2025/totals.csv': `${header}\n${rows}`,
+});
+
+describe('a season without one', () => {
+  it('is assumed where no season has one: 40 % a plant, a fifth of a scale, 20 % of a measure', () => {
+    const folder = notebook('one,4,4000,40,7,12\ntwo,2,1000,30,5,8\n');
+    expect(brief(valuesIn(folder, 'yield'))).toEqual([
+      [2025, 'one', close(Math.log(1000)), close(0.16 / 4), 'assumed'],
+      [2025, 'two', close(Math.log(500)), close(0.16 / 2), 'assumed'],
+    ]);
+    expect(brief(valuesIn(folder, 'flavour'))).toEqual([
+      [2025, 'one', 7, close(2.56), 'assumed'],
+      [2025, 'two', 5, close(2.56), 'assumed'],
+    ]);
+    expect(brief(valuesIn(folder, 'length'))).toEqual([
+      [2025, 'one', 12, close(2.4 ** 2), 'assumed'],
+      [2025, 'two', 8, close(1.6 ** 2), 'assumed'],
+    ]);
+    expect(valuesIn(folder, 'first_ripe')).toBeNull();
+    const rating: DeclaredTrait = { key: 'x', kind: 'rating', from: 0, to: 10, better: 'higher' };
+    expect([
+      assumedVariance('first_ripe', undefined, 4),
+      assumedVariance('yield', undefined, 4),
+      assumedVariance('fruits', undefined, 4),
+      assumedVariance('x', rating, 4),
+      assumedVariance('x', { key: 'x', kind: 'measure', unit: 'cm', factor: 1, better: 'higher' }, 4),
+    ]).toEqual([close(0.0225), close(0.16), close(0.16), 4, close(0.64)]);
+  });
+  it('of fruits rests on the fruits counted where a Poisson spread is borrowed', () => {
+    const two: Folder = {
+      ...notebook('one,4,4000,40,,\ntwo,2,1000,30,,\n'),
+      '2026/plantings.csv':
+        'planting,variety,transplanted\np1,one,2026-05-20\np2,one,2026-05-20\np3,one,2026-05-20\np4,one,2026-05-20\n',
+      '2026/harvests.csv':
+        'date,planting,fruits,weight_g\n2026-08-01,p1,10,1000\n2026-08-01,p2,14,1400\n2026-08-01,p3,9,900\n2026-08-01,p4,12,1100\n',
+    };
+    const fruits = [10, 14, 9, 12];
+    const phi = fruits.reduce((sum, x) => sum + (x - 11.25) ** 2 / 11.25, 0) / 3;
+    // Plants side by side: se² times 1 + 4·0.2/0.8 = 2; df 3: times 3.
+    expect(brief(valuesIn(two, 'fruits'))).toEqual([
+      [2025, 'one', close(Math.log(10)), close(phi / 40), 'borrowed'],
+      [2025, 'two', close(Math.log(15)), close(phi / 30), 'borrowed'],
+      [2026, 'one', close(Math.log(11.25)), close((phi / 45) * 2 * 3), 'own'],
+    ]);
+    const grams = [1000, 1400, 900, 1100];
+    const cv2 = grams.reduce((sum, x) => sum + (x / 1100 - 1) ** 2, 0) / 3;
+    expect(brief(valuesIn(two, 'yield'))).toEqual([
+      [2025, 'one', close(Math.log(1000)), close(cv2 / 4), 'borrowed'],
+      [2025, 'two', close(Math.log(500)), close(cv2 / 2), 'borrowed'],
+      [2026, 'one', close(Math.log(1100)), close((cv2 / 4) * 2 * 3), 'own'],
+    ]);
+    expect(valuesIn(two, 'yield')!.usualUnits).toBe(4);
+  });
+  it('puts a yield of nothing at half the smallest planting, as unsure as it is far away', () => {
+    const folder: Folder = {
+      'trial.yaml': SETTINGS,
+      'varieties.csv': 'variety,class\none,a\ntwo,a\nthree,a\n',
+      '2026/plantings.csv':
+        'planting,variety,transplanted\np1,one,2026-05-20\np2,two,2026-05-20\np3,three,2026-05-20\n',
+      '2026/harvests.csv': 'date,planting,fruits,weight_g\n2026-08-01,p1,10,1000\n2026-08-01,p2,4,400\n',
+      '2026/observations.csv': 'date,planting,event\n2026-08-01,p3,lost\n',
+    };
+    const distance = Math.log(200) - (Math.log(1000) + Math.log(400)) / 2;
+    expect(brief(valuesIn(folder, 'yield'))).toEqual([
+      [2026, 'one', close(Math.log(1000)), close(0.16), 'assumed'],
+      [2026, 'two', close(Math.log(400)), close(0.16), 'assumed'],
+      [2026, 'three', close(Math.log(200)), close(0.16 + distance ** 2), 'nothing-picked'],
+    ]);
+  });
+  it('puts a variety that never ripened one SD after the end of its watch', () => {
+    const folder: Folder = {
+      'trial.yaml': SETTINGS,
+      'varieties.csv': 'variety,class\none,a\ntwo,a\nthree,a\n',
+      '2026/plantings.csv':
+        'planting,variety,transplanted,removed,cause\np1,one,2026-05-20,,\np2,two,2026-05-20,,\np3,two,2026-05-20,2026-07-01,accident\np4,three,2026-05-20,2026-07-01,accident\n',
+      '2026/harvests.csv': 'date,planting,fruits,weight_g\n2026-08-03,p1,10,1000\n',
+    };
+    expect(brief(valuesIn(folder, 'first_ripe'))).toEqual(
+      [
+        [2026, 'two', close(Math.log(164) + 0.15), close(0.0225), 'later-than'],
+        [2026, 'one', close(Math.log(75)), close(0.0225), 'assumed'],
+      ].toSorted((a, b) => String(a[1]).localeCompare(String(b[1]))),
+    );
+  });
+});
+
+describe('spreads borrowed between seasons', () => {
+  it('count with their df, and not at all with two or fewer', () => {
+    expect(
+      pooledVariance([
+        { variance: 2, df: 3 },
+        { variance: 5, df: 6 },
+        { variance: 90, df: 2 },
+        { variance: null, df: 9 },
+      ]),
+    ).toBe(4);
+    expect(pooledVariance([{ variance: 90, df: 2 }])).toBeNull();
+    expect(pooledVariance([])).toBeNull();
+  });
+  it('are widened to the variance of t for the season itself', () => {
+    expect([ownVariance(2, 4), ownVariance(3, 3), ownVariance(3, 2), ownVariance(null, 9)]).toEqual([4, 9, null, null]);
+  });
+});
+
+describe('a class ready for stage two', () => {
+  const values = [
+    { year: 2026, variety: 'one', classId: 'a', theta: 3, variance: 0.1, mark: 'own' as const },
+    { year: 2024, variety: 'one', classId: 'a', theta: 2, variance: 0.2, mark: 'own' as const },
+    { year: 2024, variety: 'two', classId: 'a', theta: 1, variance: 0.3, mark: 'own' as const },
+    { year: 2025, variety: 'far', classId: 'b', theta: 9, variance: 0.3, mark: 'own' as const },
+  ];
+  it('numbers its own seasons in order, and keeps varieties without values', () => {
+    expect(classValues({ values }, 'a', ['two', 'one', 'new'])).toEqual({
+      classId: 'a',
+      seasons: 2,
+      varieties: [
+        { id: 'two', values: [{ season: 0, theta: 1, variance: 0.3 }] },
+        {
+          id: 'one',
+          values: [
+            { season: 0, theta: 2, variance: 0.2 },
+            { season: 1, theta: 3, variance: 0.1 },
+          ],
+        },
+        { id: 'new', values: [] },
+      ],
+    });
+    expect(classValues({ values }, 'c', ['one'])).toBeNull();
+  });
+  it('has as its mean that of its seasons, over the cells of the posterior', () => {
+    const cells = [
+      { between: 1, withSeason: 2, weight: 0.25 },
+      { between: 3, withSeason: 4, weight: 0.75 },
+    ];
+    const given = [
+      [1, 3],
+      [5, 9],
+    ].map((means) => ({ means: Float64Array.from(means), factor: new Float64Array(4), logLikelihood: 0 }));
+    expect(classMeanOf(given, cells)).toBe(0.25 * 2 + 0.75 * 7);
+    expect(spreadMeans(cells)).toEqual({ between: 2.5, withSeason: 3.5 });
+  });
+});
