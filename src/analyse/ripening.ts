@@ -1,7 +1,7 @@
 import type { Day } from '../terms/day.ts';
 import type { Estimate } from '../terms/estimate.ts';
 import type { Settings } from '../terms/settings.ts';
-import type { Planting, Season } from '../terms/trial.ts';
+import type { Picked, Planting, Season } from '../terms/trial.ts';
 import { kaplanMeier, survivalQuantile } from '../numerics/kaplanMeier.ts';
 import type { SurvivalStep } from '../numerics/kaplanMeier.ts';
 
@@ -24,10 +24,13 @@ export interface RipeningCurve {
   readonly steps: readonly SurvivalStep[];
 }
 
+/** True for fruit of any number or weight, a limit or a trace among them. */
+function gaveSomething({ fruits, grams, fruitsOpen, gramsOpen, traces }: Picked): boolean {
+  return fruits > 0 || grams > 0 || fruitsOpen + gramsOpen + traces > 0;
+}
+
 function firstRipeDay(unit: Planting): Day | null {
-  const picked = unit.pickings.flatMap(({ day, ripe }) =>
-    day !== null && (ripe.fruits > 0 || ripe.grams > 0) ? [day] : [],
-  );
+  const picked = unit.pickings.flatMap(({ day, ripe }) => (day !== null && gaveSomething(ripe) ? [day] : []));
   const seen = unit.events.filter(({ event }) => event === 'first-ripe').map(({ day }) => day);
   const days = [...picked, ...seen, ...(unit.totals?.firstRipe ? [unit.totals.firstRipe] : [])];
   return days.length > 0 ? (Math.min(...days) as Day) : null;

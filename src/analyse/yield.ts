@@ -60,7 +60,8 @@ function yieldOf(unit: Planting, varietyMean: number | null, earlyUntil: number 
   const fruits = sum((own) => own.fruits);
   const unweighed = sum((own) => own.fruitsUnweighed);
   const each = meanFruitGrams(picked) ?? varietyMean;
-  const weightKnown = unweighed === 0 || (unweighed <= UNWEIGHED_AT_MOST * fruits && each !== null);
+  const isOpen = picked.some((own) => own.gramsOpen > 0);
+  const weightKnown = !isOpen && (unweighed === 0 || (unweighed <= UNWEIGHED_AT_MOST * fruits && each !== null));
   const weigh = (own: Picked): number => own.grams + own.fruitsUnweighed * (each ?? 0);
   const ripe = unit.pickings.reduce((total, day) => total + weigh(day.ripe), 0);
   const green = unit.pickings.reduce((total, day) => total + weigh(day.green), 0);
@@ -69,7 +70,7 @@ function yieldOf(unit: Planting, varietyMean: number | null, earlyUntil: number 
   const culls = unit.pickings.filter(({ hasCulls }) => hasCulls);
   return {
     grams: weightKnown ? ripe + green : null,
-    fruits: sum((own) => own.gramsUncounted) > 0 ? null : fruits,
+    fruits: picked.some((own) => own.gramsUncounted > 0 || own.fruitsOpen > 0) ? null : fruits,
     earlyGrams:
       weightKnown && isDated ? early.reduce((total, day) => total + weigh(day.ripe) + weigh(day.green), 0) : null,
     ripeGrams: weightKnown ? ripe : null,

@@ -1,43 +1,13 @@
 import type { ProblemLog } from '../terms/problem.ts';
-import { nearestName } from '../terms/names.ts';
 import { openTable } from '../read/table.ts';
 import type { Table } from '../read/table.ts';
 import type { SourceFile } from '../read/decode.ts';
 import type { RawRow } from '../read/records.ts';
 import { fileOnly } from '../terms/place.ts';
 import { unitOf, unitWords } from './cells/units.ts';
-import type { Dimension, Unit } from './cells/units.ts';
-
-/** A quantity that may stand under several headers: `weight_g`, `weight_oz`, bare `weight`. */
-export interface QuantityColumn {
-  readonly name: string;
-  readonly dimension: Dimension;
-  /** Unit of a bare number under a header without one; null: an error. */
-  readonly bareUnit?: Unit | null;
-}
-
-export interface TableSpec {
-  /** Columns of which at least one must be there, group by group; quantities by their bare name. */
-  readonly required: readonly (readonly string[])[];
-  readonly columns: readonly string[];
-  readonly quantities: readonly QuantityColumn[];
-}
-
-interface QuantityPart {
-  readonly index: number;
-  readonly unit: Unit | null;
-  readonly dimension: Dimension;
-}
-
-/** A table whose header is understood. */
-export interface KnownTable {
-  readonly table: Table;
-  readonly index: ReadonlyMap<string, number>;
-  readonly quantity: ReadonlyMap<string, readonly QuantityPart[]>;
-  readonly unknown: readonly { readonly index: number; readonly title: string }[];
-  readonly decimalCommas: ReadonlySet<number>;
-  readonly log: ProblemLog;
-}
+import type { CheckContext } from './context.ts';
+import { reportAround, reportHeader, reportUntitled, unitsRow } from './header.ts';
+import type { KnownTable, QuantityPart, TableSpec } from './knownTable.ts';
 
 function quantityOf(
   column: string,
@@ -81,41 +51,25 @@ function findDecimalCommas(table: Table, log: ProblemLog): ReadonlySet<number> {
   return found;
 }
 
+/** True if a header has every column that the table must have. */
+function hasRequired(columns: readonly string[], { required, quantities }: TableSpec): boolean {
+  const isIn = (name: string): boolean =>
+    columns.includes(name) ||
+    quantities.some(
+      (own) =>
+        own.name === name &&
+        columns.some(
+          (column) => column.startsWith(`${name}_`) && unitOf(own.dimension, column.slice(name.length + 1)) !== null,
+        ),
+    );
+  return required.every((group) => group.some(isIn));
+}
+
 /** Reports what keeps a file from being read as a table. */
 export function reportFault(file: string, fault: Exclude<ReturnType<typeof openTable>, Table>, log: ProblemLog): void {
   const line = 'line' in fault ? fault.line : null;
   const found = fault.kind === 'too-many-columns' ? String(fault.count) : '';
   log.add(fault.kind, line === null ? fileOnly(file) : { file, line, column: 1 }, found);
-}
-
-function reportHeader(table: Table, spec: TableSpec, unknown: KnownTable['unknown'], log: ProblemLog): void {
-  const names = [...spec.columns, ...spec.quantities.map((q) => q.name)];
-  const strange: string[] = [];
-  for (const { index, title } of unknown) {
-    const near = nearestName(
-      title,
-      names.filter((name) => !table.columns.includes(name)),
-    );
-    if (near === null) strange.push(title);
-    else log.add('column-near', table.placeOf(table.header, index), title, { near });
-  }
-  if (strange.length > 0) {
-    const first = unknown.find(({ title }) => title === strange[0])!;
-    log.add('column-unknown', table.placeOf(table.header, first.index), strange.join(', '));
-  }
-}
-
-/** A column without a title whose cells are filled: its values would be lost without a word. */
-function reportUntitled(table: Table, log: ProblemLog): void {
-  const untitled = table.columns.flatMap((column, i) => (column === '' ? [i] : []));
-  if (untitled.length === 0) return;
-  for (const row of table.rows()) {
-    if ('kind' in row) return;
-    const filled = untitled.find((i) => (row.cells[i] ?? '').trim() !== '');
-    if (filled === undefined) continue;
-    log.add('header-empty', table.placeOf(row, filled), row.cells[filled]!.trim());
-    return;
-  }
 }
 
 /** Says that a file was read as Windows-1252. */
@@ -128,8 +82,12 @@ export function reportWindows(file: string, line: number | null, log: ProblemLog
  *
  * @returns the table, or null where it cannot be used
  */
-export function openKnown(source: SourceFile, spec: TableSpec, log: ProblemLog): KnownTable | null {
-  const table = openTable(source);
+export function openKnown(
+  source: SourceFile,
+  spec: TableSpec,
+  { log, limited }: Pick<CheckContext, 'log' | 'limited'>,
+): KnownTable | null {
+  const table = openTable(source, (columns) => hasRequired(columns, spec));
   if ('kind' in table) {
     reportFault(source.path, table, log);
     return null;
@@ -167,5 +125,20 @@ export function openKnown(source: SourceFile, spec: TableSpec, log: ProblemLog):
     log.add('column-missing', table.placeOf(table.header, 0), table.titles.join(', '), { column: group.join(' or ') });
     sound = false;
   }
-  return sound ? { table, index, quantity, unknown, decimalCommas: findDecimalCommas(table, log), log } : null;
+  if (!sound) return null;
+  const units = unitsRow(table, quantity);
+  reportAround(table, units?.line ?? null, log);
+  return {
+    table,
+    index,
+    quantity: units?.quantity ?? quantity,
+    unknown,
+    decimalCommas: findDecimalCommas(table, log),
+    unitsLine: units?.line ?? null,
+    needed: spec.required
+      .filter((group) => group.every((name) => known.has(name)))
+      .map((group) => group.flatMap((name) => index.get(name) ?? [])),
+    limited,
+    log,
+  };
 }

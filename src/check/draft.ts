@@ -4,6 +4,8 @@ import type { Picked, Picking, Planting, PlantingEvent } from '../terms/trial.ts
 /** Numbers kept of one row: day, stage, fruits, grams, culls by number and weight. */
 const WIDTH = 6;
 const MISSING = -1;
+const OPEN = -2;
+const TRACE = -3;
 const NO_DAY = -1e9;
 /** So many rows of a planting are looked through for a row written twice. */
 const LOOK_BACK = 2000;
@@ -33,17 +35,44 @@ export function emptyRecord(): RecordDraft {
   return { rows: new Float64Array(0), used: 0, inOrder: true, events: [] };
 }
 
+/** A figure of a picking: a number, not recorded, only known to be over a limit, or a trace. */
+export type Amount = number | null | 'open' | 'trace';
+
 /** One row of harvests.csv, or the totals of a planting. */
 export interface PickedRow {
   readonly day: Day | null;
   readonly stage: 'ripe' | 'green';
-  readonly fruits: number | null;
-  readonly grams: number | null;
+  readonly fruits: Amount;
+  readonly grams: Amount;
   readonly cullFruits: number | null;
   readonly cullGrams: number | null;
 }
 
-const NOTHING: Picked = { fruits: 0, grams: 0, fruitsUnweighed: 0, gramsUncounted: 0 };
+const NOTHING: Picked = {
+  fruits: 0,
+  grams: 0,
+  fruitsUnweighed: 0,
+  gramsUncounted: 0,
+  fruitsOpen: 0,
+  gramsOpen: 0,
+  traces: 0,
+};
+
+function stored(amount: Amount): number {
+  return amount === 'open' ? OPEN : amount === 'trace' ? TRACE : (amount ?? MISSING);
+}
+
+function usableOf(fruits: number, grams: number): Picked {
+  return {
+    fruits: Math.max(0, fruits),
+    grams: Math.max(0, grams),
+    fruitsUnweighed: grams < 0 ? Math.max(0, fruits) : 0,
+    gramsUncounted: fruits < 0 ? Math.max(0, grams) : 0,
+    fruitsOpen: fruits === OPEN ? 1 : 0,
+    gramsOpen: grams === OPEN ? 1 : 0,
+    traces: fruits === TRACE || grams === TRACE ? 1 : 0,
+  };
+}
 
 /**
  * Adds a row to a record.
@@ -53,7 +82,7 @@ const NOTHING: Picked = { fruits: 0, grams: 0, fruitsUnweighed: 0, gramsUncounte
 export function addPicked(record: RecordDraft, row: PickedRow): boolean {
   const day = row.day ?? NO_DAY;
   const stage = row.stage === 'green' ? 1 : 0;
-  const [fruits, grams] = [row.fruits ?? MISSING, row.grams ?? MISSING];
+  const [fruits, grams] = [stored(row.fruits), stored(row.grams)];
   const [cullFruits, cullGrams] = [row.cullFruits ?? MISSING, row.cullGrams ?? MISSING];
   const { used } = record;
   if (used + WIDTH > record.rows.length) {
@@ -91,6 +120,9 @@ function addedPicked(a: Picked, b: Picked): Picked {
     grams: a.grams + b.grams,
     fruitsUnweighed: a.fruitsUnweighed + b.fruitsUnweighed,
     gramsUncounted: a.gramsUncounted + b.gramsUncounted,
+    fruitsOpen: a.fruitsOpen + b.fruitsOpen,
+    gramsOpen: a.gramsOpen + b.gramsOpen,
+    traces: a.traces + b.traces,
   };
 }
 
@@ -101,12 +133,7 @@ function pickingsOf(records: readonly RecordDraft[]): readonly Picking[] {
     for (let at = 0; at < used; at += WIDTH) {
       const [day, stage, fruits] = [rows[at]!, rows[at + 1]!, rows[at + 2]!];
       const [grams, cullFruits, cullGrams] = [rows[at + 3]!, rows[at + 4]!, rows[at + 5]!];
-      const usable: Picked = {
-        fruits: Math.max(0, fruits),
-        grams: Math.max(0, grams),
-        fruitsUnweighed: grams === MISSING ? Math.max(0, fruits) : 0,
-        gramsUncounted: fruits === MISSING ? Math.max(0, grams) : 0,
-      };
+      const usable = usableOf(fruits, grams);
       const known = byDay.get(day);
       const [ripe, green] = [known?.ripe ?? NOTHING, known?.green ?? NOTHING];
       byDay.set(day, {

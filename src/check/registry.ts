@@ -1,5 +1,6 @@
 import { foldName, nearestName } from '../terms/names.ts';
 import type { Variety } from '../terms/trial.ts';
+import { looksLikeDate } from './cells/spreadsheet.ts';
 import type { CheckContext } from './context.ts';
 import { placeIn, textIn } from './row.ts';
 import type { Row } from './row.ts';
@@ -51,6 +52,7 @@ export function varietyIn(row: Row, column: string, registry: VarietyRegistry, {
   const variety = registry.find(text);
   if (variety) return variety;
   const near = registry.nearest(text);
-  log.add('unknown-variety', placeIn(row, column), text, near === null ? {} : { near });
+  if (looksLikeDate(text)) log.add('became-a-date', placeIn(row, column), text, { column });
+  else log.add('unknown-variety', placeIn(row, column), text, near === null ? {} : { near });
   return null;
 }

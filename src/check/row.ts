@@ -2,17 +2,21 @@ import type { Place } from '../terms/place.ts';
 import type { Day } from '../terms/day.ts';
 import { isoDate } from '../terms/day.ts';
 import type { RawRow } from '../read/records.ts';
-import { nearestName } from '../terms/names.ts';
+import { INVISIBLES, nearestName } from '../terms/names.ts';
+import { parseBound } from './cells/bounds.ts';
 import { parseNumber } from './cells/numbers.ts';
 import { parseQuantity } from './cells/quantity.ts';
+import { isScientific, looksLikeDate, serialDays } from './cells/spreadsheet.ts';
 import { unitWords } from './cells/units.ts';
 import type { CheckContext } from './context.ts';
-import type { KnownTable } from './columns.ts';
+import type { KnownTable } from './knownTable.ts';
 
 /** One row of a table whose header is understood. */
 export interface Row {
   readonly from: KnownTable;
   readonly raw: RawRow;
+  /** Columns whose cells hold what a spreadsheet left in place of a value: reported, and read as empty. */
+  readonly marred: readonly number[];
 }
 
 const NOT_RECORDED = new Set(['', 'na', 'n/a', '-', '.']);
@@ -27,43 +31,22 @@ function isPlain(cell: string): boolean {
   return true;
 }
 
-const INVISIBLE = /[\u200b\ufeff]/;
-const INVISIBLES = /[\u200b\ufeff]/g;
-
+/** A cell without what nobody sees, its odd blanks made plain ones; null where nothing is recorded. */
 function clean(cell: string): string | null {
   if (cell === '') return null;
   if (isPlain(cell)) return cell;
-  const text = (INVISIBLE.test(cell) ? cell.replaceAll(INVISIBLES, '') : cell).trim();
+  const text = cell
+    .replaceAll(INVISIBLES, '')
+    .replaceAll(/[\u00a0\u2000-\u200a\u202f\u205f\u3000]/g, ' ')
+    .trim();
   return text.length <= 3 && NOT_RECORDED.has(text.toLowerCase()) ? null : text;
 }
 
-/** Rows of a table; rows with too many or too few cells are reported and left out. */
-export function* rowsOf(from: KnownTable): Generator<Row> {
-  const { table, log } = from;
-  const width = table.columns.length;
-  for (const raw of table.rows()) {
-    if ('kind' in raw) {
-      log.add(raw.kind, { file: table.file, line: raw.line, column: 1 });
-      continue;
-    }
-    if (raw.cells.length !== width) {
-      const extra = raw.cells.slice(width).some((cell) => cell.trim() !== '');
-      if (raw.cells.length > width && !extra) {
-        yield { from, raw };
-        continue;
-      }
-      const facts = { cells: String(raw.cells.length), columns: String(width) };
-      const column = raw.cells.length > width ? width : Math.max(0, raw.cells.length - 1);
-      log.add(raw.cells.length > width ? 'row-too-long' : 'row-too-short', table.placeOf(raw, column), '', facts);
-      continue;
-    }
-    yield { from, raw };
-  }
-}
-
-/** Place of a cell; of the row where the column is absent. */
+/** Place of a cell; of the row where the column is absent; of a quantity, its filled cell. */
 export function placeIn(row: Row, column: string): Place {
-  const index = row.from.index.get(column) ?? row.from.quantity.get(column)?.[0]?.index ?? 0;
+  const parts = row.from.quantity.get(column);
+  const part = parts?.find(({ index }) => clean(row.raw.cells[index] ?? '') !== null) ?? parts?.[0];
+  const index = row.from.index.get(column) ?? part?.index ?? 0;
   return row.from.table.placeOf(row.raw, index);
 }
 
@@ -76,7 +59,8 @@ export function textIn(row: Row, column: string): string | null {
 /** Text that must be there. */
 export function neededIn(row: Row, column: string): string | null {
   const text = textIn(row, column);
-  if (text === null) row.from.log.add('value-missing', placeIn(row, column), '', { column });
+  if (text === null && !row.marred.includes(row.from.index.get(column) ?? -1))
+    row.from.log.add('value-missing', placeIn(row, column), '', { column });
   return text;
 }
 
@@ -85,6 +69,11 @@ export function dayIn(row: Row, column: string, { dates, log }: CheckContext): D
   if (text === null) return null;
   const result = dates(text);
   if (result.kind === 'day') return result.day;
+  const serial = result.kind === 'unreadable' ? serialDays(text) : null;
+  if (serial) {
+    log.add('date-serial', placeIn(row, column), text, { first: serial[0], second: serial[1] });
+    return null;
+  }
   const facts: Record<string, string> = { column };
   if (result.kind === 'ambiguous') {
     if (result.dayFirst !== null) facts['dayFirst'] = isoDate(result.dayFirst);
@@ -98,8 +87,27 @@ function numberAt(row: Row, column: string): number | null {
   const text = textIn(row, column);
   if (text === null) return null;
   const value = parseNumber(text, row.from.decimalCommas.has(row.from.index.get(column)!));
-  if (value === null) row.from.log.add('number-unreadable', placeIn(row, column), text, { column });
+  if (value === null) {
+    const place = placeIn(row, column);
+    if (!reportBound(row, text, place, column))
+      row.from.log.add(whyUnreadable(text) ?? 'number-unreadable', place, text, { column });
+  }
   return value;
+}
+
+/** Why a number cannot be read, where a spreadsheet did it. */
+export function whyUnreadable(text: string): 'number-scientific' | 'became-a-date' | null {
+  if (isScientific(text)) return 'number-scientific';
+  return looksLikeDate(text) ? 'became-a-date' : null;
+}
+
+/** Reports a limit or a trace where no figure can be made of it; false for anything else. */
+export function reportBound(row: Row, text: string, place: Place, column: string): boolean {
+  const bound = parseBound(text);
+  if (bound === null) return false;
+  row.from.log.add('bound-unused', place, text, { column });
+  row.from.limited.push({ kind: bound.kind, column, written: text, place });
+  return true;
 }
 
 /** A number that is not negative; null where nothing is recorded or it was reported. */
@@ -127,6 +135,42 @@ export function countIn(row: Row, column: string): number | null {
   return value;
 }
 
+/** A figure of which only a limit is known, or that there was a trace. */
+export type Limit = { readonly kind: 'below' | 'above'; readonly value: number } | { readonly kind: 'trace' };
+
+/** What a table makes of a limit: a number that stands for it, or a word. */
+export type TakeLimit<T> = (limit: Limit, column: string, written: string, place: Place) => T;
+
+/** A whole number that is not negative, or what becomes of a limit to it. */
+export function limitedCountIn<T>(row: Row, column: string, take: TakeLimit<T>): number | null | T {
+  const text = textIn(row, column);
+  const bound = text === null ? null : parseBound(text);
+  if (bound === null) return countIn(row, column);
+  if (bound.kind === 'trace') return take(bound, column, text!, placeIn(row, column));
+  const value = parseNumber(bound.limit, row.from.decimalCommas.has(row.from.index.get(column)!));
+  if (value !== null && value >= 0) return take({ kind: bound.kind, value }, column, text!, placeIn(row, column));
+  row.from.log.add('number-unreadable', placeIn(row, column), text!, { column });
+  return null;
+}
+
+/** A quantity in its stored unit, or what becomes of a limit to it. */
+export function limitedQuantityIn<T>(row: Row, name: string, take: TakeLimit<T>): number | null | T {
+  const { quantity, decimalCommas, table, log } = row.from;
+  for (const { index, unit, dimension } of quantity.get(name) ?? []) {
+    const text = clean(row.raw.cells[index] ?? '');
+    const bound = text === null ? null : parseBound(text);
+    if (bound === null) continue;
+    const place = table.placeOf(row.raw, index);
+    if (bound.kind === 'trace') return take(bound, name, text!, place);
+    const result = parseQuantity(bound.limit, dimension, unit, decimalCommas.has(index));
+    if (result.kind === 'value' && result.value >= 0)
+      return take({ kind: bound.kind, value: result.value }, name, text!, place);
+    log.add('quantity-unreadable', place, text!, { quantity: name, units: unitWords(dimension) });
+    return null;
+  }
+  return quantityIn(row, name);
+}
+
 /** A quantity in its stored unit; several columns of it may stand in a file, one filled in a row. */
 export function quantityIn(row: Row, name: string, signed = false): number | null {
   const { log, table, decimalCommas, quantity } = row.from;
@@ -143,8 +187,9 @@ export function quantityIn(row: Row, name: string, signed = false): number | nul
     filled = true;
     const result = parseQuantity(text, dimension, unit, decimalCommas.has(index));
     if (result.kind !== 'value') {
-      const code = result.kind === 'unit-missing' ? 'unit-missing' : 'quantity-unreadable';
-      log.add(code, place(), text, { quantity: name, units: unitWords(dimension) });
+      if (reportBound(row, text, place(), name)) continue;
+      const code = result.kind === 'unit-missing' ? 'unit-missing' : (whyUnreadable(text) ?? 'quantity-unreadable');
+      log.add(code, place(), text, { quantity: name, column: name, units: unitWords(dimension) });
     } else if (result.value < 0 && !signed) log.add('number-negative', place(), text, { column: name });
     else found = result.value;
   }

@@ -1,7 +1,7 @@
 import { partsOf } from '../terms/day.ts';
 import type { Day } from '../terms/day.ts';
 import { fileOnly } from '../terms/place.ts';
-import type { Planting, Season } from '../terms/trial.ts';
+import type { LimitedValue, Planting, Season } from '../terms/trial.ts';
 import type { SourceFile } from '../read/decode.ts';
 import type { CheckContext } from './context.ts';
 import { finishPlanting, joinPlantings } from './draft.ts';
@@ -27,6 +27,7 @@ export const SEASON_TABLES = [
   'germination.csv',
   'weather.csv',
   'totals.csv',
+  'season.csv',
 ] as const;
 export type SeasonTable = (typeof SEASON_TABLES)[number];
 
@@ -36,6 +37,7 @@ export interface SeasonDrafts {
   readonly tables: ReadonlyMap<SeasonTable, SourceFile>;
   readonly planted: readonly PlantingDraft[];
   readonly totalled: readonly PlantingDraft[];
+  readonly limited: LimitedValue[];
 }
 
 /** First pass over a season: its plantings and totals. */
@@ -43,15 +45,16 @@ export function readPlantings(
   year: number,
   tables: ReadonlyMap<SeasonTable, SourceFile>,
   registry: VarietyRegistry,
-  context: CheckContext,
+  trialContext: CheckContext,
 ): SeasonDrafts {
+  const context = { ...trialContext, limited: [] };
   const own = context.settings.seasons.get(year);
   const days = { sown: own?.sown ?? null, transplanted: own?.transplanted ?? null };
   const plantings = tables.get('plantings.csv');
-  const totals = tables.get('totals.csv');
-  if (!plantings && !totals) context.log.add('missing-plantings', fileOnly(`data/${year}`), String(year));
+  const totals = [tables.get('totals.csv'), tables.get('season.csv')].filter((source) => source !== undefined);
+  if (!plantings && totals.length === 0) context.log.add('missing-plantings', fileOnly(`data/${year}`), String(year));
   const planted = plantings ? checkPlantings(plantings, days, registry, context) : [];
-  const read = totals ? checkTotals(totals, days, registry, context) : [];
+  const read = totals.flatMap((source) => checkTotals(source, days, registry, context));
   const varieties = new Set(planted.map(({ fields }) => fields.variety));
   for (const { fields } of read) {
     if (varieties.has(fields.variety)) context.log.add('totals-and-plantings', fields.place, fields.variety);
@@ -61,7 +64,13 @@ export function readPlantings(
     if (fields.sown !== null && partsOf(fields.sown).year < year)
       context.log.add('sown-earlier-year', fields.place, fields.id);
   }
-  return { year, tables, planted: all.slice(0, planted.length), totalled: all.slice(planted.length) };
+  return {
+    year,
+    tables,
+    planted: all.slice(0, planted.length),
+    totalled: all.slice(planted.length),
+    limited: context.limited,
+  };
 }
 
 /** Units of an analysis: plantings by themselves, and those of a variety that was recorded under its name joined. */
@@ -95,9 +104,10 @@ export function checkSeason(
   drafts: SeasonDrafts,
   elsewhere: ReadonlyMap<string, number>,
   registry: VarietyRegistry,
-  context: CheckContext,
+  trialContext: CheckContext,
 ): Season {
-  const { year, tables, planted, totalled } = drafts;
+  const { year, tables, planted, totalled, limited } = drafts;
+  const context = { ...trialContext, limited };
   const all = [...planted, ...totalled];
   const own = context.settings.seasons.get(year);
   const starts = [own?.sown, ...all.map(({ fields }) => fields.sown)];
@@ -137,5 +147,6 @@ export function checkSeason(
     measurements,
     seedBatches: run('germination.csv', [], (source) => checkGermination(source, year, registry, context)),
     weather: run('weather.csv', [], (source) => checkWeather(source, context)),
+    limited,
   };
 }

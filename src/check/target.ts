@@ -1,6 +1,7 @@
 import type { Place } from '../terms/place.ts';
 import { nearestName } from '../terms/names.ts';
 import type { Variety } from '../terms/trial.ts';
+import { looksLikeDate } from './cells/spreadsheet.ts';
 import type { CheckContext } from './context.ts';
 import type { PlantingDraft } from './draft.ts';
 import type { VarietyRegistry } from './registry.ts';
@@ -50,6 +51,7 @@ function plantingOf(id: string, place: () => Place, index: SeasonIndex, { log }:
   }
   const season = index.elsewhere.get(id.toLowerCase());
   if (season !== undefined) log.add('planting-of-other-season', place(), id, { season: String(season) });
+  else if (looksLikeDate(id)) log.add('became-a-date', place(), id, { column: 'planting' });
   else {
     const near = nearestName(
       id,
@@ -65,6 +67,7 @@ export function targetIn(row: Row, index: SeasonIndex, context: CheckContext): T
   const id = textIn(row, 'planting');
   const name = textIn(row, 'variety');
   if (id === null && name === null) {
+    if (row.marred.length > 0) return null;
     context.log.add(
       'neither-planting-nor-variety',
       placeIn(row, row.from.index.has('planting') ? 'planting' : 'variety'),

@@ -5,7 +5,7 @@ import { parseNumber } from './cells/numbers.ts';
 import { parseQuantity } from './cells/quantity.ts';
 import { unitWords } from './cells/units.ts';
 import type { CheckContext } from './context.ts';
-import { parseYesNo, placeIn, quantityIn, signedIn, textIn } from './row.ts';
+import { parseYesNo, placeIn, quantityIn, reportBound, signedIn, textIn, whyUnreadable } from './row.ts';
 import type { Row } from './row.ts';
 
 /** A value of a declared trait: a score, 0 or 1 for no or yes, or a measure in the trait's stored unit. */
@@ -28,7 +28,9 @@ function scoreOf(row: Row, column: string, text: string, trait: DeclaredTrait, c
   }
   const value = parseNumber(text, row.from.decimalCommas.has(row.from.index.get(column) ?? -1));
   if (value === null) {
-    context.log.add('number-unreadable', placeIn(row, column), text, { column });
+    const place = placeIn(row, column);
+    if (!reportBound(row, text, place, column))
+      context.log.add(whyUnreadable(text) ?? 'number-unreadable', place, text, { column });
     return null;
   }
   if (trait.kind === 'rating' && (value < trait.from || value > trait.to)) {
@@ -84,7 +86,8 @@ export function longValueIn(
   const commas = row.from.decimalCommas.has(row.from.index.get(column) ?? -1);
   const result = parseQuantity(text, dimension.dimension, dimension.bareUnit, commas);
   if (result.kind === 'value' && result.value >= 0) return { trait, value: result.value * dimension.toTrait };
-  const code = result.kind === 'value' ? 'number-negative' : 'quantity-unreadable';
+  if (reportBound(row, text, placeIn(row, column), trait.key)) return null;
+  const code = result.kind === 'value' ? 'number-negative' : (whyUnreadable(text) ?? 'quantity-unreadable');
   context.log.add(code, placeIn(row, column), text, {
     column,
     quantity: trait.key,

@@ -1,5 +1,6 @@
-const CANDIDATES = [',', ';', '\t', '|'] as const;
-export type Delimiter = (typeof CANDIDATES)[number];
+/** The marks between cells that are found out. */
+export const DELIMITERS = [',', ';', '\t', '|'] as const;
+export type Delimiter = (typeof DELIMITERS)[number];
 
 /** Cells of the first filled line if it were split at this mark, quoted parts kept whole. */
 function cellsOf(line: string, mark: string): number {
@@ -20,6 +21,12 @@ function cellsOf(line: string, mark: string): number {
 export function findDelimiter(text: string): Delimiter {
   const header = /[^\s,;|]/.exec(text) ? (/^.*[^\s,;|].*$/m.exec(text)?.[0] ?? '') : '';
   let best: Delimiter = ',';
-  for (const mark of CANDIDATES) if (cellsOf(header, mark) > cellsOf(header, best)) best = mark;
+  for (const mark of DELIMITERS) if (cellsOf(header, mark) > cellsOf(header, best)) best = mark;
   return best;
+}
+
+/** The mark that a first line `sep=;` names, as spreadsheets write it, and that line's number; null without one. */
+export function namedDelimiter(text: string): { readonly delimiter: string; readonly line: number } | null {
+  const named = /^"?sep=([,;|\t])"?[ \t]*(?:\r\n|\n|\r)/i.exec(text);
+  return named ? { delimiter: named[1]!, line: 1 } : null;
 }

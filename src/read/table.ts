@@ -2,7 +2,7 @@ import type { Place } from '../terms/place.ts';
 import { foldHeader } from '../terms/names.ts';
 import { decodeText } from './decode.ts';
 import type { SourceFile } from './decode.ts';
-import { findDelimiter } from './delimiter.ts';
+import { DELIMITERS, findDelimiter, namedDelimiter } from './delimiter.ts';
 import { placeOfCell, readRecords } from './records.ts';
 import type { RawRow, RecordFault } from './records.ts';
 
@@ -19,8 +19,9 @@ export interface Table {
   readonly columns: readonly string[];
   /** Column names as they stand in the file. */
   readonly titles: readonly string[];
-  readonly delimiter: string;
   readonly header: RawRow;
+  /** Filled rows above the header. */
+  readonly above: readonly RawRow[];
   /** False where no cell can hold a number with a decimal comma, so that no column needs a look ahead. */
   readonly mayHaveDecimalCommas: boolean;
   /** Line of the first letter that was read as Windows-1252; null where the text is Unicode. */
@@ -29,47 +30,99 @@ export interface Table {
   readonly placeOf: (row: RawRow, column: number) => Place;
 }
 
-const MOST_COLUMNS = 1000;
+/** True if these columns are those of the table that is looked for. */
+export type HeaderTest = (columns: readonly string[]) => boolean;
 
-function isBlank(row: RawRow): boolean {
-  return row.cells.every((cell) => cell.trim() === '');
+const MOST_COLUMNS = 1000;
+/** So many filled rows may stand above a header: a title, a date of printing, heads of groups. */
+const MOST_ABOVE = 20;
+
+const isFilled = (cell: string): boolean => cell.trim() !== '';
+const filledCells = (row: RawRow): number => row.cells.filter(isFilled).length;
+
+interface Head {
+  readonly header: RawRow;
+  readonly above: readonly RawRow[];
+}
+
+/** The first row that passes the test, where the rows above it hold at most half as many cells each. */
+function findHead(rows: Iterable<RawRow | RecordFault>, after: number, isHeader: HeaderTest): Head | null {
+  const above: RawRow[] = [];
+  for (const row of rows) {
+    if ('kind' in row || above.length > MOST_ABOVE) return null;
+    if (row.line <= after) continue;
+    const filled = filledCells(row);
+    if (filled === 0) continue;
+    if (isHeader(row.cells.map(foldHeader))) {
+      return above.every((other) => 2 * filledCells(other) <= filled) ? { header: row, above } : null;
+    }
+    above.push(row);
+  }
+  return null;
+}
+
+/** The first filled row, whatever it holds. */
+function firstRow(rows: Iterable<RawRow | RecordFault>, after: number): Head | TableFault {
+  for (const row of rows) {
+    if ('kind' in row) return row;
+    if (row.line > after && row.cells.some(isFilled)) return { header: row, above: [] };
+  }
+  return { kind: 'empty-table' };
+}
+
+type Rows = () => Generator<RawRow | RecordFault>;
+
+function tableOf(
+  head: Head,
+  rows: Rows,
+  rest: Pick<Table, 'file' | 'mayHaveDecimalCommas' | 'windowsLine' | 'placeOf'>,
+): Table | TableFault {
+  const { header, above } = head;
+  if (header.cells.length > MOST_COLUMNS) return { kind: 'too-many-columns', count: header.cells.length };
+  return {
+    ...rest,
+    columns: header.cells.map(foldHeader),
+    titles: header.cells.map((cell) => cell.trim()),
+    header,
+    above,
+    *rows() {
+      for (const row of rows()) {
+        if ('kind' in row) yield row;
+        else if (row.line > header.line && row.cells.some(isFilled)) yield row;
+      }
+    },
+  };
 }
 
 /**
- * Opens a CSV table: encoding, delimiter and header are found out; no cell is judged.
+ * Opens a table: encoding, delimiter and header are found out; no cell is judged.
  *
- * @param source  the file
- * @returns       the table, or what keeps it from being one
+ * @param source    the file
+ * @param isHeader  tells the header from rows above it; without one found the first filled row is the header
+ * @returns         the table, or what keeps it from being one
  */
-export function openTable(source: SourceFile): Table | TableFault {
+export function openTable(source: SourceFile, isHeader: HeaderTest = () => false): Table | TableFault {
   const decoded = decodeText(source.bytes);
   if (decoded.kind !== 'text') return decoded;
   const { text } = decoded;
-  const delimiter = findDelimiter(text);
-  let header: RawRow | null = null;
-  for (const row of readRecords(text, delimiter)) {
-    if ('kind' in row) return row;
-    if (isBlank(row)) continue;
-    header = row;
-    break;
-  }
-  if (!header) return { kind: 'empty-table' };
-  if (header.cells.length > MOST_COLUMNS) return { kind: 'too-many-columns', count: header.cells.length };
-  const headerLine = header.line;
-  return {
+  const named = namedDelimiter(text);
+  const first = named?.delimiter ?? findDelimiter(text);
+  const after = named?.line ?? 0;
+  const rowsBy =
+    (delimiter: string): Rows =>
+    () =>
+      readRecords(text, delimiter);
+  const candidates = named ? [first] : [first, ...DELIMITERS.filter((mark) => mark !== first)];
+  const found = candidates.flatMap((delimiter) => {
+    const head = findHead(rowsBy(delimiter)(), after, isHeader);
+    return head ? [{ delimiter, head }] : [];
+  })[0] ?? { delimiter: first, head: firstRow(rowsBy(first)(), after) };
+  const { delimiter, head } = found;
+  if ('kind' in head) return head;
+  return tableOf(head, rowsBy(delimiter), {
     file: source.path,
     windowsLine: decoded.windowsLine,
-    columns: header.cells.map(foldHeader),
-    titles: header.cells.map((cell) => cell.trim()),
-    delimiter,
-    header,
     mayHaveDecimalCommas: (delimiter === ',' ? /"[^"\n]*\d,\d/ : /\d,\d/).test(text),
-    *rows() {
-      for (const row of readRecords(text, delimiter)) {
-        if ('kind' in row) yield row;
-        else if (row.line > headerLine && !isBlank(row)) yield row;
-      }
-    },
     placeOf: (row, column) => placeOfCell(source.path, row, column, delimiter),
-  };
+  });
 }

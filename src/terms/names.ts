@@ -1,3 +1,6 @@
+/** Marks that nobody sees: widths of nothing, directions of writing, soft hyphens, byte order marks. */
+export const INVISIBLES = /[\u00ad\u200b-\u200f\u202a-\u202e\u2060-\u2064\ufeff]/g;
+
 /**
  * A name without what people write differently: case, accents, blanks, quotes, hyphens, underscores.
  * Two names with the same fold are the same name.
@@ -8,14 +11,15 @@ export function foldName(name: string): string {
     .replace(/\p{M}/gu, '')
     .toLowerCase()
     .replace(/ß/g, 'ss')
-    .replace(/[\s\p{Pd}\p{Pi}\p{Pf}'"`´_\u200b\ufeff]/gu, '');
+    .replace(INVISIBLES, '')
+    .replace(/[\s\p{Pd}\p{Pi}\p{Pf}'"`´_]/gu, '');
 }
 
 /** A column's name as the contract compares it: case and the choice of blank, hyphen or underscore do not count. */
 export function foldHeader(name: string): string {
   return name
     .normalize('NFC')
-    .replace(/[\u200b\ufeff]/g, '')
+    .replace(INVISIBLES, '')
     .trim()
     .toLowerCase()
     .replace(/[\s\u00a0_-]+/g, '_');

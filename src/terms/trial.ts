@@ -52,6 +52,19 @@ export interface Picked {
   readonly fruitsUnweighed: number;
   /** Grams weighed but not counted. */
   readonly gramsUncounted: number;
+  /** Rows of which the number, or the weight, is only known to be over a limit. */
+  readonly fruitsOpen: number;
+  readonly gramsOpen: number;
+  /** Rows that say no more than that there was something: a trace. */
+  readonly traces: number;
+}
+
+/** A figure written as a limit (<5, >20 g) or as a trace, kept as it was written. */
+export interface LimitedValue {
+  readonly kind: 'below' | 'above' | 'trace';
+  readonly column: string;
+  readonly written: string;
+  readonly place: Place;
 }
 
 export interface PlantingEvent {
@@ -144,6 +157,8 @@ export interface Season {
   readonly scores: readonly Score[];
   readonly measurements: readonly Measurement[];
   readonly seedBatches: readonly SeedBatch[];
+  /** Figures of which only a limit is known. */
+  readonly limited: readonly LimitedValue[];
   readonly weather: readonly WeatherDay[];
 }
 

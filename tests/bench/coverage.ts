@@ -81,6 +81,7 @@ function season(layout: 'spread' | 'together'): Season {
     measurements: [],
     seedBatches: [],
     weather: [],
+    limited: [],
   };
 }
 

@@ -6,7 +6,7 @@ export type QuantityResult =
   | { readonly kind: 'value'; readonly value: number }
   | { readonly kind: 'unreadable' | 'unit-missing' };
 
-const PART = /^\s*([+-]?[\d.,\s\u00a0/⁄½⅓⅔¼¾⅛⅜⅝⅞]*[\d½⅓⅔¼¾⅛⅜⅝⅞])\s*([\p{L}°²"][\p{L}\d²°]*\.?)?/u;
+const PART = /^\s*([+-]?[\d.,\s\u00a0/⁄½⅓⅔¼¾⅛⅜⅝⅞]*[\d½⅓⅔¼¾⅛⅜⅝⅞])\s*((?:[\p{L}°]+|["″”])(?:²|2(?!\d))?\.?)?/u;
 
 /**
  * A quantity as people write it: 340, 340 g, 1 lb 3 oz, 3 1/2 in, ½ kg.

@@ -1,6 +1,6 @@
 import type { DeclaredTrait, MeasureTrait } from '../../terms/trait.ts';
 import { foldHeader } from '../../terms/names.ts';
-import type { QuantityColumn } from '../columns.ts';
+import type { QuantityColumn } from '../knownTable.ts';
 import { unitOf } from './units.ts';
 import type { Dimension, Unit } from './units.ts';
 

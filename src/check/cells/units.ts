@@ -20,7 +20,7 @@ const UNITS: Readonly<Record<Dimension, readonly (readonly [words: string, facto
     ['cm centimetre centimetres centimeter centimeters', 1],
     ['mm millimetre millimetres millimeter millimeters', 0.1],
     ['m metre metres meter meters', 100],
-    ['in inch inches "', 2.54],
+    ['in inch inches " ″ ”', 2.54],
     ['ft foot feet', 30.48],
   ],
   area: [
@@ -38,7 +38,7 @@ const UNITS: Readonly<Record<Dimension, readonly (readonly [words: string, facto
   ],
   depth: [
     ['mm millimetre millimetres millimeter millimeters', 1],
-    ['in inch inches "', 25.4],
+    ['in inch inches " ″ ”', 25.4],
   ],
 };
 

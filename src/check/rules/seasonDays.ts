@@ -37,7 +37,8 @@ function facts({ firstDay, lastDay }: SeasonSpan): Record<string, string> {
 /** Reports a date of a harvest or observation outside its season; true if it is. */
 export function reportOutside(row: Row, column: string, day: Day, span: SeasonSpan, { log }: CheckContext): boolean {
   if (!isOutside(day, span)) return false;
-  log.add('outside-season', placeIn(row, column), textIn(row, column) ?? '', facts(span));
+  const found = column === 'date' ? (textIn(row, column) ?? '') : isoDate(day);
+  log.add('outside-season', placeIn(row, column), found, facts(span));
   return true;
 }
 

@@ -6,7 +6,8 @@ import { openKnown } from '../columns.ts';
 import type { CheckContext } from '../context.ts';
 import { varietyIn } from '../registry.ts';
 import type { VarietyRegistry } from '../registry.ts';
-import { countIn, dayIn, neededIn, placeIn, quantityIn, rowsOf, textIn } from '../row.ts';
+import { countIn, dayIn, neededIn, placeIn, quantityIn, textIn } from '../row.ts';
+import { rowsOf } from '../rows.ts';
 
 const SPEC = {
   required: [['variety'], ['sown'], ['seeds'], ['germinated']],
@@ -21,7 +22,7 @@ export function checkGermination(
   registry: VarietyRegistry,
   context: CheckContext,
 ): readonly SeedBatch[] {
-  const known = openKnown(source, SPEC, context.log);
+  const known = openKnown(source, SPEC, context);
   if (!known) return [];
   const batches: SeedBatch[] = [];
   for (const row of rowsOf(known)) {

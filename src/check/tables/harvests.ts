@@ -4,13 +4,16 @@ import type { SourceFile } from '../../read/decode.ts';
 import { openKnown } from '../columns.ts';
 import type { CheckContext } from '../context.ts';
 import { addPicked, emptyRecord } from '../draft.ts';
-import type { PlantingDraft, RecordDraft } from '../draft.ts';
-import { countIn, dayIn, placeIn, quantityIn, rowsOf, textIn, wordIn } from '../row.ts';
-import type { Row } from '../row.ts';
+import type { Amount, PickedRow, PlantingDraft, RecordDraft } from '../draft.ts';
+import { countIn, dayIn, limitedCountIn, limitedQuantityIn, placeIn, quantityIn, textIn, wordIn } from '../row.ts';
+import type { Row, TakeLimit } from '../row.ts';
+import { rowsOf } from '../rows.ts';
 import { reportOutside } from '../rules/seasonDays.ts';
 import type { SeasonSpan } from '../rules/seasonDays.ts';
 import { targetIn } from '../target.ts';
-import type { SeasonIndex } from '../target.ts';
+import type { SeasonIndex, Target } from '../target.ts';
+import { openDaySheet, pickedByDay } from './pickedByDay.ts';
+import type { DaySheet } from './pickedByDay.ts';
 
 const SPEC = {
   required: [
@@ -23,6 +26,8 @@ const SPEC = {
     { name: 'unusable_weight', dimension: 'mass' },
   ],
 } as const;
+
+const stageIn = (row: Row): 'ripe' | 'green' => wordIn(row, 'stage', ['ripe', 'green']) ?? 'ripe';
 
 /** Earliest planting out and, if all were removed, the last removal. */
 function standing(plantings: readonly PlantingDraft[]): { readonly from: Day | null; readonly to: Day | null } {
@@ -37,30 +42,78 @@ function standing(plantings: readonly PlantingDraft[]): { readonly from: Day | n
 
 function reportWhen(
   row: Row,
-  day: Day,
+  { day, column }: { readonly day: Day; readonly column: string },
   plantings: readonly PlantingDraft[],
   span: SeasonSpan,
   context: CheckContext,
 ): void {
-  if (reportOutside(row, 'date', day, span, context)) return;
+  if (reportOutside(row, column, day, span, context)) return;
   const { from, to } = standing(plantings);
-  const found = (): string => textIn(row, 'date') ?? '';
+  const found = (): string => (column === 'date' ? (textIn(row, 'date') ?? '') : isoDate(day));
   if (from !== null && day < from) {
-    context.log.add('picked-before-transplanting', placeIn(row, 'date'), found(), { transplanted: isoDate(from) });
+    context.log.add('picked-before-transplanting', placeIn(row, column), found(), { transplanted: isoDate(from) });
   }
   if (to !== null && day > to)
-    context.log.add('picked-after-removal', placeIn(row, 'date'), found(), { removed: isoDate(to) });
+    context.log.add('picked-after-removal', placeIn(row, column), found(), { removed: isoDate(to) });
+}
+
+/** What a limit counts as: half of it where it is an upper one; nothing that is known where it is a lower one. */
+function limitTaker({ log, limited }: CheckContext): TakeLimit<Amount> {
+  return (limit, column, written, place) => {
+    log.add(`value-${limit.kind}`, place, written, { column });
+    limited.push({ kind: limit.kind, column, written, place });
+    if (limit.kind === 'below') return limit.value / 2;
+    return limit.kind === 'above' ? 'open' : 'trace';
+  };
 }
 
 /** Usable figures of a picking; a weight without fruits, or fruits without weight, where the other is 0, is doubtful. */
-function agree(row: Row, fruits: number | null, grams: number | null, { log }: CheckContext): boolean {
-  const disagree = (fruits === 0 && grams !== null && grams > 0) || (grams === 0 && fruits !== null && fruits > 0);
+function agree(row: Row, fruits: Amount, grams: Amount, { log }: CheckContext): boolean {
+  const isSome = (amount: Amount): boolean => amount !== null && amount !== 0;
+  const disagree = (fruits === 0 && isSome(grams)) || (grams === 0 && isSome(fruits));
   if (disagree) log.add('weight-and-fruits-disagree', placeIn(row, fruits === 0 ? 'fruits' : 'weight'), '0');
   return !disagree;
 }
 
+/** A picking with the column that says when it was. */
+type DatedRow = PickedRow & { readonly column: string };
+
+/** The picking of a row; null where there is none, or its day was reported. */
+function pickedOnce(row: Row, take: TakeLimit<Amount>, context: CheckContext): readonly DatedRow[] | null {
+  const day = dayIn(row, 'date', context);
+  const picked: DatedRow = {
+    column: 'date',
+    day,
+    stage: stageIn(row),
+    fruits: limitedCountIn(row, 'fruits', take),
+    grams: limitedQuantityIn(row, 'weight', take),
+    cullFruits: countIn(row, 'unusable_fruits'),
+    cullGrams: quantityIn(row, 'unusable_weight'),
+  };
+  if (day === null && (textIn(row, 'date') !== null || row.marred.length > 0)) return null;
+  const { fruits, grams, cullFruits, cullGrams } = picked;
+  if (fruits !== null || grams !== null || cullFruits !== null || cullGrams !== null) return [picked];
+  if (row.marred.length === 0) context.log.add('picking-empty', placeIn(row, 'planting'), '');
+  return null;
+}
+
+/** The pickings of a row with one column a day. */
+function pickedOnDays(row: Row, { days }: DaySheet, take: TakeLimit<Amount>): readonly DatedRow[] {
+  const stage = stageIn(row);
+  return pickedByDay(row, days, take).map((own) => ({ ...own, stage, cullFruits: null, cullGrams: null }));
+}
+
 /** What was picked under a variety's name although it has several plantings. */
 export type JointRecords = ReadonlyMap<string, RecordDraft>;
+
+/** Record of what a row is about: its planting's, or that of a variety with several. */
+function recordOf(target: Target, joint: Map<string, RecordDraft>): RecordDraft {
+  const known = target.planting?.record ?? joint.get(target.variety.id);
+  if (known) return known;
+  const made = emptyRecord();
+  joint.set(target.variety.id, made);
+  return made;
+}
 
 /**
  * Checks harvests.csv; pickings are added to their plantings.
@@ -74,34 +127,23 @@ export function checkHarvests(
   context: CheckContext,
 ): JointRecords {
   const joint = new Map<string, RecordDraft>();
-  const known = openKnown(source, SPEC, context.log);
+  const sheet = openDaySheet(source, span, context);
+  const known = sheet ? sheet.known : openKnown(source, SPEC, context);
   if (!known) return joint;
+  const take = limitTaker(context);
   for (const row of rowsOf(known)) {
     const target = targetIn(row, index, context);
-    const day = dayIn(row, 'date', context);
-    const picked = {
-      day,
-      stage: wordIn(row, 'stage', ['ripe', 'green']) ?? 'ripe',
-      fruits: countIn(row, 'fruits'),
-      grams: quantityIn(row, 'weight'),
-      cullFruits: countIn(row, 'unusable_fruits'),
-      cullGrams: quantityIn(row, 'unusable_weight'),
-    } as const;
-    if (!target || (day === null && textIn(row, 'date') !== null)) continue;
-    const empty =
-      picked.fruits === null && picked.grams === null && picked.cullFruits === null && picked.cullGrams === null;
-    if (empty) {
-      context.log.add('picking-empty', placeIn(row, 'planting'), '');
-      continue;
+    const picked = sheet ? pickedOnDays(row, sheet, take) : pickedOnce(row, take, context);
+    if (!target || !picked) continue;
+    for (const one of picked) {
+      const { day, column } = one;
+      if (day !== null) reportWhen(row, { day, column }, target.plantings, span, context);
+      const sound = agree(row, one.fruits, one.grams, context)
+        ? one
+        : { ...one, fruits: one.fruits || null, grams: one.grams || null };
+      if (addPicked(recordOf(target, joint), sound))
+        context.log.add('row-twice', placeIn(row, column), textIn(row, column) ?? '', { table: 'harvests.csv' });
     }
-    if (day !== null) reportWhen(row, day, target.plantings, span, context);
-    const sound = agree(row, picked.fruits, picked.grams, context)
-      ? picked
-      : { ...picked, fruits: picked.fruits || null, grams: picked.grams || null };
-    let record = target.planting?.record ?? joint.get(target.variety.id);
-    if (!record) joint.set(target.variety.id, (record = emptyRecord()));
-    if (addPicked(record, sound))
-      context.log.add('row-twice', placeIn(row, 'date'), textIn(row, 'date') ?? '', { table: 'harvests.csv' });
   }
   return joint;
 }

@@ -2,7 +2,8 @@ import type { Measurement } from '../../terms/trial.ts';
 import type { SourceFile } from '../../read/decode.ts';
 import { openKnown } from '../columns.ts';
 import type { CheckContext } from '../context.ts';
-import { dayIn, neededIn, rowsOf, textIn } from '../row.ts';
+import { dayIn, neededIn, textIn } from '../row.ts';
+import { rowsOf } from '../rows.ts';
 import { noteOutside } from '../rules/seasonDays.ts';
 import type { SeasonSpan } from '../rules/seasonDays.ts';
 import { targetIn } from '../target.ts';
@@ -19,7 +20,7 @@ export function checkMeasurements(
   const traits = [...context.settings.traits.values()].filter(({ kind }) => kind === 'measure');
   const shape = traitSpec(traits, 'value', ['date', 'variety', 'planting', 'notes']);
   const required = [['date'], ['variety', 'planting'], ...shape.required];
-  const known = openKnown(source, { ...shape, required }, context.log);
+  const known = openKnown(source, { ...shape, required }, context);
   if (!known) return [];
   const measured: Measurement[] = [];
   for (const row of rowsOf(known)) {

@@ -4,8 +4,9 @@ import { openKnown } from '../columns.ts';
 import type { CheckContext } from '../context.ts';
 import { emptyRecord } from '../draft.ts';
 import type { RecordDraft } from '../draft.ts';
-import { countIn, dayIn, neededIn, placeIn, rowsOf, textIn } from '../row.ts';
+import { countIn, dayIn, neededIn, placeIn, textIn } from '../row.ts';
 import type { Row } from '../row.ts';
+import { rowsOf } from '../rows.ts';
 import { reportOutside } from '../rules/seasonDays.ts';
 import type { SeasonSpan } from '../rules/seasonDays.ts';
 import { targetIn } from '../target.ts';
@@ -75,7 +76,7 @@ export function checkObservations(
 ): JointRipening {
   const joint = new Map<string, RecordDraft>();
   const seen = new Set<string>();
-  const known = openKnown(source, SPEC, context.log);
+  const known = openKnown(source, SPEC, context);
   if (!known) return joint;
   for (const row of rowsOf(known)) {
     const target = targetIn(row, index, context);

@@ -3,14 +3,15 @@ import { fileOnly } from '../../terms/place.ts';
 import type { SourceFile } from '../../read/decode.ts';
 import { unitOf } from '../cells/units.ts';
 import { openKnown } from '../columns.ts';
-import type { KnownTable, QuantityColumn } from '../columns.ts';
+import type { KnownTable, QuantityColumn } from '../knownTable.ts';
 import type { CheckContext } from '../context.ts';
 import { emptyRecord } from '../draft.ts';
 import type { PlantingDraft } from '../draft.ts';
 import { varietyIn } from '../registry.ts';
 import type { VarietyRegistry } from '../registry.ts';
-import { countIn, dayIn, neededIn, placeIn, quantityIn, rowsOf, textIn, unknownIn, wordIn, yesNoIn } from '../row.ts';
+import { countIn, dayIn, neededIn, placeIn, quantityIn, textIn, unknownIn, wordIn, yesNoIn } from '../row.ts';
 import type { Row } from '../row.ts';
+import { rowsOf } from '../rows.ts';
 
 export const PLANTING_COLUMNS = [
   'planting',
@@ -132,7 +133,7 @@ export function checkPlantings(
   context: CheckContext,
 ): readonly PlantingDraft[] {
   const spec = { required: [['variety']], columns: PLANTING_COLUMNS, quantities: PLANTING_QUANTITIES };
-  const known: KnownTable | null = openKnown(source, spec, context.log);
+  const known: KnownTable | null = openKnown(source, spec, context);
   if (!known) return [];
   const drafts = [...rowsOf(known)]
     .map((row) => plantingIn(row, days, registry, context))

@@ -3,7 +3,8 @@ import type { Score } from '../../terms/trial.ts';
 import type { SourceFile } from '../../read/decode.ts';
 import { openKnown } from '../columns.ts';
 import type { CheckContext } from '../context.ts';
-import { dayIn, neededIn, placeIn, rowsOf, textIn, yesNoIn } from '../row.ts';
+import { dayIn, neededIn, placeIn, textIn, yesNoIn } from '../row.ts';
+import { rowsOf } from '../rows.ts';
 import { noteOutside } from '../rules/seasonDays.ts';
 import type { SeasonSpan } from '../rules/seasonDays.ts';
 import { targetIn } from '../target.ts';
@@ -20,7 +21,7 @@ export function checkRatings(
   const traits = [...context.settings.traits.values()].filter(({ kind }) => kind !== 'measure');
   const shape = traitSpec(traits, 'score', ['date', 'taster', 'variety', 'planting', 'blind', 'notes']);
   const required = [['date'], ['taster'], ['variety', 'planting'], ...shape.required];
-  const known = openKnown(source, { ...shape, required }, context.log);
+  const known = openKnown(source, { ...shape, required }, context);
   if (!known) return [];
   const scores: Score[] = [];
   const seen = new Set<string>();

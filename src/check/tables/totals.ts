@@ -6,12 +6,16 @@ import type { CheckContext } from '../context.ts';
 import { addPicked } from '../draft.ts';
 import type { PlantingDraft } from '../draft.ts';
 import type { VarietyRegistry } from '../registry.ts';
-import { countIn, dayIn, neededIn, placeIn, quantityIn, rowsOf, textIn } from '../row.ts';
+import { countIn, dayIn, neededIn, placeIn, quantityIn, textIn } from '../row.ts';
+import { rowsOf } from '../rows.ts';
 import { wideValuesIn } from '../traitValues.ts';
 import { PLANTING_COLUMNS, PLANTING_QUANTITIES, plantingIn } from './plantings.ts';
 import type { SeasonDays } from './plantings.ts';
 
-/** Checks totals.csv: a row a variety (or a planting), for seasons known only from a notebook. */
+/**
+ * Checks totals.csv, a row a variety (or a planting) for seasons known only from a notebook, and season.csv, the same
+ * with a row a planting.
+ */
 export function checkTotals(
   source: SourceFile,
   days: SeasonDays,
@@ -20,16 +24,18 @@ export function checkTotals(
 ): readonly PlantingDraft[] {
   const traits = [...context.settings.traits.values()];
   const wide = wideColumns(traits);
+  const isByPlanting = source.path.endsWith('/season.csv');
+  const names = [...wide.columns, ...wide.quantities.map(({ name }) => name)];
   const spec = {
-    required: [['variety'], ['plants']],
+    required: isByPlanting ? [['variety'], ['weight', 'fruits', 'first_ripe', ...names]] : [['variety'], ['plants']],
     columns: [...PLANTING_COLUMNS, 'fruits', 'first_ripe', ...wide.columns],
     quantities: [...PLANTING_QUANTITIES, { name: 'weight', dimension: 'mass' as const }, ...wide.quantities],
   };
-  const known = openKnown(source, spec, context.log);
+  const known = openKnown(source, spec, context);
   if (!known) return [];
   const drafts: PlantingDraft[] = [];
   for (const row of rowsOf(known)) {
-    neededIn(row, 'plants');
+    if (!isByPlanting) neededIn(row, 'plants');
     const draft = plantingIn(row, days, registry, context);
     const fruits = countIn(row, 'fruits');
     const grams = quantityIn(row, 'weight');

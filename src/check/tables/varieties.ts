@@ -6,10 +6,11 @@ import { cssColour } from '../cells/colours.ts';
 import { isFitId } from '../cells/ids.ts';
 import { measureDimension } from '../cells/traitColumns.ts';
 import { openKnown } from '../columns.ts';
-import type { TableSpec } from '../columns.ts';
+import type { TableSpec } from '../knownTable.ts';
 import type { CheckContext } from '../context.ts';
-import { neededIn, numberIn, placeIn, quantityIn, rowsOf, textIn, unknownIn, wordIn } from '../row.ts';
+import { neededIn, numberIn, placeIn, quantityIn, textIn, unknownIn, wordIn } from '../row.ts';
 import type { Row } from '../row.ts';
+import { rowsOf } from '../rows.ts';
 
 const COLUMNS = [
   'variety',
@@ -206,7 +207,7 @@ function reportSharedNames(
 
 /** Checks varieties.csv. */
 export function checkVarieties(source: SourceFile, context: CheckContext): readonly Variety[] {
-  const known = openKnown(source, spec(context), context.log);
+  const known = openKnown(source, spec(context), context);
   if (!known) return [];
   const rows: { variety: Variety; row: Row }[] = [];
   for (const row of rowsOf(known)) {

@@ -3,7 +3,8 @@ import type { WeatherDay } from '../../terms/trial.ts';
 import type { SourceFile } from '../../read/decode.ts';
 import { openKnown } from '../columns.ts';
 import type { CheckContext } from '../context.ts';
-import { dayIn, neededIn, placeIn, quantityIn, rowsOf, textIn } from '../row.ts';
+import { dayIn, neededIn, placeIn, quantityIn, textIn } from '../row.ts';
+import { rowsOf } from '../rows.ts';
 
 const SPEC = {
   required: [['date'], ['tmin'], ['tmax']],
@@ -21,7 +22,7 @@ const HOTTEST = 60;
 
 /** Checks weather.csv. Days without both temperatures are left out. */
 export function checkWeather(source: SourceFile, context: CheckContext): readonly WeatherDay[] {
-  const known = openKnown(source, SPEC, context.log);
+  const known = openKnown(source, SPEC, context);
   if (!known) return [];
   const days = new Map<Day, WeatherDay>();
   for (const row of rowsOf(known)) {

@@ -689,6 +689,27 @@ export const english = {
       'a file that this user may read',
       'check the rights of the file',
     ],
+    'outside-folder': [
+      'a link leads out of the trial folder',
+      'files inside the folder',
+      'copy the file into the folder in place of the link',
+    ],
+    'file-changed': [
+      'the file changed while it was read',
+      'a file that keeps still',
+      'run the command again once the file is saved',
+    ],
+    'file-twice': ['the table is there twice, also as {other}', 'each table once', 'keep one of them'],
+    'workbook-unreadable': [
+      'the workbook cannot be read: {detail}',
+      'a workbook as .xlsx or .ods without a password',
+      'open it in the spreadsheet program and save it again, or save its sheets as CSV',
+    ],
+    'sheet-unknown': [
+      'the sheet is none of the tables and was left alone',
+      'a sheet named {tables}',
+      'rename the sheet if it holds one of them',
+    ],
     'not-text': [
       'the file is not text',
       'a table saved as CSV',
@@ -721,6 +742,26 @@ export const english = {
       'a column without a title has values in it, which were not used',
       'a title in the header',
       'give the column a title, or empty it',
+    ],
+    'rows-before-header': [
+      'rows above the header were left out',
+      'the header in the first row',
+      'look whether nothing of the table is among them, or remove them',
+    ],
+    'header-repeated': [
+      'the header stands again among the rows; it was left out',
+      'the header once, at the top',
+      'remove the second header',
+    ],
+    'units-row': [
+      'the row below the header was read as units',
+      'a unit in the header, as weight_g',
+      'write the units into the header if this is not what is meant',
+    ],
+    'total-row': [
+      'the row looks like a total and was left out',
+      'records only, no sums of them',
+      'remove it; name what it is about if it is a record',
     ],
     'header-twice': ['two columns have the same title', 'each title once', 'rename or remove one of them'],
     'column-missing': [
@@ -765,6 +806,41 @@ export const english = {
       'write it as year-month-day, or set dates: day-first or dates: month-first in trial.yaml',
     ],
     'date-impossible': ['there is no such day', 'a day of the calendar', 'correct the date'],
+    'spreadsheet-error': [
+      'the cell holds an error of a spreadsheet, not a value',
+      'a value',
+      'mend the cell in the spreadsheet and save the table again',
+    ],
+    'column-too-narrow': [
+      'the cell was saved as number signs: its column was too narrow to show the value',
+      'the value itself',
+      'widen the column in the spreadsheet and save the table again',
+    ],
+    'cell-formula': [
+      'the cell holds a formula, not its result',
+      'the result',
+      'save the table with results in place of formulas',
+    ],
+    'number-scientific': [
+      'the number was shortened by a spreadsheet; its last digits may be lost',
+      'the number with all its digits',
+      'format the column as a plain number or as text and save the table again',
+    ],
+    'became-a-date': [
+      'this is a date where {column} stands: a spreadsheet may have made it from a fraction or a code',
+      '{column}',
+      'write the value again and format the column as text before saving',
+    ],
+    'date-serial': [
+      'this is a day number of a spreadsheet, not a date',
+      'a date such as 2026-08-03; the number would be {first} if days are counted from 1900, {second} if from 1904',
+      'format the column as a date, year first, and save the table again',
+    ],
+    'date-column-unit': [
+      'a column headed by a day holds bare numbers: fruits or a weight?',
+      'fruits or a unit after the day, as "{title} fruits" or "{title} g", or the unit in the cell',
+      'say in the heads of these columns what was counted or weighed',
+    ],
     'number-unreadable': [
       '{column} is not a number',
       'digits with at most one decimal point, such as 4.2',
@@ -788,6 +864,26 @@ export const english = {
     'quantity-twice': ['{quantity} is given twice in a row', 'one of its columns filled', 'empty one of the two'],
     'number-negative': ['{column} is below 0', '0 or more', 'correct the number'],
     'not-whole': ['{column} is not a whole number', 'a whole number', 'correct the number'],
+    'value-below': [
+      '{column} is given as below a limit; half the limit is counted',
+      'a number',
+      'write the value if it is known',
+    ],
+    'value-trace': [
+      '{column} is given as a trace; it counts as picked, with nothing added',
+      'a number',
+      'write the value if it is known',
+    ],
+    'value-above': [
+      '{column} is given as over a limit; what it came to is unknown, so the planting leaves that figure',
+      'a number',
+      'write the value if it is known',
+    ],
+    'bound-unused': [
+      '{column} is given as a limit or a trace; it is kept, but no mean is made with it',
+      'a number',
+      'write the value if it is known',
+    ],
     'plants-zero': ['a number of plants or seeds is 0', '1 or more', 'correct the number, or remove the row'],
     'word-unknown': ['{column} has a word that is not one of its words', '{words}', 'write one of the words expected'],
     'year-unreadable': ['{column} is not a year', 'a year of four digits', 'write the year, such as 2024'],
@@ -864,6 +960,11 @@ export const english = {
       'a day from {from} to {to}',
       'nothing to do if it is right',
     ],
+    'date-unlike-neighbours': [
+      'the date is {days} days from those of the rows around it, in a table that goes by date',
+      "a date between its neighbours'",
+      'look whether day, month or year slipped; it counts as it stands',
+    ],
     'sown-earlier-year': [
       'sown in an earlier year',
       'a sowing in the year of the season',
@@ -909,6 +1010,26 @@ export const english = {
       'a picking without any figure was left out',
       'fruits, a weight, or both',
       'fill it in; 0 if nothing was found',
+    ],
+    'picking-unlike-others': [
+      "the picking is {times} times the median of the planting's others",
+      'pickings of one planting that are more alike',
+      'look whether a digit or a unit slipped; it counts as it stands',
+    ],
+    'records-swapped': [
+      'the fruits of {first} weigh what those of {secondVariety} do, and those of {second} what those of {firstVariety} do',
+      "fruits that resemble their own variety's",
+      'look whether the records of the two plantings were swapped; they count as they stand',
+    ],
+    'unit-seems-wrong': [
+      'a fruit of this picking weighs about {factor} times the median of the variety: {units}',
+      'fruits that resemble the others of the variety',
+      'look whether the weight is in another unit; it counts as it stands',
+    ],
+    'all-on-one-day': [
+      'every picking of the season is on one day',
+      'the day of each picking',
+      'look whether the day is that of picking and not of writing; first ripe fruit rests on it',
     ],
     'generation-unknown': ['the generation cannot be read', 'F1, F2, F3 …', 'write the generation as F and a number'],
     'generation-order': [
@@ -977,6 +1098,11 @@ export const english = {
       'two tasters or more',
       'nothing to do; it is one person’s taste',
     ],
+    'taster-one-score': [
+      'one taster gave {scores} varieties the same score for {trait}',
+      'scores that tell varieties apart',
+      'look whether a column was filled down; the scores count as they stand',
+    ],
     'totals-and-plantings': [
       'a variety is in plantings.csv and in totals.csv',
       'one of the two',
@@ -1022,6 +1148,11 @@ export const english = {
       'correct the year, or remove the setting',
     ],
     'content-unreadable': ['the text cannot be read', 'Markdown in UTF-8', 'save it again as UTF-8'],
+    'front-matter': [
+      'the page starts with a block of settings, which is not read and never run',
+      'words in Markdown from the first line on',
+      'remove the block between its marks',
+    ],
     'content-unused': [
       'a text belongs to no page',
       'content/index.md, content/seasons/YEAR.md, content/varieties/ID.md or content/pages/NAME.md',

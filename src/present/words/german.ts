@@ -702,6 +702,27 @@ export const german: Words = {
       'eine Datei, die dieser Benutzer lesen darf',
       'die Rechte der Datei prüfen',
     ],
+    'outside-folder': [
+      'ein Verweis führt aus dem Ordner heraus',
+      'Dateien innerhalb des Ordners',
+      'statt des Verweises die Datei selbst in den Ordner legen',
+    ],
+    'file-changed': [
+      'die Datei wurde geändert, während sie gelesen wurde',
+      'eine Datei, die sich nicht ändert',
+      'den Befehl noch einmal ausführen, wenn die Datei gespeichert ist',
+    ],
+    'file-twice': ['die Tabelle ist zweimal da, auch als {other}', 'jede Tabelle einmal', 'eine davon behalten'],
+    'workbook-unreadable': [
+      'die Arbeitsmappe lässt sich nicht lesen: {detail}',
+      'eine Arbeitsmappe als .xlsx oder .ods ohne Kennwort',
+      'sie im Tabellenprogramm öffnen und neu speichern, oder ihre Blätter als CSV speichern',
+    ],
+    'sheet-unknown': [
+      'das Blatt ist keine der Tabellen und blieb unberührt',
+      'ein Blatt mit dem Namen {tables}',
+      'das Blatt umbenennen, wenn es eine davon enthält',
+    ],
     'not-text': [
       'die Datei ist kein Text',
       'eine als CSV gespeicherte Tabelle',
@@ -747,6 +768,26 @@ export const german: Words = {
       'ein Titel in der Kopfzeile',
       'der Spalte einen Titel geben oder sie leeren',
     ],
+    'rows-before-header': [
+      'Zeilen über dem Kopf wurden ausgelassen',
+      'der Kopf in der ersten Zeile',
+      'prüfen, ob nichts von der Tabelle darunter ist, oder sie entfernen',
+    ],
+    'header-repeated': [
+      'der Kopf steht noch einmal zwischen den Zeilen; er wurde ausgelassen',
+      'der Kopf einmal, ganz oben',
+      'den zweiten Kopf entfernen',
+    ],
+    'units-row': [
+      'die Zeile unter dem Kopf wurde als Einheiten gelesen',
+      'eine Einheit im Kopf, wie weight_g',
+      'die Einheiten in den Kopf schreiben, wenn es anders gemeint ist',
+    ],
+    'total-row': [
+      'die Zeile sieht nach einer Summe aus und wurde ausgelassen',
+      'nur Aufzeichnungen, keine Summen',
+      'sie entfernen; ist sie eine Aufzeichnung, sagen, wovon',
+    ],
     'header-twice': ['zwei Spalten haben denselben Titel', 'jeder Titel einmal', 'eine umbenennen oder entfernen'],
     'column-missing': [
       'eine Spalte fehlt',
@@ -790,6 +831,41 @@ export const german: Words = {
       'als Jahr-Monat-Tag schreiben oder dates: day-first oder dates: month-first in trial.yaml setzen',
     ],
     'date-impossible': ['diesen Tag gibt es nicht', 'ein Tag des Kalenders', 'das Datum berichtigen'],
+    'spreadsheet-error': [
+      'die Zelle enthält einen Fehler der Tabellenkalkulation, keinen Wert',
+      'ein Wert',
+      'die Zelle in der Tabellenkalkulation richten und die Tabelle neu speichern',
+    ],
+    'column-too-narrow': [
+      'die Zelle wurde als Rautezeichen gespeichert: die Spalte war zu schmal für den Wert',
+      'der Wert selbst',
+      'die Spalte in der Tabellenkalkulation verbreitern und die Tabelle neu speichern',
+    ],
+    'cell-formula': [
+      'die Zelle enthält eine Formel, nicht ihr Ergebnis',
+      'das Ergebnis',
+      'die Tabelle mit Ergebnissen statt Formeln speichern',
+    ],
+    'number-scientific': [
+      'die Zahl wurde von einer Tabellenkalkulation gekürzt; letzte Stellen können fehlen',
+      'die Zahl mit allen Stellen',
+      'die Spalte als einfache Zahl oder als Text formatieren und die Tabelle neu speichern',
+    ],
+    'became-a-date': [
+      'hier steht ein Datum, wo {column} stehen soll: eine Tabellenkalkulation kann es aus einem Bruch oder Kürzel gemacht haben',
+      '{column}',
+      'den Wert neu schreiben und die Spalte vor dem Speichern als Text formatieren',
+    ],
+    'date-serial': [
+      'das ist eine Tageszahl einer Tabellenkalkulation, kein Datum',
+      'ein Datum wie 2026-08-03; die Zahl wäre {first}, wenn ab 1900 gezählt wird, {second}, wenn ab 1904',
+      'die Spalte als Datum mit dem Jahr zuerst formatieren und die Tabelle neu speichern',
+    ],
+    'date-column-unit': [
+      'eine Spalte mit einem Tag als Kopf enthält bloße Zahlen: Früchte oder Gewicht?',
+      'fruits oder eine Einheit nach dem Tag, wie „{title} fruits“ oder „{title} g“, oder die Einheit in der Zelle',
+      'in den Köpfen dieser Spalten sagen, was gezählt oder gewogen wurde',
+    ],
     'number-unreadable': [
       '{column} ist keine Zahl',
       'Ziffern mit höchstens einem Dezimalpunkt, etwa 4.2',
@@ -817,6 +893,26 @@ export const german: Words = {
     ],
     'number-negative': ['{column} ist kleiner als 0', '0 oder mehr', 'die Zahl berichtigen'],
     'not-whole': ['{column} ist keine ganze Zahl', 'eine ganze Zahl', 'die Zahl berichtigen'],
+    'value-below': [
+      '{column} ist als kleiner als eine Grenze angegeben; die Hälfte der Grenze zählt',
+      'eine Zahl',
+      'den Wert schreiben, wenn er bekannt ist',
+    ],
+    'value-trace': [
+      '{column} ist als Spur angegeben; sie zählt als geerntet, ohne dass etwas dazukommt',
+      'eine Zahl',
+      'den Wert schreiben, wenn er bekannt ist',
+    ],
+    'value-above': [
+      '{column} ist als größer als eine Grenze angegeben; wie viel es war, ist unbekannt, daher fehlt die Pflanzung in dieser Zahl',
+      'eine Zahl',
+      'den Wert schreiben, wenn er bekannt ist',
+    ],
+    'bound-unused': [
+      '{column} ist als Grenze oder Spur angegeben; sie bleibt erhalten, geht aber in keinen Mittelwert ein',
+      'eine Zahl',
+      'den Wert schreiben, wenn er bekannt ist',
+    ],
     'plants-zero': [
       'eine Anzahl von Pflanzen oder Samen ist 0',
       '1 oder mehr',
@@ -913,6 +1009,11 @@ export const german: Words = {
       'ein Tag vom {from} bis {to}',
       'nichts zu tun, wenn es stimmt',
     ],
+    'date-unlike-neighbours': [
+      'das Datum liegt {days} Tage von denen der Zeilen daneben, in einer nach Datum geordneten Tabelle',
+      'ein Datum zwischen denen der Nachbarn',
+      'prüfen, ob Tag, Monat oder Jahr verrutscht ist; es zählt, wie es steht',
+    ],
     'sown-earlier-year': [
       'in einem früheren Jahr gesät',
       'eine Aussaat im Jahr der Saison',
@@ -970,6 +1071,26 @@ export const german: Words = {
       'eine Ernte ohne jede Zahl wurde ausgelassen',
       'Früchte, ein Gewicht oder beides',
       'ausfüllen; 0, wenn nichts gefunden wurde',
+    ],
+    'picking-unlike-others': [
+      'die Ernte ist das {times}fache vom Median der anderen dieser Pflanzung',
+      'Ernten einer Pflanzung, die einander ähnlicher sind',
+      'prüfen, ob eine Ziffer oder Einheit verrutscht ist; sie zählt, wie sie steht',
+    ],
+    'records-swapped': [
+      'die Früchte von {first} wiegen so viel wie die von {secondVariety}, und die von {second} so viel wie die von {firstVariety}',
+      'Früchte, die denen der eigenen Sorte gleichen',
+      'prüfen, ob die Aufzeichnungen der beiden Pflanzungen vertauscht sind; sie zählen, wie sie stehen',
+    ],
+    'unit-seems-wrong': [
+      'eine Frucht dieser Ernte wiegt etwa das {factor}fache vom Median der Sorte: {units}',
+      'Früchte, die den anderen der Sorte gleichen',
+      'prüfen, ob das Gewicht in einer anderen Einheit steht; es zählt, wie es steht',
+    ],
+    'all-on-one-day': [
+      'alle Ernten der Saison stehen an einem Tag',
+      'der Tag jeder Ernte',
+      'prüfen, ob der Tag der Ernte und nicht des Aufschreibens dasteht; die erste reife Frucht hängt daran',
     ],
     'generation-unknown': [
       'die Generation lässt sich nicht lesen',
@@ -1042,6 +1163,11 @@ export const german: Words = {
       'zwei Verkoster oder mehr',
       'nichts zu tun; es ist der Geschmack einer Person',
     ],
+    'taster-one-score': [
+      'jemand hat {scores} Sorten für {trait} dieselbe Note gegeben',
+      'Noten, die Sorten unterscheiden',
+      'prüfen, ob eine Spalte nach unten ausgefüllt wurde; die Noten zählen, wie sie stehen',
+    ],
     'totals-and-plantings': [
       'eine Sorte steht in plantings.csv und in totals.csv',
       'eines von beiden',
@@ -1091,6 +1217,11 @@ export const german: Words = {
       'das Jahr berichtigen oder die Einstellung entfernen',
     ],
     'content-unreadable': ['der Text lässt sich nicht lesen', 'Markdown in UTF-8', 'noch einmal als UTF-8 speichern'],
+    'front-matter': [
+      'die Seite beginnt mit einem Block von Einstellungen, der nicht gelesen und nie ausgeführt wird',
+      'Text in Markdown ab der ersten Zeile',
+      'den Block samt seinen Marken entfernen',
+    ],
     'content-unused': [
       'ein Text gehört zu keiner Seite',
       'content/index.md, content/seasons/YEAR.md, content/varieties/ID.md oder content/pages/NAME.md',

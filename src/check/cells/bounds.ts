@@ -1,0 +1,16 @@
+/** A value of which only a limit is known, or that it was too small to tell. */
+export type Bound =
+  | { readonly kind: 'below' | 'above'; readonly limit: string }
+  | { readonly kind: 'trace'; readonly limit: '' };
+
+const INITIALS = new Set([...'<>≤≥tTsS'].map((sign) => sign.charCodeAt(0)));
+const TRACE = /^(?:trace|traces|tr\.?|spur|spuren)$/i;
+
+/** A cell such as <5, > 20 g or trace; null for anything else. The limit is the text after the sign. */
+export function parseBound(text: string): Bound | null {
+  if (!INITIALS.has(text.charCodeAt(0))) return null;
+  if (TRACE.test(text)) return { kind: 'trace', limit: '' };
+  const limited = /^(<=?|>=?|≤|≥)\s*(\S.*)$/.exec(text);
+  if (!limited) return null;
+  return { kind: '<≤'.includes(limited[1]![0]!) ? 'below' : 'above', limit: limited[2]! };
+}

@@ -1,0 +1,80 @@
+import { nearestName } from '../terms/names.ts';
+import type { ProblemLog } from '../terms/problem.ts';
+import type { RawRow } from '../read/records.ts';
+import type { Table } from '../read/table.ts';
+import { unitOf } from './cells/units.ts';
+import type { KnownTable, QuantityPart, TableSpec } from './knownTable.ts';
+
+/** What a row of units says of columns that have none. */
+const NO_UNIT = /^\(?(?:no\.?|nr\.?|number|count|n|pcs|date|id|name|-)?\)?$/i;
+
+/** Reads a row below the header that holds nothing but units; null where the row is a record like any other. */
+export function unitsRow(
+  table: Table,
+  quantity: ReadonlyMap<string, readonly QuantityPart[]>,
+): { readonly line: number; readonly quantity: Map<string, QuantityPart[]> } | null {
+  if (quantity.size === 0) return null;
+  const next = table.rows().next();
+  if (next.done === true || 'kind' in next.value) return null;
+  const first: RawRow = next.value;
+  const word = (index: number): string => (first.cells[index] ?? '').trim().replace(/^[([](.*)[)\]]$/, '$1');
+  const parts = [...quantity.values()].flat();
+  let named = 0;
+  const withUnits = new Map(
+    [...quantity].map(([name, own]) => [
+      name,
+      own.map((part) => {
+        const unit = unitOf(part.dimension, word(part.index));
+        if (unit) named++;
+        return unit ? { ...part, unit } : part;
+      }),
+    ]),
+  );
+  const isUnits = first.cells.every((cell, i) => {
+    const part = parts.find(({ index }) => index === i);
+    return part && unitOf(part.dimension, word(i)) !== null ? true : NO_UNIT.test(cell.trim());
+  });
+  return isUnits && named > 0 ? { line: first.line, quantity: withUnits } : null;
+}
+
+/** Says which rows around the header were not taken for records. */
+export function reportAround({ above, file, header }: Table, unitsLine: number | null, log: ProblemLog): void {
+  if (above.length > 0) {
+    const places = above.map(({ line }) => ({ file, line, column: 1 }));
+    log.add('rows-before-header', places, above[0]!.cells.find((cell) => cell.trim() !== '')!.trim(), {
+      line: String(header.line),
+    });
+  }
+  if (unitsLine !== null) log.add('units-row', { file, line: unitsLine, column: 1 });
+}
+
+/** Reports columns that the table does not know: near ones by themselves, the others once. */
+export function reportHeader(table: Table, spec: TableSpec, unknown: KnownTable['unknown'], log: ProblemLog): void {
+  const names = [...spec.columns, ...spec.quantities.map((q) => q.name)];
+  const strange: string[] = [];
+  for (const { index, title } of unknown) {
+    const near = nearestName(
+      title,
+      names.filter((name) => !table.columns.includes(name)),
+    );
+    if (near === null) strange.push(title);
+    else log.add('column-near', table.placeOf(table.header, index), title, { near });
+  }
+  if (strange.length > 0) {
+    const first = unknown.find(({ title }) => title === strange[0])!;
+    log.add('column-unknown', table.placeOf(table.header, first.index), strange.join(', '));
+  }
+}
+
+/** A column without a title whose cells are filled: its values would be lost without a word. */
+export function reportUntitled(table: Table, log: ProblemLog): void {
+  const untitled = table.columns.flatMap((column, i) => (column === '' ? [i] : []));
+  if (untitled.length === 0) return;
+  for (const row of table.rows()) {
+    if ('kind' in row) return;
+    const filled = untitled.find((i) => (row.cells[i] ?? '').trim() !== '');
+    if (filled === undefined) continue;
+    log.add('header-empty', table.placeOf(row, filled), row.cells[filled]!.trim());
+    return;
+  }
+}

@@ -1,0 +1,76 @@
+import { foldHeader } from '../terms/names.ts';
+import type { RawRow } from '../read/records.ts';
+import { spreadsheetMark } from './cells/spreadsheet.ts';
+import type { KnownTable } from './knownTable.ts';
+import type { Row } from './row.ts';
+
+const TOTAL =
+  /^(?:(?:grand|sub)[ -]?)?totals?:?$|^sums?:?$|^(?:average|mean)s?:?$|^(?:gesamt|gesamtsumme|summe|mittel|mittelwert|durchschnitt):?$/i;
+const TOTAL_INITIALS = new Set([...'tTsSgGaAmMdD'].map((letter) => letter.charCodeAt(0)));
+
+function isTotalWord(cell: string): boolean {
+  return TOTAL_INITIALS.has(cell.trimStart().charCodeAt(0)) && TOTAL.test(cell.trim());
+}
+
+/** True for a row of sums: a word for it where the row should say what it is about. */
+function isTotal(cells: readonly string[], needed: KnownTable['needed']): boolean {
+  const first = cells.find((cell) => cell.trim() !== '') ?? '';
+  const says = isTotalWord(first) || needed.some((group) => group.some((i) => isTotalWord(cells[i] ?? '')));
+  return says && needed.some((group) => group.every((i) => (cells[i] ?? '').trim() === '' || isTotalWord(cells[i]!)));
+}
+
+function repeatsHeader({ cells }: RawRow, { columns, header }: KnownTable['table']): boolean {
+  if (cells[0] !== header.cells[0] && foldHeader(cells[0] ?? '') !== columns[0]) return false;
+  return columns.every((column, i) => foldHeader(cells[i] ?? '') === column);
+}
+
+const HASH = 35;
+const EQUALS = 61;
+const LETTER_E = 69;
+const NONE: readonly number[] = [];
+
+/** Columns in which a spreadsheet left something in place of a value; each is reported. */
+function marredIn(raw: RawRow, { table, log }: KnownTable): readonly number[] {
+  let marred = NONE;
+  for (let i = 0; i < raw.cells.length; i++) {
+    const first = raw.cells[i]!.trimStart().charCodeAt(0);
+    if (first !== HASH && first !== EQUALS && first !== LETTER_E) continue;
+    const mark = spreadsheetMark(raw.cells[i]!);
+    if (mark === null) continue;
+    log.add(mark, table.placeOf(raw, i), raw.cells[i]!.trim());
+    marred = [...marred, i];
+  }
+  return marred;
+}
+
+function withoutMarred(raw: RawRow, marred: readonly number[]): RawRow {
+  return marred.length === 0 ? raw : { ...raw, cells: raw.cells.map((cell, i) => (marred.includes(i) ? '' : cell)) };
+}
+
+/** True for a row of which every cell beyond the header is empty; a row of another width is reported. */
+function fits(raw: RawRow, { table, log }: KnownTable): boolean {
+  const width = table.columns.length;
+  const { cells } = raw;
+  if (cells.length === width || (cells.length > width && cells.slice(width).every((cell) => cell.trim() === '')))
+    return true;
+  const facts = { cells: String(cells.length), columns: String(width) };
+  const column = cells.length > width ? width : Math.max(0, cells.length - 1);
+  log.add(cells.length > width ? 'row-too-long' : 'row-too-short', table.placeOf(raw, column), '', facts);
+  return false;
+}
+
+/** Rows of a table; what is no record, and rows with too many or too few cells, are reported and left out. */
+export function* rowsOf(from: KnownTable): Generator<Row> {
+  const { table, log, unitsLine, needed } = from;
+  for (const raw of table.rows()) {
+    const start = { file: table.file, line: raw.line, column: 1 };
+    if ('kind' in raw) log.add(raw.kind, start);
+    else if (raw.line === unitsLine) continue;
+    else if (repeatsHeader(raw, table)) log.add('header-repeated', start);
+    else if (isTotal(raw.cells, needed)) log.add('total-row', start, raw.cells.find(isTotalWord)?.trim() ?? '');
+    else if (fits(raw, from)) {
+      const marred = marredIn(raw, from);
+      yield { from, raw: withoutMarred(raw, marred), marred };
+    }
+  }
+}
