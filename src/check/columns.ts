@@ -139,6 +139,7 @@ export function openKnown(
       .filter((group) => group.every((name) => known.has(name)))
       .map((group) => group.flatMap((name) => index.get(name) ?? [])),
     limited,
+    trail: { days: [], lines: [] },
     log,
   };
 }

@@ -1,8 +1,8 @@
 import type { Day } from '../terms/day.ts';
 import type { Picked, Picking, Planting, PlantingEvent } from '../terms/trial.ts';
 
-/** Numbers kept of one row: day, stage, fruits, grams, culls by number and weight. */
-const WIDTH = 6;
+/** Numbers kept of one row: day, stage, fruits, grams, culls by number and weight, line. */
+const WIDTH = 7;
 const MISSING = -1;
 const OPEN = -2;
 const TRACE = -3;
@@ -46,6 +46,8 @@ export interface PickedRow {
   readonly grams: Amount;
   readonly cullFruits: number | null;
   readonly cullGrams: number | null;
+  /** Line of the row in its table. */
+  readonly line: number;
 }
 
 const NOTHING: Picked = {
@@ -110,8 +112,26 @@ export function addPicked(record: RecordDraft, row: PickedRow): boolean {
   rows[used + 3] = grams;
   rows[used + 4] = cullFruits;
   rows[used + 5] = cullGrams;
+  rows[used + 6] = row.line;
   record.used = used + WIDTH;
   return isTwice;
+}
+
+/** A row as it was kept; figures that are not known are 0. */
+export interface KeptRow {
+  readonly day: number | null;
+  readonly fruits: number;
+  readonly grams: number;
+  readonly line: number;
+}
+
+/** The rows of a record one by one, in the order of the table. */
+export function pickedRows({ rows, used }: RecordDraft): readonly KeptRow[] {
+  return Array.from({ length: used / WIDTH }, (_, i) => {
+    const at = i * WIDTH;
+    const day = rows[at]! === NO_DAY ? null : rows[at]!;
+    return { day, fruits: Math.max(0, rows[at + 2]!), grams: Math.max(0, rows[at + 3]!), line: rows[at + 6]! };
+  });
 }
 
 function addedPicked(a: Picked, b: Picked): Picked {

@@ -38,5 +38,7 @@ export interface KnownTable {
   readonly needed: readonly (readonly number[])[];
   /** Figures of which only a limit was written, added as rows are read. */
   readonly limited: LimitedValue[];
+  /** Dates of the column `date` in the order of rows, and their lines, added as rows are read. */
+  readonly trail: { readonly days: number[]; readonly lines: number[] };
   readonly log: ProblemLog;
 }

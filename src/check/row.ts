@@ -68,7 +68,13 @@ export function dayIn(row: Row, column: string, { dates, log }: CheckContext): D
   const text = textIn(row, column);
   if (text === null) return null;
   const result = dates(text);
-  if (result.kind === 'day') return result.day;
+  if (result.kind === 'day') {
+    if (column === 'date') {
+      row.from.trail.days.push(result.day);
+      row.from.trail.lines.push(row.raw.line);
+    }
+    return result.day;
+  }
   const serial = result.kind === 'unreadable' ? serialDays(text) : null;
   if (serial) {
     log.add('date-serial', placeIn(row, column), text, { first: serial[0], second: serial[1] });

@@ -3,6 +3,7 @@ import type { RawRow } from '../read/records.ts';
 import { spreadsheetMark } from './cells/spreadsheet.ts';
 import type { KnownTable } from './knownTable.ts';
 import type { Row } from './row.ts';
+import { reportLoneDates } from './rules/doubts.ts';
 
 const TOTAL =
   /^(?:(?:grand|sub)[ -]?)?totals?:?$|^sums?:?$|^(?:average|mean)s?:?$|^(?:gesamt|gesamtsumme|summe|mittel|mittelwert|durchschnitt):?$/i;
@@ -73,4 +74,5 @@ export function* rowsOf(from: KnownTable): Generator<Row> {
       yield { from, raw: withoutMarred(raw, marred), marred };
     }
   }
+  reportLoneDates(from.trail.days, from.trail.lines, table.file, from);
 }

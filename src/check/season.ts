@@ -7,6 +7,7 @@ import type { CheckContext } from './context.ts';
 import { finishPlanting, joinPlantings } from './draft.ts';
 import type { PlantingDraft, RecordDraft } from './draft.ts';
 import type { VarietyRegistry } from './registry.ts';
+import { reportDoubtfulPickings, reportSameScores } from './rules/doubts.ts';
 import { seasonSpan } from './rules/seasonDays.ts';
 import { checkGermination } from './tables/germination.ts';
 import { checkHarvests } from './tables/harvests.ts';
@@ -130,6 +131,8 @@ export function checkSeason(
     for (const map of maps) for (const [id, record] of map) lists.set(id, [...(lists.get(id) ?? []), record]);
     return lists;
   };
+  reportDoubtfulPickings(all, year, context);
+  reportSameScores(scores, year, context);
   const plantings = all.map(finishPlanting);
   return {
     year,

@@ -25,6 +25,7 @@ export function checkGermination(
   const known = openKnown(source, SPEC, context);
   if (!known) return [];
   const batches: SeedBatch[] = [];
+  const seen = new Set<string>();
   for (const row of rowsOf(known)) {
     if (neededIn(row, 'variety') === null) continue;
     const variety = varietyIn(row, 'variety', registry, context);
@@ -50,6 +51,10 @@ export function checkGermination(
     }
     if (partsOf(sown).year !== year)
       context.log.add('sown-earlier-year', placeIn(row, 'sown'), textIn(row, 'sown') ?? '');
+    const sign = [variety.id, ...row.raw.cells].join('|');
+    if (seen.has(sign))
+      context.log.add('row-twice', placeIn(row, 'sown'), textIn(row, 'sown') ?? '', { table: 'germination.csv' });
+    seen.add(sign);
     batches.push({ variety: variety.id, sown, seeds, germinated, checked, temperatureC });
   }
   return batches;

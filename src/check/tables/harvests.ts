@@ -89,6 +89,7 @@ function pickedOnce(row: Row, take: TakeLimit<Amount>, context: CheckContext): r
     grams: limitedQuantityIn(row, 'weight', take),
     cullFruits: countIn(row, 'unusable_fruits'),
     cullGrams: quantityIn(row, 'unusable_weight'),
+    line: row.raw.line,
   };
   if (day === null && (textIn(row, 'date') !== null || row.marred.length > 0)) return null;
   const { fruits, grams, cullFruits, cullGrams } = picked;
@@ -100,7 +101,13 @@ function pickedOnce(row: Row, take: TakeLimit<Amount>, context: CheckContext): r
 /** The pickings of a row with one column a day. */
 function pickedOnDays(row: Row, { days }: DaySheet, take: TakeLimit<Amount>): readonly DatedRow[] {
   const stage = stageIn(row);
-  return pickedByDay(row, days, take).map((own) => ({ ...own, stage, cullFruits: null, cullGrams: null }));
+  return pickedByDay(row, days, take).map((own) => ({
+    ...own,
+    stage,
+    cullFruits: null,
+    cullGrams: null,
+    line: row.raw.line,
+  }));
 }
 
 /** What was picked under a variety's name although it has several plantings. */

@@ -2,7 +2,7 @@ import type { Measurement } from '../../terms/trial.ts';
 import type { SourceFile } from '../../read/decode.ts';
 import { openKnown } from '../columns.ts';
 import type { CheckContext } from '../context.ts';
-import { dayIn, neededIn, textIn } from '../row.ts';
+import { dayIn, neededIn, placeIn, textIn } from '../row.ts';
 import { rowsOf } from '../rows.ts';
 import { noteOutside } from '../rules/seasonDays.ts';
 import type { SeasonSpan } from '../rules/seasonDays.ts';
@@ -23,6 +23,7 @@ export function checkMeasurements(
   const known = openKnown(source, { ...shape, required }, context);
   if (!known) return [];
   const measured: Measurement[] = [];
+  const seen = new Set<string>();
   for (const row of rowsOf(known)) {
     const target = targetIn(row, index, context);
     const day = dayIn(row, 'date', context);
@@ -31,6 +32,11 @@ export function checkMeasurements(
     const values = [...wideValuesIn(row, traits, context), ...(long ? [long] : [])];
     if (!target || day === null) continue;
     noteOutside(row, 'date', day, span, context);
+    const sign = row.raw.cells.join('|');
+    // Two fruits may share one figure, hardly all of several.
+    if (values.length > 1 && seen.has(sign))
+      context.log.add('row-twice', placeIn(row, 'date'), textIn(row, 'date') ?? '', { table: 'measurements.csv' });
+    seen.add(sign);
     for (const { trait, value } of values) {
       const planting = target.planting?.fields.id ?? null;
       measured.push({ day, variety: target.variety.id, planting, trait: trait.key, value });

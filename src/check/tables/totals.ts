@@ -53,7 +53,8 @@ export function checkTotals(
       );
     }
     if (fruits !== null || grams !== null) {
-      addPicked(draft.record, { day: null, stage: 'ripe', fruits, grams, cullFruits: null, cullGrams: null });
+      const { line } = row.raw;
+      addPicked(draft.record, { day: null, stage: 'ripe', fruits, grams, cullFruits: null, cullGrams: null, line });
     }
     const totals = { firstRipe, traits: new Map(values.map(({ trait, value }) => [trait.key, value])) };
     drafts.push({ ...draft, fields: { ...draft.fields, totals } });
