@@ -1,4 +1,5 @@
 import { problemGuide, problemWords } from '../../src/present/words/problems.ts';
+import { placeText, sheetPlace } from '../../src/terms/place.ts';
 import { severityOf } from '../../src/terms/problem.ts';
 import type { Page, SiteContent } from '../content.ts';
 import { page } from '../page.tsx';
@@ -18,10 +19,7 @@ export function notesPage(content: SiteContent): Page {
             return (
               <li>
                 {say.severity[severityOf(problem)]} <a href={`#${problem.code}`}>{problem.code}</a>: {words.problem} (
-                <code>
-                  {at?.file}
-                  {at?.line ? `:${at.line}` : ''}
-                </code>
+                <code>{at ? placeText({ ...at, column: sheetPlace(at) ? at.column : null }) : ''}</code>
                 {problem.places.length > 1 ? `, ${say.places(problem.places.length)}` : ''})
               </li>
             );

@@ -77,27 +77,17 @@ export function reportWindows(file: string, line: number | null, log: ProblemLog
   if (line !== null) log.add('read-as-windows', { file, line, column: 1 });
 }
 
-/**
- * Opens a table and understands its header; every fault of the header is reported.
- *
- * @returns the table, or null where it cannot be used
- */
-export function openKnown(
-  source: SourceFile,
+/** What the columns of a header are; null where one keeps the table from being used. */
+function understand(
+  table: Table,
   spec: TableSpec,
-  { log, limited }: Pick<CheckContext, 'log' | 'limited'>,
-): KnownTable | null {
-  const table = openTable(source, (columns) => hasRequired(columns, spec));
-  if ('kind' in table) {
-    reportFault(source.path, table, log);
-    return null;
-  }
-  reportWindows(source.path, table.windowsLine, log);
+  log: ProblemLog,
+): Pick<KnownTable, 'index' | 'quantity' | 'unknown'> | null {
   const index = new Map<string, number>();
   const quantity = new Map<string, QuantityPart[]>();
   const unknown: { index: number; title: string }[] = [];
-  let sound = true;
   const known = new Set(spec.columns);
+  let sound = true;
   table.columns.forEach((column, i) => {
     const place = table.placeOf(table.header, i);
     if (column === '') return;
@@ -125,19 +115,38 @@ export function openKnown(
     log.add('column-missing', table.placeOf(table.header, 0), table.titles.join(', '), { column: group.join(' or ') });
     sound = false;
   }
-  if (!sound) return null;
-  const units = unitsRow(table, quantity);
+  return sound ? { index, quantity, unknown } : null;
+}
+
+/**
+ * Opens a table and understands its header; every fault of the header is reported.
+ *
+ * @returns the table, or null where it cannot be used
+ */
+export function openKnown(
+  source: SourceFile,
+  spec: TableSpec,
+  { log, limited }: Pick<CheckContext, 'log' | 'limited'>,
+): KnownTable | null {
+  const table = openTable(source, (columns) => hasRequired(columns, spec));
+  if ('kind' in table) {
+    reportFault(source.path, table, log);
+    return null;
+  }
+  reportWindows(source.path, table.windowsLine, log);
+  const header = understand(table, spec, log);
+  if (!header) return null;
+  const units = unitsRow(table, header.quantity);
   reportAround(table, units?.line ?? null, log);
   return {
+    ...header,
     table,
-    index,
-    quantity: units?.quantity ?? quantity,
-    unknown,
+    quantity: units?.quantity ?? header.quantity,
     decimalCommas: findDecimalCommas(table, log),
     unitsLine: units?.line ?? null,
     needed: spec.required
-      .filter((group) => group.every((name) => known.has(name)))
-      .map((group) => group.flatMap((name) => index.get(name) ?? [])),
+      .filter((group) => group.every((name) => spec.columns.includes(name)))
+      .map((group) => group.flatMap((name) => header.index.get(name) ?? [])),
     limited,
     trail: { days: [], lines: [] },
     log,

@@ -129,8 +129,13 @@ export interface KeptRow {
 export function pickedRows({ rows, used }: RecordDraft): readonly KeptRow[] {
   return Array.from({ length: used / WIDTH }, (_, i) => {
     const at = i * WIDTH;
-    const day = rows[at]! === NO_DAY ? null : rows[at]!;
-    return { day, fruits: Math.max(0, rows[at + 2]!), grams: Math.max(0, rows[at + 3]!), line: rows[at + 6]! };
+    const day = rows[at]!;
+    return {
+      day: day === NO_DAY ? null : day,
+      fruits: Math.max(0, rows[at + 2]!),
+      grams: Math.max(0, rows[at + 3]!),
+      line: rows[at + 6]!,
+    };
   });
 }
 

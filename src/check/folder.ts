@@ -1,5 +1,5 @@
-import { nearestName } from '../terms/names.ts';
-import { fileOnly } from '../terms/place.ts';
+import { foldHeader, nearestName } from '../terms/names.ts';
+import { fileOnly, placeText } from '../terms/place.ts';
 import type { ProblemLog } from '../terms/problem.ts';
 import type { SourceFile } from '../read/decode.ts';
 import { SEASON_TABLES } from './season.ts';
@@ -21,9 +21,44 @@ export interface TrialFiles {
   readonly unreadable: readonly { readonly path: string; readonly reason: string }[];
   /** Names that are none of the contract's, for near misses: `data/2026/observation.csv`. */
   readonly others: readonly string[];
+  /** Workbooks that could not be read, with the reason. */
+  readonly workbooks?: readonly { readonly path: string; readonly detail: string }[];
+  /** Tables that are there twice: the second, and the first. */
+  readonly twice: readonly { readonly path: string; readonly other: string }[];
+}
+
+/** Which table a file or a sheet is: settings, varieties, or one of a season's; null for any other. */
+type TableName =
+  | 'trial.yaml'
+  | 'varieties.csv'
+  | 'addresses.csv'
+  | { readonly year: number; readonly table: SeasonTable };
+
+const seasonTable = (stem: string): SeasonTable | undefined => SEASON_TABLES.find((name) => name === `${stem}.csv`);
+
+/** A sheet named `harvests` in data/2026.xlsx or data/2026/book.xlsx, or `2026 harvests` in any workbook of data/. */
+function sheetName(path: string): TableName | null {
+  const [file = '', sheet = ''] = path.split(/#(.*)/s);
+  const stem = foldHeader(sheet);
+  if (stem === 'varieties') return 'varieties.csv';
+  const year = /^data\/(\d{4})(?:\.\w+$|\/)/.exec(file)?.[1];
+  const named = /^(?:(\d{4})_(\w+)|(\w+)_(\d{4}))$/.exec(stem);
+  const table = seasonTable(year === undefined ? (named?.[2] ?? named?.[3] ?? '') : stem);
+  const own = year ?? named?.[1] ?? named?.[4];
+  return table && own !== undefined ? { year: Number(own), table } : null;
+}
+
+function tableName(path: string): TableName | null {
+  if (path.includes('#')) return sheetName(path);
+  const [, first = '', second, ...deeper] = path.split('/');
+  if (second === undefined)
+    return first === 'trial.yaml' || first === 'varieties.csv' || first === 'addresses.csv' ? first : null;
+  const table = SEASON_TABLES.find((name) => name === second);
+  return /^\d{4}$/.test(first) && table && deeper.length === 0 ? { year: Number(first), table } : null;
 }
 
 const TOP = ['trial.yaml', 'varieties.csv'];
+const SHEETS = ['varieties', ...SEASON_TABLES.map((name) => name.replace('.csv', ''))].join(', ');
 
 /**
  * Sorts the files below `data/`.
@@ -42,38 +77,66 @@ export function sortFiles(
   const photos = found
     .filter(({ path }) => path.startsWith('content/photos/') && !path.endsWith('.md'))
     .map(({ path }) => path.replace('content/photos/', ''));
-  let settings: SourceFile | null = null;
-  let addresses: SourceFile | null = null;
-  let varieties: SourceFile | null = null;
+  const top = new Map<string, SourceFile>();
+  const twice: { path: string; other: string }[] = [];
   for (const source of found) {
     if (!source.path.startsWith('data/')) continue;
-    const [, first = '', second, ...deeper] = source.path.split('/');
-    const table = SEASON_TABLES.find((name) => name === second);
-    if (source.path === 'data/trial.yaml') settings = source;
-    else if (source.path === 'data/varieties.csv') varieties = source;
-    else if (source.path === 'data/addresses.csv') addresses = source;
-    else if (/^\d{4}$/.test(first) && table && deeper.length === 0) {
-      const tables = seasons.get(Number(first)) ?? new Map<SeasonTable, SourceFile>();
-      tables.set(table, source);
-      seasons.set(Number(first), tables);
-    } else others.push(source.path);
+    const name = tableName(source.path);
+    if (name === null) {
+      others.push(source.path);
+      continue;
+    }
+    const year = typeof name === 'string' ? null : name.year;
+    const tables: Map<string, SourceFile> = year === null ? top : (seasons.get(year) ?? new Map());
+    const key = typeof name === 'string' ? name : name.table;
+    const known = tables.get(key);
+    if (known) twice.push({ path: source.path, other: known.path });
+    else tables.set(key, source);
+    if (year !== null) seasons.set(year, tables as Map<SeasonTable, SourceFile>);
   }
-  return { hasData, settings, varieties, seasons, content, photos, addresses, unreadable, others };
+  return {
+    hasData,
+    settings: top.get('trial.yaml') ?? null,
+    varieties: top.get('varieties.csv') ?? null,
+    seasons,
+    content,
+    photos,
+    addresses: top.get('addresses.csv') ?? null,
+    unreadable,
+    others,
+    twice,
+  };
+}
+
+/** Reports files and folders that could not be read. */
+function reportUnreadable({ unreadable, workbooks, twice }: TrialFiles, log: ProblemLog): void {
+  for (const { path, reason } of unreadable) {
+    if (reason === 'outside') log.add('outside-folder', fileOnly(path));
+    else if (reason === 'changed') log.add('file-changed', fileOnly(path));
+    else log.add('file-unreadable', fileOnly(path), '', { reason });
+  }
+  for (const { path, detail } of workbooks ?? []) log.add('workbook-unreadable', fileOnly(path), '', { detail });
+  for (const { path, other } of twice) log.add('file-twice', fileOnly(path), '', { other: placeText(fileOnly(other)) });
 }
 
 /** Reports what is missing, misnamed or unreadable in a folder. */
 export function listFolder(files: TrialFiles, log: ProblemLog): void {
-  for (const { path, reason } of files.unreadable) log.add('file-unreadable', fileOnly(path), '', { reason });
+  reportUnreadable(files, log);
   if (!files.hasData) {
     log.add('no-data-folder', fileOnly('data'));
     return;
   }
   const isUnreadable = (path: string): boolean => files.unreadable.some((file) => file.path === path);
+  const someUnread = files.unreadable.length + (files.workbooks?.length ?? 0) > 0;
   if (!files.varieties && !isUnreadable('data/varieties.csv'))
     log.add('missing-varieties', fileOnly('data/varieties.csv'));
-  if (files.seasons.size === 0 && files.unreadable.length === 0) log.add('no-seasons', fileOnly('data'));
+  if (files.seasons.size === 0 && !someUnread) log.add('no-seasons', fileOnly('data'));
   const strange = new Set<string>();
   for (const path of files.others) {
+    if (path.includes('#')) {
+      log.add('sheet-unknown', fileOnly(path), '', { tables: SHEETS });
+      continue;
+    }
     const [, first = '', second, ...deeper] = path.split('/');
     if (deeper.length > 0) continue;
     const name = second ?? first;

@@ -4,6 +4,6 @@ import { tellProblems } from './tellProblems.ts';
 import type { Telling } from './tellProblems.ts';
 
 /** `keeprow check`: reads everything, prints every problem, writes nothing. Returns the exit code. */
-export function runCheck(folder: string, telling: Telling): number {
-  return tellProblems(checkTrial(readFolder(folder)).problems, telling);
+export async function runCheck(folder: string, telling: Telling): Promise<number> {
+  return tellProblems(checkTrial(await readFolder(folder)).problems, telling);
 }

@@ -212,7 +212,7 @@ export async function makePages(
   isFit: (problems: readonly Problem[]) => boolean = () => true,
   mayDrop = false,
 ): Promise<MadePages> {
-  const found = readFolder(folder);
+  const found = await readFolder(folder);
   const { trial, problems: checked, content } = checkTrial(found);
   const none = { pages: [], files: new Map(), ledger: '', lastYear: null };
   if (!trial) {

@@ -1,51 +1,85 @@
-import { readdirSync, readFileSync, statSync } from 'node:fs';
-import { join } from 'node:path';
+import { readdirSync, readFileSync, realpathSync, statSync } from 'node:fs';
+import { join, sep } from 'node:path';
 import type { SourceFile } from '../read/decode.ts';
 import { sortFiles } from '../check/folder.ts';
 import type { TrialFiles } from '../check/folder.ts';
+import { openWorkbooks } from './workbooks.ts';
 
-const READ = { data: /\.(csv|ya?ml|txt|tsv)$/i, content: /\.(md|jpe?g|png|webp|avif|tiff?|gif)$/i };
+const READ = { data: /\.(csv|ya?ml|txt|tsv|xlsx|ods)$/i, content: /\.(md|jpe?g|png|webp|avif|tiff?|gif)$/i };
 /** Photos are named here and read when they are made smaller. */
 const PHOTO = /\.(jpe?g|png|webp|avif|tiff?|gif)$/i;
+const WORKBOOK = /\.(xlsx|ods)$/i;
+/** Files that a spreadsheet keeps beside an open one. */
+const LOCK = /^(?:~\$|\.~lock\.)/;
 const LARGEST = 1 << 29;
 
 function reasonOf(fault: unknown): string {
   return fault instanceof Error && 'code' in fault ? String(fault.code) : 'unknown';
 }
 
-/** Reads a trial folder: the tables and settings of `data/`, the Markdown of `content/`, in the order of their names. */
-export function readFolder(folder: string): TrialFiles {
-  const found: SourceFile[] = [];
-  const unreadable: { path: string; reason: string }[] = [];
-  const visit = (path: string, wanted: RegExp, depth = 0): boolean => {
-    let names: string[];
+type Found = { readonly files: SourceFile[]; readonly unreadable: TrialFiles['unreadable'][number][] };
+
+/** Bytes of a file that did not change while it was read. */
+function readWhole(path: string): Uint8Array | 'changed' {
+  const before = statSync(path);
+  const bytes = readFileSync(path);
+  const after = statSync(path);
+  const isSame = before.mtimeMs === after.mtimeMs && before.size === after.size && bytes.length === after.size;
+  return isSame ? bytes : 'changed';
+}
+
+function readFile(root: string, inside: string, { files, unreadable }: Found): void {
+  const path = join(root, inside);
+  const add = (reason: string): void => void unreadable.push({ path: inside, reason });
+  if (!`${realpathSync(path)}${sep}`.startsWith(`${root}${sep}`)) return add('outside');
+  if (statSync(path).size > LARGEST) return add('larger than 512 MB');
+  const bytes = PHOTO.test(inside) ? new Uint8Array() : readWhole(path);
+  if (bytes === 'changed') add('changed');
+  else files.push({ path: inside, bytes });
+}
+
+/** Reads what is wanted below a folder, one level deep, in the order of names; false where there is no such folder. */
+function visit(root: string, path: string, wanted: RegExp, found: Found, depth = 0): boolean {
+  let names: string[];
+  try {
+    names = readdirSync(join(root, path)).toSorted();
+  } catch (fault) {
+    const isMissing = reasonOf(fault) === 'ENOENT';
+    if (depth > 0 || !isMissing) found.unreadable.push({ path, reason: reasonOf(fault) });
+    return !isMissing;
+  }
+  for (const name of names) {
+    if (LOCK.test(name)) continue;
+    const inside = `${path}/${name}`;
     try {
-      names = readdirSync(join(folder, path)).toSorted();
+      const stat = statSync(join(root, inside));
+      if (stat.isDirectory()) {
+        const isInside = `${realpathSync(join(root, inside))}${sep}`.startsWith(`${root}${sep}`);
+        if (!isInside) found.unreadable.push({ path: inside, reason: 'outside' });
+        else if (depth < 1) visit(root, inside, wanted, found, depth + 1);
+      } else if (stat.isFile() && wanted.test(name)) readFile(root, inside, found);
     } catch (fault) {
-      if (depth > 0 || reasonOf(fault) !== 'ENOENT') unreadable.push({ path, reason: reasonOf(fault) });
-      return reasonOf(fault) !== 'ENOENT';
+      found.unreadable.push({ path: inside, reason: reasonOf(fault) });
     }
-    for (const name of names) {
-      const inside = `${path}/${name}`;
-      try {
-        const stat = statSync(join(folder, inside));
-        if (stat.isDirectory()) {
-          if (depth < 1) visit(inside, wanted, depth + 1);
-        } else if (stat.isFile() && wanted.test(name)) {
-          if (stat.size > LARGEST) unreadable.push({ path: inside, reason: 'larger than 512 MB' });
-          else
-            found.push({
-              path: inside,
-              bytes: PHOTO.test(name) ? new Uint8Array() : readFileSync(join(folder, inside)),
-            });
-        }
-      } catch (fault) {
-        unreadable.push({ path: inside, reason: reasonOf(fault) });
-      }
-    }
-    return true;
-  };
-  const hasData = visit('data', READ.data);
-  visit('content', READ.content);
-  return sortFiles(found, unreadable, hasData);
+  }
+  return true;
+}
+
+/**
+ * Reads a trial folder: the tables, workbooks and settings of `data/`, the Markdown of `content/`, in the order of
+ * their names. Links are followed only inside the folder.
+ */
+export async function readFolder(folder: string): Promise<TrialFiles> {
+  const found: Found = { files: [], unreadable: [] };
+  let root = folder;
+  try {
+    root = realpathSync(folder);
+  } catch {
+    return sortFiles([], [], false);
+  }
+  const hasData = visit(root, 'data', READ.data, found);
+  visit(root, 'content', READ.content, found);
+  const { sheets, unread } = await openWorkbooks(found.files.filter(({ path }) => WORKBOOK.test(path)));
+  const files = [...found.files.filter(({ path }) => !WORKBOOK.test(path)), ...sheets];
+  return { ...sortFiles(files, found.unreadable, hasData), workbooks: unread };
 }

@@ -1,14 +1,11 @@
 import { severityOf } from '../terms/problem.ts';
 import type { Problem } from '../terms/problem.ts';
+import { placeText, sheetPlace } from '../terms/place.ts';
 import type { Place } from '../terms/place.ts';
 import { problemWords } from './words/problems.ts';
 
 const SHOWN_PLACES = 5;
 const LONGEST_FOUND = 120;
-
-function at({ file, line, column }: Place): string {
-  return line === null ? file : `${file}:${line}${column === null ? '' : `:${column}`}`;
-}
 
 /** Text from a file made harmless for a terminal and short enough to read. */
 function shown(found: string): string {
@@ -26,11 +23,14 @@ export function problemText(problem: Problem, inColour = false): string {
   const shownSeverity = inColour ? `${COLOURS[severity]}${severity}\u001b[0m` : severity;
   const words = problemWords(problem.code, problem.facts);
   const [first, ...more] = problem.places;
-  const lines = [`${first ? at(first) : '-'} ${shownSeverity} ${problem.code}`, `  ${words.problem}`];
+  const lines = [`${first ? shown(placeText(first)) : '-'} ${shownSeverity} ${problem.code}`, `  ${words.problem}`];
   if (problem.found !== '') lines.push(`  found     "${shown(problem.found)}"`);
   lines.push(`  expected  ${shown(words.expected)}`, `  mend      ${shown(words.mend)}`);
   if (more.length > 0) {
-    const places = more.slice(0, SHOWN_PLACES - 1).map(({ line, file }) => (line === null ? file : `line ${line}`));
+    const places = more.slice(0, SHOWN_PLACES - 1).map((place) => {
+      const cell = sheetPlace(place)?.cell;
+      return cell ?? (place.line === null ? place.file : `line ${place.line}`);
+    });
     const rest = more.length - places.length;
     lines.push(
       `  also at   ${places.join(', ')}${rest > 0 ? ` and ${rest} more` : ''} (${problem.places.length} places)`,
@@ -66,7 +66,7 @@ export function problemsDocument(problems: readonly Problem[]): string {
       found: problem.found,
       expected: words.expected,
       mend: words.mend,
-      places: problem.places,
+      places: problem.places.map((place) => ({ ...place, ...sheetPlace(place) })),
     };
   });
   return `${JSON.stringify({ format: 'keeprow-problems/1', problems: listed }, null, 2)}\n`;

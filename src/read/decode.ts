@@ -1,8 +1,16 @@
-/** A file of the trial folder as it was found on disk. */
+/** A filled row of a workbook's sheet. */
+export interface SheetRow {
+  readonly line: number;
+  readonly cells: readonly string[];
+}
+
+/** A file of the trial folder as it was found on disk, or a sheet of a workbook. */
 export interface SourceFile {
-  /** Path from the trial folder, with `/`. */
+  /** Path from the trial folder, with `/`; a sheet's name after `#`. */
   readonly path: string;
   readonly bytes: Uint8Array;
+  /** Rows of a sheet; a sheet has no bytes of its own. */
+  readonly rows?: readonly SheetRow[];
 }
 
 export type Decoded =

@@ -1,7 +1,8 @@
 import type { Place } from '../terms/place.ts';
 import { foldHeader } from '../terms/names.ts';
 import { decodeText } from './decode.ts';
-import type { SourceFile } from './decode.ts';
+import type { Block } from './blocks.ts';
+import type { SheetRow, SourceFile } from './decode.ts';
 import { DELIMITERS, findDelimiter, namedDelimiter } from './delimiter.ts';
 import { placeOfCell, readRecords } from './records.ts';
 import type { RawRow, RecordFault } from './records.ts';
@@ -94,6 +95,22 @@ function tableOf(
   };
 }
 
+const NO_BLOCK: Block = { text: '', line: 1, records: null };
+
+function openSheet(file: string, sheet: readonly SheetRow[], isHeader: HeaderTest): Table | TableFault {
+  function* rows(): Generator<RawRow> {
+    for (const { line, cells } of sheet) yield { line, cells, block: NO_BLOCK };
+  }
+  const head = findHead(rows(), 0, isHeader) ?? firstRow(rows(), 0);
+  if ('kind' in head) return head;
+  return tableOf(head, rows, {
+    file,
+    windowsLine: null,
+    mayHaveDecimalCommas: sheet.some(({ cells }) => cells.some((cell) => /\d,\d/.test(cell))),
+    placeOf: ({ line }, column) => ({ file, line, column: column + 1 }),
+  });
+}
+
 /**
  * Opens a table: encoding, delimiter and header are found out; no cell is judged.
  *
@@ -102,6 +119,7 @@ function tableOf(
  * @returns         the table, or what keeps it from being one
  */
 export function openTable(source: SourceFile, isHeader: HeaderTest = () => false): Table | TableFault {
+  if (source.rows) return openSheet(source.path, source.rows, isHeader);
   const decoded = decodeText(source.bytes);
   if (decoded.kind !== 'text') return decoded;
   const { text } = decoded;

@@ -65,8 +65,8 @@ function line(what: string, run: Run, against?: Run): void {
 }
 
 /** Writes the demo's charts, both renditions, as specification and data; returns the file. */
-function demoCharts(): string {
-  const { trial } = checkTrial(readFolder(root));
+async function demoCharts(): Promise<string> {
+  const { trial } = checkTrial(await readFolder(root));
   const writing = writingOf(trial!.settings);
   const seasons = trial!.seasons.map((season) => seasonSeen(trial!, season));
   const seasonCharts = seasons.flatMap((seen) => {
@@ -154,7 +154,7 @@ else {
   line('keeprow --version', best([command, '--version'], 7), empty);
   line('keeprow --help', best([command, '--help'], 7), empty);
   line('check of the demo', best([command, 'check', root, '--quiet'], 5));
-  const bare = best(['--import', 'tsx', join(root, 'tests/bench/bareBuild.ts'), demoCharts()], 5);
+  const bare = best(['--import', 'tsx', join(root, 'tests/bench/bareBuild.ts'), await demoCharts()], 5);
   line('bare Eleventy + Vega, as many pages, the same charts', bare);
   const out = join(mkdtempSync(join(tmpdir(), 'keeprow-bench-')), 'site');
   line('cold build of the demo', best([command, 'build', root, '--out', out, '--quiet'], 5), bare);

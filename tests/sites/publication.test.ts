@@ -66,7 +66,7 @@ describe('what the demo publishes', () => {
       }
     });
   });
-  it('reads its own tables back without loss of what is published', () => {
+  it('reads its own tables back without loss of what is published', async () => {
     const again = folderOf('again');
     write(again, {
       'data/trial.yaml': readFileSync(join(folder, 'data/trial.yaml'), 'utf8'),
@@ -78,8 +78,8 @@ describe('what the demo publishes', () => {
       'data/2026/plantings.csv': text('2026/plantings.csv'),
       'data/2026/harvests.csv': text('2026/harvests.csv'),
     });
-    const seen = (path: string) => {
-      const { trial, problems } = checkTrial(readFolder(path));
+    const seen = async (path: string) => {
+      const { trial, problems } = checkTrial(await readFolder(path));
       expect(
         problems.filter(
           ({ code }) =>
@@ -88,7 +88,7 @@ describe('what the demo publishes', () => {
       ).toEqual([]);
       return seasonSeen(trial!, trial!.seasons.at(-1)!);
     };
-    const [here, there] = [seen(folder), seen(again)];
+    const [here, there] = [await seen(folder), await seen(again)];
     expect(there.yields.size).toBe(here.yields.size);
     for (const [id, own] of here.yields) {
       const back = there.yields.get(id)!;

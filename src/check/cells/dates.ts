@@ -51,7 +51,10 @@ export function dateReader(language: string, order: DateOrder): DateReader {
   const months = monthNames(language);
   const known = new Map<string, DateResult>();
   const read = (text: string): DateResult => {
-    const iso = /^(\d{4})-(\d{2})-(\d{2})$/.exec(text) ?? /^(\d{4})\/(\d{1,2})\/(\d{1,2})$/.exec(text);
+    // A time of the day may follow, as phones and spreadsheets add it; it says nothing of the day.
+    const iso =
+      /^(\d{4})-(\d{2})-(\d{2})(?:[T ]\d{1,2}:\d{2}(?::\d{2})?)?$/.exec(text) ??
+      /^(\d{4})\/(\d{1,2})\/(\d{1,2})$/.exec(text);
     if (iso) return made(Number(iso[1]), Number(iso[2]), Number(iso[3]));
     const worded = /^(\d{1,2})(?:st|nd|rd|th|\.)?[\s-]+([\p{L}]+)\.?,?[\s-]+(\d{4})$/u.exec(text);
     if (worded) {

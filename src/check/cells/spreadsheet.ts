@@ -19,14 +19,31 @@ export function isScientific(text: string): boolean {
   return /^[+-]?\d+(?:[.,]\d+)?e[+-]?\d+$/i.test(text);
 }
 
+/** Languages in which spreadsheets write the names of months here and around. */
+const LANGUAGES = ['en', 'de', 'fr', 'es', 'it', 'nl', 'pl', 'sv'];
+let monthStarts: Set<string> | null = null;
+
+/** True for the name of a month, or a short form of three letters and more. */
+function isMonth(word: string): boolean {
+  if (!monthStarts) {
+    monthStarts = new Set();
+    for (const language of LANGUAGES) {
+      const format = new Intl.DateTimeFormat(language, { month: 'long', timeZone: 'UTC' });
+      for (let month = 0; month < 12; month++) {
+        const name = format.format(Date.UTC(2001, month, 1)).toLowerCase();
+        for (let length = 3; length <= name.length; length++) monthStarts.add(name.slice(0, length));
+      }
+    }
+  }
+  return monthStarts.has(word.toLowerCase());
+}
+
 /** True for what a spreadsheet makes of 1/2 or of a code such as MAR1: a day and a month, with or without a year. */
 export function looksLikeDate(text: string): boolean {
-  return (
-    /^\d{4}-\d{2}-\d{2}(?:[ T]0{1,2}:00(?::00)?)?$/.test(text) ||
-    /^\d{1,2}[/.-]\d{1,2}[/.-](?:\d{2}|\d{4})$/.test(text) ||
-    /^\d{1,2}[-. ]\p{L}{3,4}\.?(?:[- ]\d{2,4})?$/u.test(text) ||
-    /^\p{L}{3,4}\.?[- ]\d{1,4}$/u.test(text)
-  );
+  if (/^\d{4}-\d{2}-\d{2}(?:[ T]0{1,2}:00(?::00)?)?$/.test(text)) return true;
+  if (/^\d{1,2}[/.-]\d{1,2}[/.-](?:\d{2}|\d{4})$/.test(text)) return true;
+  const word = /^\d{1,2}[-. ](\p{L}{3,})\.?(?:[- ]\d{2,4})?$/u.exec(text) ?? /^(\p{L}{3,})\.?[- ]\d{1,4}$/u.exec(text);
+  return word !== null && isMonth(word[1]!);
 }
 
 const FIRST_SERIAL = 20_000;

@@ -1,0 +1,131 @@
+import { readFileSync } from 'node:fs';
+import { describe, expect, it } from 'vitest';
+import { sortFiles } from '../../src/check/folder.ts';
+import { checkTrial } from '../../src/check/trial.ts';
+import { openWorkbooks } from '../../src/main/workbooks.ts';
+import { problemsDocument, problemText } from '../../src/present/problems.ts';
+import type { SourceFile } from '../../src/read/decode.ts';
+import { isoDate } from '../../src/terms/day.ts';
+
+// Files made by LibreOffice 7.4 and Gnumeric 1.12 with spreadsheets/make.mjs from one sheet of typed cells.
+const bytesOf = (name: string): Uint8Array => readFileSync(new URL(`./spreadsheets/${name}`, import.meta.url));
+const textOf = (path: string, text: string): SourceFile => ({ path, bytes: new TextEncoder().encode(text) });
+const settings = (dates: string, language: string): SourceFile =>
+  textOf(
+    'data/trial.yaml',
+    `title: Sheets\ndates: ${dates}\nlanguage: ${language}\nseasons: {2026: {harvests: complete}}\n`,
+  );
+const TABLES = [
+  textOf('data/varieties.csv', 'variety,name\nmuehlturm,Mühlturm\nhill-torch,"Hill “Torch”, late"\n'),
+  textOf(
+    'data/2026/plantings.csv',
+    'planting,variety,plants,transplanted\nsüd 1,muehlturm,1,2026-05-20\nsüd 2,hill-torch,2,2026-05-20\n',
+  ),
+];
+
+function pickedIn(files: readonly SourceFile[]) {
+  const { trial, problems } = checkTrial(sortFiles(files, [], true));
+  if (!trial) throw new Error(problems.map((problem) => problemText(problem)).join('\n'));
+  return {
+    codes: problems.map(({ code }) => code),
+    picked: trial.seasons[0]!.plantings.flatMap(({ id, pickings }) =>
+      pickings.map(({ day, ripe }) => [isoDate(day!), id, ripe.fruits, ripe.grams]),
+    ),
+  };
+}
+const PICKED = [
+  ['2026-08-03', 'süd 1', 3, 120.5],
+  ['2026-09-01', 'süd 1', 11, 1234.5],
+  ['2026-08-13', 'süd 2', 2, 90.25],
+];
+const ORDERS = { 'en-GB': 'day-first', 'en-US': 'month-first', 'de-DE': 'day-first' };
+
+describe.each(Object.entries(ORDERS))('tables saved by LibreOffice in %s', (locale, order) => {
+  describe.each(['comma', 'semicolon', 'tab', 'pipe'])('with %s', (delimiter) => {
+    it.each(['utf-8', 'utf-16', 'windows-1252'])('in %s', (encoding) => {
+      const bytes = bytesOf(`harvests.${locale}.${delimiter}.${encoding}.csv`);
+      const found = pickedIn([settings(order, locale), ...TABLES, { path: 'data/2026/harvests.csv', bytes }]);
+      expect(found).toEqual({ codes: encoding === 'windows-1252' ? ['read-as-windows'] : [], picked: PICKED });
+    });
+  });
+  it('need the order of day and month to be set', () => {
+    const bytes = bytesOf(`harvests.${locale}.comma.utf-8.csv`);
+    const files = [settings('iso', locale), ...TABLES, { path: 'data/2026/harvests.csv', bytes }];
+    expect(checkTrial(sortFiles(files, [], true)).problems.map(({ code }) => code)).toContain('date-ambiguous');
+  });
+});
+
+describe('tables saved by Gnumeric without formats', () => {
+  it.each(['comma.utf-8', 'semicolon.utf-8', 'comma.utf-16', 'semicolon.utf-16'])('%s', (kind) => {
+    const file = { path: 'data/2026/harvests.csv', bytes: bytesOf(`gnumeric.${kind}.csv`) };
+    const { problems } = checkTrial(sortFiles([settings('iso', 'en-GB'), ...TABLES, file], [], true));
+    expect(
+      problems.filter(({ code }) => code === 'date-serial').map(({ found, facts }) => [found, facts['first']]),
+    ).toEqual([
+      ['46237', '2026-08-03'],
+      ['46247', '2026-08-13'],
+      ['46266', '2026-09-01'],
+    ]);
+  });
+});
+
+describe('workbooks', () => {
+  const sheetsOf = async (name: string, path: string) => openWorkbooks([{ path, bytes: bytesOf(name) }]);
+  it.each(['libreoffice.xlsx', 'libreoffice.ods', 'gnumeric.xlsx', 'gnumeric.ods'])(
+    '%s is read sheet by sheet',
+    async (name) => {
+      const path = `data/2026.${name.split('.')[1]}`;
+      const { sheets, unread } = await sheetsOf(name, path);
+      expect(unread).toEqual([]);
+      expect(sheets.map((sheet) => sheet.path)).toEqual(
+        ['varieties', 'plantings', 'harvests'].map((sheet) => `${path}#${sheet}`),
+      );
+      expect(pickedIn([settings('iso', 'en-GB'), ...sheets])).toEqual({ codes: [], picked: PICKED });
+    },
+  );
+  it('stand in the folder of their season, or name the season in a sheet', async () => {
+    const { sheets } = await sheetsOf('libreoffice.ods', 'data/2026/book.ods');
+    expect(pickedIn([settings('iso', 'en-GB'), ...sheets]).picked).toEqual(PICKED);
+    const named = sheets.map((sheet) => ({
+      ...sheet,
+      path: `data/club.ods#${sheet.path.endsWith('varieties') ? 'Varieties' : `2026 ${sheet.path.split('#')[1]}`}`,
+    }));
+    expect(pickedIn([settings('iso', 'en-GB'), ...named]).picked).toEqual(PICKED);
+  });
+  it.each(['xlsx', 'ods'])('place a mistake by sheet, row and cell, %s', async (kind) => {
+    const { sheets } = await sheetsOf(`faults.${kind}`, `data/2026.${kind}`);
+    const { trial, problems } = checkTrial(sortFiles([settings('iso', 'en-GB'), ...sheets], [], true));
+    expect(trial).toBeNull();
+    const lines = problems.map((problem) => problemText(problem).split('\n')[0]);
+    expect(lines).toContain(`data/2026.${kind}, sheet harvests, D2 error spreadsheet-error`);
+    expect(lines).toContain(`data/2026.${kind}, sheet harvests, B3 error unknown-planting`);
+    const { problems: told } = JSON.parse(problemsDocument(problems)) as {
+      problems: { code: string; places: unknown[] }[];
+    };
+    expect(told.find(({ code }) => code === 'unknown-planting')!.places).toEqual([
+      { file: `data/2026.${kind}`, line: 3, column: 2, sheet: 'harvests', cell: 'B3' },
+    ]);
+  });
+  it('a table that is there twice, and a sheet that is no table, are said', async () => {
+    const { sheets } = await sheetsOf('libreoffice.xlsx', 'data/2026.xlsx');
+    const other = { ...sheets[0]!, path: 'data/2026.xlsx#Shopping list' };
+    const files = [settings('iso', 'en-GB'), TABLES[1]!, ...sheets, other];
+    expect(
+      checkTrial(sortFiles(files, [], true)).problems.map(({ code, facts }) => [code, facts['other'] ?? '']),
+    ).toEqual([
+      ['file-twice', 'data/2026/plantings.csv'],
+      ['sheet-unknown', ''],
+    ]);
+  });
+  it('that are none, or are cut off, or unpack without end, are refused', async () => {
+    const why = async (bytes: Uint8Array) =>
+      (await openWorkbooks([{ path: 'data/2026.xlsx', bytes }])).unread.map(({ detail }) => detail);
+    expect(await why(new TextEncoder().encode('date,planting\n'))).toEqual(['it is not a workbook']);
+    expect(await why(new Uint8Array())).toEqual(['it is not a workbook']);
+    expect(await why(bytesOf('libreoffice.xlsx').subarray(0, 3000))).toEqual(['it is not a workbook']);
+    const broken = Uint8Array.from(bytesOf('libreoffice.xlsx'));
+    broken.fill(7, 1000, 3000);
+    const told = await why(broken);
+    expect(told.length).toBe(1);
+  });
+});
