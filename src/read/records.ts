@@ -13,7 +13,8 @@ export interface RawRow {
 
 export type RecordFault = BlockFault | { readonly kind: 'quote-stray'; readonly line: number };
 
-const FORM = { relax_column_count: true, record_delimiter: ['\r\n', '\n', '\r'] };
+/** Blanks between a closing quote and the next mark are none of the cell's. */
+const FORM = { relax_column_count: true, record_delimiter: ['\r\n', '\n', '\r'], rtrim: true };
 
 function parseStrictly(text: string, delimiter: string): string[][] | null {
   try {
