@@ -102,16 +102,17 @@ function unitsOf(seen: SeasonSeen, key: string, classId: string): readonly Unit[
   return (key === 'length' ? measured : picked).filter((unit) => unit.classId === classId);
 }
 
+// Everything is worked out within each test, so that mutation testing knows which test rests on what.
 describe.each(Object.entries(READINGS))('a whole season against R, read as %s', (name, reading) => {
   const folder = folderOf(reading);
   const wanted = expected.readings[name];
-  const seen = seenIn(folder);
-  const compared = comparedIn(folder);
   it('is read without an error, and every model is there', () => {
+    const seen = seenIn(folder);
     expect(check(folder).trial).not.toBeNull();
     expect([...seen.models.keys()]).toEqual(['yield', 'fruits', 'early_yield', 'length']);
   });
   it.each(['yield', 'fruits', 'early_yield', 'length'])('%s: estimates, spread, F, LSD', (key) => {
+    const seen = seenIn(folder);
     const model = seen.models.get(key)!;
     const isRatio = reading.scale === 'ratio' && key !== 'length';
     const family = !isRatio ? 'gaussian' : key === 'fruits' ? 'poisson' : 'gamma';
@@ -124,10 +125,12 @@ describe.each(Object.entries(READINGS))('a whole season against R, read as %s', 
     compareModel(model, wanted[key], isRatio);
   });
   it.each(['yield', 'fruits', 'early_yield', 'length'])('%s: check variety, new and returning, letters', (key) => {
+    const compared = comparedIn(folder);
     for (const [classId, own] of Object.entries<Results>(wanted[key].classes))
       compareContrasts(compared.get(key)!.get(classId)!, own);
   });
   it.each(['yield', 'fruits', 'early_yield', 'length'])('%s: the difference that could have been seen', (key) => {
+    const seen = seenIn(folder);
     const model = seen.models.get(key)!;
     for (const [classId, own] of Object.entries<Results>(wanted[key].classes)) {
       const used = unitsOf(seen, key, classId).filter(({ planting }) => own.varieties.includes(planting.variety));
@@ -137,6 +140,8 @@ describe.each(Object.entries(READINGS))('a whole season against R, read as %s', 
     }
   });
   it('first ripe fruit: estimates and F', () => {
+    const seen = seenIn(folder);
+    const compared = comparedIn(folder);
     const model = seen.ripeningModel!;
     const own = wanted.first_ripe;
     expect(model.residualDf).toBe(own.df);
@@ -161,8 +166,8 @@ describe.each(Object.entries(READINGS))('a whole season against R, read as %s', 
 
 describe('the rest of the season against R', () => {
   const folder = folderOf(READINGS['blocks']!);
-  const seen = seenIn(folder);
   it('adds every planting up', () => {
+    const seen = seenIn(folder);
     for (const [id, own] of Object.entries<Results>(expected.plantings)) {
       const { grams, fruits, earlyGrams, ripeGrams, greenGrams, cullFruits, cullGrams, fruitsWeightAssumed } =
         seen.yields.get(id)!;
@@ -178,6 +183,7 @@ describe('the rest of the season against R', () => {
     expect(seen.yields.get('p16')).toMatchObject({ grams: 0, fruits: 0 });
   });
   it('draws the ripening curves in days and in degree days, by both methods', () => {
+    const seen = seenIn(folder);
     const other = seenIn(folderOf({ ...READINGS['blocks']!, method: 1 }));
     for (const [which, curves] of [
       ['curve', seen.varieties.map(({ variety, ripening }) => [variety.id, ripening!] as const)],
@@ -200,6 +206,7 @@ describe('the rest of the season against R', () => {
     }
   });
   it.each(['flavour', 'crisp'])('%s: tasters set aside, concordance where the table is full', (trait) => {
+    const seen = seenIn(folder);
     const model = seen.ratings.get(trait)!;
     const own = expected[trait];
     expect([model.method, model.tasters, model.residualDf]).toEqual(['additive', own.tasters, own.df]);
@@ -218,6 +225,7 @@ describe('the rest of the season against R', () => {
     else near(model.kendallW, own.w, 1e-12);
   });
   it('counts shares with Wilson intervals', () => {
+    const seen = seenIn(folder);
     for (const { variety, shares } of seen.varieties) {
       const own = expected.shares[variety.id];
       for (const key of ['cropped', 'ripe_by_end'] as const) {
@@ -236,6 +244,7 @@ describe('the rest of the season against R', () => {
     expect(seen.varieties[1]!.shares.hot).toBeUndefined();
   });
   it('counts what was set out and what left the analysis, and who is new', () => {
+    const seen = seenIn(folder);
     const brief = seen.varieties.map((own) => [
       own.variety.id,
       own.status,

@@ -89,6 +89,11 @@ describe('a season with a spread of its own', () => {
       const p = (k + 1) / (n + 2);
       expect([theta, variance, mark]).toEqual([k / n, close((p * (1 - p)) / n), 'own']);
     }
+    const each = Object.values<Results>(k04.shares).map(
+      ({ again: { k, n } }) => (((k + 1) / (n + 2)) * (n + 1 - k)) / (n + 2),
+    );
+    expect(found.unitVariance).toBeCloseTo(each.reduce((sum, x) => sum + x, 0) / each.length, 10);
+    expect(found.usualUnits).toBe(4);
   });
 });
 
@@ -165,6 +170,33 @@ describe('a season without one', () => {
       [2026, 'two', close(Math.log(400)), close(0.16), 'assumed'],
       [2026, 'three', close(Math.log(200)), close(0.16 + distance ** 2), 'nothing-picked'],
     ]);
+  });
+  it('measures how far nothing is from the same year’s peers of its class, else from all years', () => {
+    const two: Folder = {
+      'trial.yaml': SETTINGS.replace('  a: {}', '  a: {}\n  b: {}'),
+      'varieties.csv': 'variety,class\none,a\ntwo,a\nfar,b\nlost,b\n',
+      '2025/totals.csv': 'variety,plants,weight_g\none,1,800\nfar,1,90\n',
+      '2026/plantings.csv': 'planting,variety,transplanted\np1,one,2026-05-20\np2,two,2026-05-20\np3,lost,2026-05-20\n',
+      '2026/harvests.csv': 'date,planting,fruits,weight_g\n2026-08-01,p1,10,1000\n',
+      '2026/observations.csv': 'date,planting,event\n2026-08-01,p2,lost\n2026-08-01,p3,lost\n',
+    };
+    // The only yield of class a in 2026 is 1000 g: nothing stands at 500 g, ln 2 from its peer. Class b has no yield
+    // in 2026: nothing stands at half of 2025's 90 g, ln 2 from it.
+    expect(brief(valuesIn(two, 'yield')).filter(([, , , , mark]) => mark === 'nothing-picked')).toEqual([
+      [2026, 'two', close(Math.log(500)), close(0.16 + Math.LN2 ** 2), 'nothing-picked'],
+      [2026, 'lost', close(Math.log(45)), close(0.16 + Math.LN2 ** 2), 'nothing-picked'],
+    ]);
+    const only: Folder = { ...two, '2025/totals.csv': 'variety,plants,weight_g\none,1,800\n' };
+    expect(brief(valuesIn(only, 'yield')).map(([year, variety]) => [year, variety])).toEqual([
+      [2025, 'one'],
+      [2026, 'one'],
+      [2026, 'two'],
+    ]);
+  });
+  it('of a measure without any spread takes a fifth of its mean for the prior', () => {
+    expect(valuesIn(notebook('one,4,4000,40,7,12\ntwo,2,1000,30,5,12\n'), 'length')!.priorScale).toBeCloseTo(2.4, 12);
+    expect(valuesIn(notebook('one,4,4000,40,7,12\n'), 'length')!.priorScale).toBeCloseTo(2.4, 12);
+    expect(valuesIn(notebook('one,4,4000,40,7,0\n'), 'length')!.priorScale).toBe(1e-6);
   });
   it('puts a variety that never ripened one SD after the end of its watch', () => {
     const folder: Folder = {
