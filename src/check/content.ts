@@ -80,7 +80,11 @@ function checkPhotos(file: string, text: string, photos: readonly string[], log:
   }
 }
 
+/** A block of settings at the top of a page, as other programs read (and some run) it. */
+const FRONT_MATTER = /^---(?:[a-z]+[ \t]*\r?\n|[ \t]*\r?\n[ \t]*[\w"'-]+[ \t]*:(?:\s|$))/i;
+
 function checkWords(file: string, text: string, names: ContentNames, log: ProblemLog): void {
+  if (FRONT_MATTER.test(text)) log.add('front-matter', { file, line: 1, column: 1 }, text.split(/\r?\n/, 1)[0]);
   for (const live of liveReferences(text)) {
     const unknown = unknownIn(live, names);
     if (!unknown) continue;

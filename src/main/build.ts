@@ -53,9 +53,11 @@ function swap(fresh: string, out: string): void {
   rmSync(old, { recursive: true, force: true });
 }
 
-/** What a killed build may have left beside the site. */
+/** What a killed build may have left beside the site; a site that was just moved aside is put back. */
 function clearLeftovers(out: string): void {
   const mine = /^\.keeprow-(?:site|input)-/;
+  const aside = readdirSync(dirname(out)).find((name) => mine.test(name) && name.endsWith('-old'));
+  if (aside !== undefined && !existsSync(out)) renameSync(join(dirname(out), aside), out);
   for (const name of readdirSync(dirname(out))) {
     if (mine.test(name)) rmSync(join(dirname(out), name), { recursive: true, force: true });
   }
