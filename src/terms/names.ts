@@ -45,14 +45,14 @@ function editDistance(a: string, b: string, limit: number): number {
 }
 
 /**
- * The nearest of some names, at most two edits away and never most of a short word.
+ * The nearest of some names, at most two edits away, one in a word of up to five letters.
  *
  * @returns the name, or null if none is near or two are equally near
  * @source Damerau (1964), Commun. ACM 7:171, for the edits counted
  */
 export function nearestName(word: string, names: Iterable<string>): string | null {
   const folded = foldName(word);
-  const limit = folded.length <= 3 ? 1 : 2;
+  const limit = folded.length <= 5 ? 1 : 2;
   let best = limit + 1;
   let nearest: string | null = null;
   for (const name of names) {
