@@ -13,7 +13,20 @@ const OPTIONS = {
   pdf: { type: 'boolean' },
   'drop-addresses': { type: 'boolean' },
   port: { type: 'string' },
+  into: { type: 'string' },
+  season: { type: 'string' },
+  table: { type: 'string' },
+  dates: { type: 'string' },
+  sheet: { type: 'string' },
+  column: { type: 'string', multiple: true },
 } as const;
+
+/** Options that belong to one command alone. */
+const OWN_OPTIONS = [
+  ['build', ['out', 'pdf', 'drop-addresses']],
+  ['view', ['port']],
+  ['adopt', ['into', 'season', 'table', 'dates', 'sheet', 'column']],
+] as const;
 
 function usage(message: string): number {
   process.stderr.write(`keeprow: ${message}\nSee keeprow --help\n`);
@@ -30,6 +43,29 @@ function version(): string {
     }
   }
   return 'unknown';
+}
+
+type Values = Readonly<Partial<Record<'into' | 'season' | 'table' | 'dates' | 'sheet', string>>> & {
+  readonly column?: readonly string[];
+};
+
+async function adopt(positionals: readonly string[], values: Values, isQuiet: boolean): Promise<number> {
+  const { into = null, season, table = null, dates, sheet = null, column = [] } = values;
+  if (positionals.length < 2) return usage('adopt needs a file: keeprow adopt FILE');
+  if (season !== undefined && !/^\d{4}$/.test(season)) return usage('--season is a year, such as 2026');
+  if (dates !== undefined && dates !== 'day-first' && dates !== 'month-first')
+    return usage('--dates is day-first or month-first');
+  const { runAdopt, TABLES } = await import('./adopt.ts');
+  if (table !== null && !TABLES.includes(table)) return usage(`--table is one of ${TABLES.join(', ')}`);
+  return runAdopt(positionals[1]!, {
+    into,
+    season: season === undefined ? null : Number(season),
+    table,
+    order: dates ?? null,
+    sheet,
+    columns: column,
+    isQuiet,
+  });
 }
 
 async function main(args: readonly string[]): Promise<number> {
@@ -51,10 +87,11 @@ async function main(args: readonly string[]): Promise<number> {
   const [command, folder = '.', ...more] = positionals;
   if (more.length > 0) return usage(`one folder is enough, not also ${more.join(' ')}`);
   const telling = { json: values.json ?? false, strict: values.strict ?? false, quiet: values.quiet ?? false };
-  for (const name of ['out', 'pdf', 'drop-addresses'] as const)
-    if (values[name] !== undefined && command !== 'build') return usage(`--${name} belongs to build`);
-  if (values.port !== undefined && (command !== 'view' || !/^\d{1,5}$/.test(values.port)))
-    return usage('--port belongs to view and is a number');
+  for (const [owner, names] of OWN_OPTIONS)
+    for (const name of names)
+      if (values[name] !== undefined && command !== owner) return usage(`--${name} belongs to ${owner}`);
+  if (values.port !== undefined && !/^\d{1,5}$/.test(values.port)) return usage('--port is a number');
+  if (command === 'adopt') return adopt(positionals, values, telling.quiet);
   if (command === 'new') {
     if (positionals.length < 2) return usage('new needs a folder: keeprow new DIR');
     return (await import('./new.ts')).runNew(folder, telling.quiet);
@@ -65,6 +102,12 @@ async function main(args: readonly string[]): Promise<number> {
   if (command === 'build') return (await import('./build.ts')).runBuild(folder, values.out, telling, choices);
   return usage(`there is no command ${command}`);
 }
+
+// Whoever reads our output may stop reading: keeprow check | head.
+process.stdout.on('error', (fault: NodeJS.ErrnoException) => {
+  if (fault.code === 'EPIPE') process.exit();
+  throw fault;
+});
 
 main(process.argv.slice(2)).then(
   (code) => {

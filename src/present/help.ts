@@ -6,6 +6,7 @@ export const HELP = `Examples
   keeprow build              check, compute, write the site to _site
   keeprow build --out ../web write it elsewhere
   keeprow view               build, show on this machine, follow changes
+  keeprow adopt club.xlsx    say what the columns of another sheet are
 
 Keeprow reads the record sheets of a variety trial.
 
@@ -16,6 +17,12 @@ Commands
                 --pdf: print the handout too, where a Chromium is found;
                 --drop-addresses: addresses published before may go)
   view [DIR]    build, serve on localhost, rebuild and reload on a change (--port N)
+  adopt FILE    look at a sheet of another form (CSV, .xlsx, .ods) and say what its
+                columns are; --into DIR writes the tables of a trial folder from it
+                (--column "Title=weight_g" says what one is, "Title=-" leaves it,
+                "Title=rating flavour 1 9" or "Title=measure length cm" declares a
+                trait; --season YEAR, --table NAME, --sheet NAME,
+                --dates day-first or month-first)
 
 Options
   --json     machine-readable messages on stdout

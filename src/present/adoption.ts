@@ -1,0 +1,92 @@
+import type { AdoptedTrait, ColumnProposal, Question } from '../check/adopt/columnCells.ts';
+import type { Proposal } from '../check/adopt/propose.ts';
+import { quantityDimension } from '../check/adopt/meanings.ts';
+import { parseQuantity } from '../check/cells/quantity.ts';
+import { unitOf } from '../check/cells/units.ts';
+
+/** What was made of a column, in words. */
+function columnLine({ title, header, trait, why }: ColumnProposal, width: number): string {
+  const is =
+    header === null
+      ? why === 'said'
+        ? 'left as it is'
+        : 'not known; kept as it is'
+      : trait
+        ? `${trait.kind} ${trait.key}`
+        : why === 'day'
+          ? 'what was picked that day'
+          : header;
+  return `  ${(title === '' ? '(no title)' : title).padEnd(width)}  ${is}`;
+}
+
+const QUESTIONS: Readonly<Record<Question['kind'], string>> = {
+  unreadable: 'This is no table that can be read: save it as CSV with a header, or as .xlsx or .ods.',
+  'which-table':
+    'Which table is it? The columns do not say. Give --table harvests (or plantings, season, totals, ratings, measurements, observations, germination, weather, varieties), or say what columns are: --column "Title=variety".',
+  'no-season': 'Of which season is it? Some rows have no date. Give --season 2026.',
+  'date-order': '"{title}" holds days such as {found}: give --dates day-first or --dates month-first.',
+  'no-unit':
+    '"{title}" holds bare numbers such as {found}: in which unit? Give --column "{title}=weight_g" (or _kg, _oz, _lb).',
+  twice: 'Two columns seem to be {found}: say what "{title}" is, as --column "{title}=-" to leave it.',
+  number:
+    '"{title}" has "{found}" in row {line}, which is no number of that kind: correct it, or --column "{title}=-" to leave the column.',
+  date: '"{title}" has "{found}" in row {line}, which is no date: correct it, or --column "{title}=-" to leave the column.',
+  'trait-elsewhere':
+    'A trait has no place in {found}: --column "{title}=-" leaves the column, or adopt it from a sheet of ratings or measurements.',
+  'no-such-column': 'There is no column "{title}"; there are {found}.',
+};
+
+function questionText(question: Question): string {
+  const facts = question as unknown as Record<string, string | number | null>;
+  return QUESTIONS[question.kind].replaceAll(/\{(\w+)\}/g, (_, name: string) => String(facts[name] ?? '?'));
+}
+
+/** A cell as it will be read: quantities in grams and degrees. */
+function sampleCell(header: string, text: string): string {
+  const name = ['unusable_weight', 'weight', 'tmin', 'tmax', 'rain'].find(
+    (own) => header === own || header.startsWith(`${own}_`),
+  );
+  const dimension = name === undefined ? null : quantityDimension(name);
+  if (!dimension || name === undefined) return `${header} ${text}`;
+  const unit = header === name ? null : unitOf(dimension, header.slice(name.length + 1));
+  const result = parseQuantity(text, dimension, unit, !/\d\.\d/.test(text));
+  const shown = { mass: 'g', temperature: '°C', depth: 'mm', length: 'cm', area: 'm²', volume: 'l' }[dimension];
+  return result.kind === 'value' ? `${name} ${Number(result.value.toPrecision(12))} ${shown}` : `${name} ${text}`;
+}
+
+function samples({ tables, columns }: Proposal): readonly string[] {
+  const rows = [...tables.values()].flatMap((table) => table.slice(1)).slice(0, 3);
+  return rows.map((row) => {
+    const cells = row.flatMap((text, i) => {
+      const header = columns[i]!.header;
+      return header === null || text === '' ? [] : [sampleCell(header, text)];
+    });
+    return `  ${cells.join(', ')}`;
+  });
+}
+
+/** What was made of a sheet, for a terminal; questions where something must be said before it can be adopted. */
+export function adoptionText(file: string, proposal: Proposal): string {
+  const { table, columns, questions, rows, tables } = proposal;
+  const width = Math.max(...columns.map(({ title }) => title.length), 10);
+  const years = [...tables.keys()].filter((year) => year !== null);
+  const of = years.length > 0 ? ` of ${years.join(', ')}` : '';
+  const lines = [
+    `${file}: ${rows} rows${table === null ? '' : ` for ${table}.csv${of}`}`,
+    '',
+    ...columns.map((column) => columnLine(column, width)),
+  ];
+  if (rows > 0) lines.push('', 'Read that way, the first rows are', ...samples(proposal));
+  if (questions.length > 0) lines.push('', 'To be said first', ...questions.map((own) => `  ${questionText(own)}`));
+  return `${lines.join('\n')}\n`;
+}
+
+/** Settings for a folder that has none. */
+export function adoptedSettings(title: string, traits: readonly AdoptedTrait[]): string {
+  const lines = traits.map(({ kind, key, from, to, unit }) =>
+    kind === 'rating'
+      ? `  ${key}: {kind: rating, from: ${from}, to: ${to}, better: none}   # better: higher, lower or none`
+      : `  ${key}: {kind: measure, unit: ${JSON.stringify(unit)}, better: none}`,
+  );
+  return [`title: ${JSON.stringify(title)}`, ...(lines.length > 0 ? ['traits:', ...lines] : []), ''].join('\n');
+}

@@ -1,0 +1,67 @@
+import { spawnSync } from 'node:child_process';
+import { copyFileSync, existsSync, mkdtempSync, readFileSync, writeFileSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { expect, it } from 'vitest';
+import { command } from './demoFolder.ts';
+
+const adopt = (folder: string, ...args: readonly string[]) =>
+  spawnSync(process.execPath, [command, 'adopt', ...args], { cwd: folder, encoding: 'utf8' });
+const newFolder = (): string => mkdtempSync(join(tmpdir(), 'keeprow-adopt-'));
+
+it('a club’s two sheets become a trial that is built', () => {
+  const folder = newFolder();
+  writeFileSync(
+    join(folder, 'picked.csv'),
+    'Club pickings\nDate;Plant no.;Qty;Weight\n3/8/2026;1;3;120\n14/8/2026;2;4;160\n',
+  );
+  writeFileSync(
+    join(folder, 'beds.csv'),
+    'Plant no.,Variety,Planted out,Bed\n1,Hill Torch,2026-05-20,south\n2,Red Lantern,2026-05-20,south\n',
+  );
+  const first = adopt(folder, 'picked.csv', '--into', 'trial');
+  expect(first.status).toBe(1);
+  expect(first.stdout).toContain('"Weight" holds bare numbers such as 120: in which unit?');
+  expect(existsSync(join(folder, 'trial'))).toBe(false);
+  expect(adopt(folder, 'beds.csv', '--into', 'trial').status).toBe(0);
+  const second = adopt(folder, 'picked.csv', '--into', 'trial', '--column', 'Weight=weight_g');
+  expect(second.stdout).toContain('Written: data/2026/harvests.csv');
+  expect(readFileSync(join(folder, 'trial/data/2026/harvests.csv'), 'utf8')).toBe(
+    'date,planting,fruits,weight_g\n2026-08-03,1,3,120\n2026-08-14,2,4,160\n',
+  );
+  expect(readFileSync(join(folder, 'trial/data/varieties.csv'), 'utf8')).toBe(
+    'variety,name\nhill-torch,Hill Torch\nred-lantern,Red Lantern\n',
+  );
+  const built = spawnSync(process.execPath, [command, 'build', 'trial', '--quiet'], { cwd: folder, encoding: 'utf8' });
+  expect(built.status, built.stdout).toBe(0);
+  const again = adopt(folder, 'picked.csv', '--into', 'trial', '--column', 'Weight=weight_g');
+  expect(again.status).toBe(2);
+  expect(again.stderr).toBe('keeprow: data/2026/harvests.csv is there already; nothing was written\n');
+});
+
+it('a sheet of a workbook, and a trait that is declared on the way', () => {
+  const folder = newFolder();
+  copyFileSync(new URL('../read/spreadsheets/libreoffice.ods', import.meta.url), join(folder, 'book.ods'));
+  expect(adopt(folder, 'book.ods').stderr).toContain(
+    'the sheets varieties, plantings, harvests: name one with --sheet',
+  );
+  expect(adopt(folder, 'book.ods', '--sheet', 'Harvests').stdout).toContain('3 rows for harvests.csv of 2026');
+  writeFileSync(join(folder, 'taste.csv'), 'Day,Judge,Sort,Taste\n2026-09-01,Ada,Hill Torch,7\n');
+  const told = adopt(folder, 'taste.csv', '--column', 'Taste=rating flavour 1 9', '--into', 'trial');
+  expect(told.stdout).toContain('rating flavour');
+  expect(readFileSync(join(folder, 'trial/data/trial.yaml'), 'utf8')).toContain(
+    'flavour: {kind: rating, from: 1, to: 9, better: none}',
+  );
+  expect(told.stdout).toContain('Still to be written by hand: plantings.csv');
+});
+
+it.each([
+  [[], 2, 'adopt needs a file'],
+  [['nowhere.csv'], 2, 'there is no file nowhere.csv'],
+  [['nowhere.csv', '--season', 'last'], 2, '--season is a year'],
+  [['nowhere.csv', '--dates', 'iso'], 2, '--dates is day-first or month-first'],
+  [['nowhere.csv', '--table', 'sums'], 2, '--table is one of'],
+])('wrong use is told: %j', (args, status, words) => {
+  const run = adopt(newFolder(), ...args);
+  expect([run.status, run.stderr.includes(words)]).toEqual([status, true]);
+});
