@@ -26,6 +26,12 @@ export function notesPage(content: SiteContent): Page {
           })}
         </ul>
       )}
+      {content.trial.seasons
+        .filter(({ limited }) => limited.length > 0)
+        .map(({ year, limited }) => {
+          const count = (kind: string): number => limited.filter((own) => own.kind === kind).length;
+          return <p>{say.limited(String(year), count('below'), count('above'), count('trace'))}</p>;
+        })}
       <h2>{say.explained}</h2>
       <p class="rest">{say.explainedIntro}</p>
       <dl>

@@ -44,7 +44,7 @@ function methods(settings: Settings): readonly Method[] {
       title: 'Ertrag und Früchte je Pflanze',
       words: [
         'Verwertbares Gewicht (oder Anzahl) einer Pflanzung über die Saison, reif und grün, geteilt durch die gesetzten Pflanzen. Eingegangene Pflanzen zählen mit, durch Unfall verlorene nicht. Eine Pflanzung ohne Ernte brachte nur dann 0, wenn sie verloren ging, früh entfernt wurde, als ertraglos vermerkt ist oder jede Ernte der Saison erfasst wurde; sonst ist ihr Ertrag nicht bekannt.',
-        'Eine gezählte, aber nicht gewogene Ernte erhält das mittlere Fruchtgewicht ihrer Pflanzung, sonst das ihrer Sorte; eine Pflanzung, bei der mehr als ein Viertel der Früchte nicht gewogen ist, hat keinen Ertragswert.',
+        'Eine gezählte, aber nicht gewogene Ernte erhält das mittlere Fruchtgewicht ihrer Pflanzung, sonst das ihrer Sorte; eine Pflanzung, bei der mehr als ein Viertel der Früchte nicht gewogen ist, hat keinen Ertragswert. Von einer Angabe unter einer Grenze (<5) zählt die halbe Grenze (übliche Praxis, keine Quelle); eine Spur zählt als geerntet und bringt nichts dazu; über einer Grenze (>20) bleibt diese Zahl der Pflanzung unbekannt; ein Maß oder eine Note, von der nur eine Grenze bekannt ist, geht in keinen Mittelwert ein. Nicht aufgezeichnet (leere Zelle, NA) ist nie eine Null, und 0 ist immer eine.',
         settings.scale === 'ratio'
           ? 'Dieser Versuch verwendet die Skala der Verhältnisse: Quasi-Likelihood mit logarithmischer Verknüpfung, Sorte + Block, eine Anpassung je Saison über alle Klassen. Die Varianz eines Gewichts wächst mit dem Quadrat seines Mittels, die einer Anzahl mit ihrem Mittel. Ohne Blöcke ist der Schätzwert genau die Summe geteilt durch die Pflanzen.'
           : 'Dieser Versuch verwendet die Skala der Differenzen: gewichtete kleinste Quadrate, Sorte + Block, eine Anpassung je Saison über alle Klassen.',
@@ -621,6 +621,8 @@ export const german: Words = {
     mend: 'Abhilfe',
     severity: { error: 'Fehler', warning: 'Warnung', note: 'Hinweis' },
     near: (name: string) => `vielleicht ${name}; sonst `,
+    limited: (season: string, below: number, above: number, traces: number) =>
+      `Angaben von ${season}, die keine einfachen Zahlen sind: unter einer Grenze ${below}, über einer Grenze ${above}, Spuren ${traces}. Wie sie zählen, steht bei ihren Meldungen.`,
   },
   fruit: {
     title: (name: string, length: string) => `${name} hat die längsten Früchte, im Mittel ${length}`,
