@@ -68,7 +68,8 @@ function usableOf(fruits: number, grams: number): Picked {
   return {
     fruits: Math.max(0, fruits),
     grams: Math.max(0, grams),
-    fruitsUnweighed: grams < 0 ? Math.max(0, fruits) : 0,
+    // A trace was weighed, as good as nothing.
+    fruitsUnweighed: grams === MISSING || grams === OPEN ? Math.max(0, fruits) : 0,
     gramsUncounted: fruits < 0 ? Math.max(0, grams) : 0,
     fruitsOpen: fruits === OPEN ? 1 : 0,
     gramsOpen: grams === OPEN ? 1 : 0,

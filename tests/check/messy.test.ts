@@ -194,10 +194,11 @@ describe('missing, zero, a trace, and limits are kept apart', () => {
   });
   it('a trace was picked, and adds nothing', () => {
     expect(of('', 'trace')).toEqual([['value-trace'], 100, 2, 75, ['trace weight trace']]);
+    expect(of('3', 'trace')).toEqual([['value-trace'], 100, 5, 75, ['trace weight trace']]);
   });
   it('over a limit leaves the figure unknown', () => {
-    expect(of('1', '>20')).toEqual([['value-above', 'too-many-unweighed'], null, 3, 75, ['above weight >20']]);
-    expect(of('>20', '900')).toEqual([['value-above', 'fruits-not-recorded'], 1000, null, 75, ['above fruits >20']]);
+    expect(of('1', '>20')).toEqual([['value-above'], null, 3, 75, ['above weight >20']]);
+    expect(of('>20', '900')).toEqual([['value-above'], 1000, null, 75, ['above fruits >20']]);
   });
   it('makes no mean of a limit', () => {
     const folder: Folder = {

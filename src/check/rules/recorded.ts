@@ -27,12 +27,15 @@ export function reportNotRecorded(season: Season, { log }: CheckContext): void {
     if (pickRecord(planting, season, pickings) === 'not-recorded')
       log.add('yield-not-recorded', planting.place, planting.id);
     let [fruits, unweighed, uncounted] = [0, 0, false];
+    // Of a figure over a limit its own message says that it is not known.
+    const hasOpen = (of: 'fruitsOpen' | 'gramsOpen'): boolean =>
+      pickings.some(({ ripe, green }) => ripe[of] + green[of] > 0);
     for (const { ripe, green } of pickings) {
       fruits += ripe.fruits + green.fruits;
       unweighed += ripe.fruitsUnweighed + green.fruitsUnweighed;
       uncounted ||= ripe.gramsUncounted > 0 || green.gramsUncounted > 0;
     }
-    if (fruits > 0 && unweighed > 0) {
+    if (fruits > 0 && unweighed > 0 && !hasOpen('gramsOpen')) {
       const share = Math.round((100 * unweighed) / fruits);
       const facts = { unweighed: String(unweighed), fruits: String(fruits), percent: String(share) };
       log.add(
@@ -42,7 +45,7 @@ export function reportNotRecorded(season: Season, { log }: CheckContext): void {
         facts,
       );
     }
-    if (uncounted && fruits > 0) log.add('fruits-not-recorded', planting.place, planting.id);
+    if (uncounted && fruits > 0 && !hasOpen('fruitsOpen')) log.add('fruits-not-recorded', planting.place, planting.id);
   }
 }
 
