@@ -8,6 +8,7 @@ import { unitOf, unitWords } from './cells/units.ts';
 import type { CheckContext } from './context.ts';
 import { reportAround, reportHeader, reportUntitled, unitsRow } from './header.ts';
 import type { KnownTable, QuantityPart, TableSpec } from './knownTable.ts';
+import { newTrail } from './rules/dateTrail.ts';
 
 function quantityOf(
   column: string,
@@ -148,7 +149,7 @@ export function openKnown(
       .filter((group) => group.every((name) => spec.columns.includes(name)))
       .map((group) => group.flatMap((name) => header.index.get(name) ?? [])),
     limited,
-    trail: { days: [], lines: [] },
+    trail: newTrail(),
     log,
   };
 }

@@ -1,8 +1,8 @@
 import type { Day } from '../terms/day.ts';
 import type { Picked, Picking, Planting, PlantingEvent } from '../terms/trial.ts';
 
-/** Numbers kept of one row: day, stage, fruits, grams, culls by number and weight, line. */
-const WIDTH = 7;
+/** Numbers kept of one row: day, twice its line and 1 for green fruit, fruits, grams, culls by number and weight. */
+const WIDTH = 6;
 const MISSING = -1;
 const OPEN = -2;
 const TRACE = -3;
@@ -103,41 +103,48 @@ export function addPicked(record: RecordDraft, row: PickedRow): boolean {
       rows[at] === day &&
       rows[at + 3] === grams &&
       rows[at + 2] === fruits &&
-      rows[at + 1] === stage &&
+      rows[at + 1]! % 2 === stage &&
       rows[at + 4] === cullFruits &&
       rows[at + 5] === cullGrams;
   }
   rows[used] = day;
-  rows[used + 1] = stage;
+  rows[used + 1] = 2 * row.line + stage;
   rows[used + 2] = fruits;
   rows[used + 3] = grams;
   rows[used + 4] = cullFruits;
   rows[used + 5] = cullGrams;
-  rows[used + 6] = row.line;
   record.used = used + WIDTH;
   return isTwice;
 }
 
-/** A row as it was kept; figures that are not known are 0. */
-export interface KeptRow {
-  readonly day: number | null;
-  readonly fruits: number;
-  readonly grams: number;
-  readonly line: number;
+/** Takes one kept row; figures that are not known are 0, a row without a date has the day null. */
+export type TakeRow = (fruits: number, grams: number, line: number, day: number | null) => void;
+
+/** Goes through the rows of a record in the order of the table, without a copy of them: there may be very many. */
+export function eachPicked({ rows, used }: RecordDraft, take: TakeRow): void {
+  for (let at = 0; at < used; at += WIDTH) {
+    const [fruits, grams, day] = [rows[at + 2]!, rows[at + 3]!, rows[at]!];
+    take(
+      fruits > 0 ? fruits : 0,
+      grams > 0 ? grams : 0,
+      (rows[at + 1]! - (rows[at + 1]! % 2)) / 2,
+      day === NO_DAY ? null : day,
+    );
+  }
 }
 
-/** The rows of a record one by one, in the order of the table. */
-export function pickedRows({ rows, used }: RecordDraft): readonly KeptRow[] {
-  return Array.from({ length: used / WIDTH }, (_, i) => {
-    const at = i * WIDTH;
-    const day = rows[at]!;
-    return {
-      day: day === NO_DAY ? null : day,
-      fruits: Math.max(0, rows[at + 2]!),
-      grams: Math.max(0, rows[at + 3]!),
-      line: rows[at + 6]!,
-    };
-  });
+/** The one day on which every dated row of a record stands; null where there are several, or none. */
+export function onlyDay({ rows, used }: RecordDraft): { readonly day: number; readonly rows: number } | null {
+  let day = NO_DAY;
+  let dated = 0;
+  for (let at = 0; at < used; at += WIDTH) {
+    const own = rows[at]!;
+    if (own === NO_DAY) continue;
+    if (day !== NO_DAY && own !== day) return null;
+    day = own;
+    dated++;
+  }
+  return dated === 0 ? null : { day, rows: dated };
 }
 
 function addedPicked(a: Picked, b: Picked): Picked {
@@ -164,8 +171,8 @@ function pickingsOf(records: readonly RecordDraft[]): readonly Picking[] {
       const [ripe, green] = [known?.ripe ?? NOTHING, known?.green ?? NOTHING];
       byDay.set(day, {
         day: day === NO_DAY ? null : (day as Day),
-        ripe: stage === 0 ? addedPicked(ripe, usable) : ripe,
-        green: stage === 1 ? addedPicked(green, usable) : green,
+        ripe: stage % 2 === 0 ? addedPicked(ripe, usable) : ripe,
+        green: stage % 2 === 1 ? addedPicked(green, usable) : green,
         cullFruits: (known?.cullFruits ?? 0) + Math.max(0, cullFruits),
         cullGrams: (known?.cullGrams ?? 0) + Math.max(0, cullGrams),
         hasCulls: known?.hasCulls === true || cullFruits !== MISSING || cullGrams !== MISSING,

@@ -2,6 +2,7 @@ import type { ProblemLog } from '../terms/problem.ts';
 import type { LimitedValue } from '../terms/trial.ts';
 import type { Table } from '../read/table.ts';
 import type { Dimension, Unit } from './cells/units.ts';
+import type { DateTrail } from './rules/dateTrail.ts';
 
 /** A quantity that may stand under several headers: `weight_g`, `weight_oz`, bare `weight`. */
 export interface QuantityColumn {
@@ -38,7 +39,7 @@ export interface KnownTable {
   readonly needed: readonly (readonly number[])[];
   /** Figures of which only a limit was written, added as rows are read. */
   readonly limited: LimitedValue[];
-  /** Dates of the column `date` in the order of rows, and their lines, added as rows are read. */
-  readonly trail: { readonly days: number[]; readonly lines: number[] };
+  /** Dates of the column `date`, followed as rows are read. */
+  readonly trail: DateTrail;
   readonly log: ProblemLog;
 }

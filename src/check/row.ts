@@ -3,13 +3,14 @@ import type { Day } from '../terms/day.ts';
 import { isoDate } from '../terms/day.ts';
 import type { RawRow } from '../read/records.ts';
 import { INVISIBLES, nearestName } from '../terms/names.ts';
-import { parseBound } from './cells/bounds.ts';
+import { mayBeBound, parseBound } from './cells/bounds.ts';
 import { parseNumber } from './cells/numbers.ts';
 import { parseQuantity } from './cells/quantity.ts';
 import { isScientific, looksLikeDate, serialDays } from './cells/spreadsheet.ts';
 import { unitWords } from './cells/units.ts';
 import type { CheckContext } from './context.ts';
 import type { KnownTable } from './knownTable.ts';
+import { follow } from './rules/dateTrail.ts';
 
 /** One row of a table whose header is understood. */
 export interface Row {
@@ -21,14 +22,16 @@ export interface Row {
 
 const NOT_RECORDED = new Set(['', 'na', 'n/a', '-', '.']);
 
-/** Most cells: over three plain characters, so nothing to clean away and none of the words for "not recorded". */
+/** First letters of the words for "not recorded". */
+const NOTHING_STARTS = new Set([...'-.nN'].map((letter) => letter.charCodeAt(0)));
+
+/** Most cells: plain characters, so nothing to clean away, and none of the words for "not recorded". */
 function isPlain(cell: string): boolean {
-  if (cell.length <= 3) return false;
   for (let i = 0; i < cell.length; i++) {
     const code = cell.charCodeAt(i);
     if (code < 33 || code > 126) return false;
   }
-  return true;
+  return cell.length > 3 || !NOTHING_STARTS.has(cell.charCodeAt(0));
 }
 
 /** A cell without what nobody sees, its odd blanks made plain ones; null where nothing is recorded. */
@@ -69,10 +72,7 @@ export function dayIn(row: Row, column: string, { dates, log }: CheckContext): D
   if (text === null) return null;
   const result = dates(text);
   if (result.kind === 'day') {
-    if (column === 'date') {
-      row.from.trail.days.push(result.day);
-      row.from.trail.lines.push(row.raw.line);
-    }
+    if (column === 'date') follow(row.from.trail, result.day, row.raw.line);
     return result.day;
   }
   const serial = result.kind === 'unreadable' ? serialDays(text) : null;
@@ -149,6 +149,8 @@ export type TakeLimit<T> = (limit: Limit, column: string, written: string, place
 
 /** A whole number that is not negative, or what becomes of a limit to it. */
 export function limitedCountIn<T>(row: Row, column: string, take: TakeLimit<T>): number | null | T {
+  const cell = row.raw.cells[row.from.index.get(column) ?? -1];
+  if (cell === undefined || !mayBeBound(cell)) return countIn(row, column);
   const text = textIn(row, column);
   const bound = text === null ? null : parseBound(text);
   if (bound === null) return countIn(row, column);
@@ -163,7 +165,8 @@ export function limitedCountIn<T>(row: Row, column: string, take: TakeLimit<T>):
 export function limitedQuantityIn<T>(row: Row, name: string, take: TakeLimit<T>): number | null | T {
   const { quantity, decimalCommas, table, log } = row.from;
   for (const { index, unit, dimension } of quantity.get(name) ?? []) {
-    const text = clean(row.raw.cells[index] ?? '');
+    const cell = row.raw.cells[index] ?? '';
+    const text = mayBeBound(cell) ? clean(cell) : null;
     const bound = text === null ? null : parseBound(text);
     if (bound === null) continue;
     const place = table.placeOf(row.raw, index);

@@ -3,13 +3,16 @@ import type { RawRow } from '../read/records.ts';
 import { spreadsheetMark } from './cells/spreadsheet.ts';
 import type { KnownTable } from './knownTable.ts';
 import type { Row } from './row.ts';
-import { reportLoneDates } from './rules/doubts.ts';
+import { reportLoneDates } from './rules/dateTrail.ts';
 
 const TOTAL =
   /^(?:(?:grand|sub)[ -]?)?totals?:?$|^sums?:?$|^(?:average|mean)s?:?$|^(?:gesamt|gesamtsumme|summe|mittel|mittelwert|durchschnitt):?$/i;
 const TOTAL_INITIALS = new Set([...'tTsSgGaAmMdD'].map((letter) => letter.charCodeAt(0)));
 
 function isTotalWord(cell: string): boolean {
+  const first = cell.charCodeAt(0);
+  // Digits begin most cells.
+  if (first >= 48 && first <= 57) return false;
   return TOTAL_INITIALS.has(cell.trimStart().charCodeAt(0)) && TOTAL.test(cell.trim());
 }
 
@@ -20,11 +23,16 @@ function isTotal(cells: readonly string[], needed: KnownTable['needed']): boolea
   return says && needed.some((group) => group.every((i) => (cells[i] ?? '').trim() === '' || isTotalWord(cells[i]!)));
 }
 
-function repeatsHeader({ cells }: RawRow, { columns, header }: KnownTable['table']): boolean {
-  if (cells[0] !== header.cells[0] && foldHeader(cells[0] ?? '') !== columns[0]) return false;
+function repeatsHeader({ cells }: RawRow, { columns }: KnownTable['table']): boolean {
+  const first = (cells[0] ?? '').trimStart();
+  const [letter, wanted] = [first.charCodeAt(0), columns[0]!.charCodeAt(0)];
+  // Letters differ from their capitals by 32; nearly every row ends here.
+  if (letter !== wanted && letter + 32 !== wanted && first !== '') return false;
+  if (foldHeader(first) !== columns[0]) return false;
   return columns.every((column, i) => foldHeader(cells[i] ?? '') === column);
 }
 
+const SPACE = 32;
 const HASH = 35;
 const EQUALS = 61;
 const LETTER_E = 69;
@@ -34,8 +42,8 @@ const NONE: readonly number[] = [];
 function marredIn(raw: RawRow, { table, log }: KnownTable): readonly number[] {
   let marred = NONE;
   for (let i = 0; i < raw.cells.length; i++) {
-    const first = raw.cells[i]!.trimStart().charCodeAt(0);
-    if (first !== HASH && first !== EQUALS && first !== LETTER_E) continue;
+    const first = raw.cells[i]!.charCodeAt(0);
+    if (first > SPACE && first !== HASH && first !== EQUALS && first !== LETTER_E) continue;
     const mark = spreadsheetMark(raw.cells[i]!);
     if (mark === null) continue;
     log.add(mark, table.placeOf(raw, i), raw.cells[i]!.trim());
@@ -74,5 +82,5 @@ export function* rowsOf(from: KnownTable): Generator<Row> {
       yield { from, raw: withoutMarred(raw, marred), marred };
     }
   }
-  reportLoneDates(from.trail.days, from.trail.lines, table.file, from);
+  reportLoneDates(from.trail, table.file, log);
 }

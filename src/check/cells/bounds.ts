@@ -6,6 +6,13 @@ export type Bound =
 const INITIALS = new Set([...'<>≤≥tTsS'].map((sign) => sign.charCodeAt(0)));
 const TRACE = /^(?:trace|traces|tr\.?|spur|spuren)$/i;
 
+/** False for nearly every cell: one that cannot be a limit or a trace. */
+export function mayBeBound(cell: string): boolean {
+  const first = cell.charCodeAt(0);
+  // Digits begin most cells.
+  return (first < 48 || first > 57) && INITIALS.has(cell.trimStart().charCodeAt(0));
+}
+
 /** A cell such as <5, > 20 g or trace; null for anything else. The limit is the text after the sign. */
 export function parseBound(text: string): Bound | null {
   if (!INITIALS.has(text.charCodeAt(0))) return null;

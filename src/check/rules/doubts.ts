@@ -1,11 +1,11 @@
-import { median } from 'simple-statistics';
+import { median, medianSorted } from 'simple-statistics';
 import { foldName } from '../../terms/names.ts';
 import { fileOnly } from '../../terms/place.ts';
 import type { Place } from '../../terms/place.ts';
 import type { Score } from '../../terms/trial.ts';
 import type { CheckContext } from '../context.ts';
-import { pickedRows } from '../draft.ts';
-import type { KeptRow, PlantingDraft } from '../draft.ts';
+import { eachPicked, onlyDay } from '../draft.ts';
+import type { PlantingDraft } from '../draft.ts';
 
 // What looks like a slip of the pen: warned about with its reason, and counted as it stands.
 // How far is too far: common practice, no source.
@@ -23,17 +23,6 @@ const UNIT_FACTORS = [
   [1000, 'g, kg'],
 ] as const;
 const UNIT_TOLERANCE = 1.6;
-
-interface Weighed extends KeptRow {
-  /** Grams of a fruit. */
-  readonly each: number;
-}
-
-function weighedRows(draft: PlantingDraft): readonly Weighed[] {
-  return pickedRows(draft.record).flatMap((row) =>
-    row.fruits > 0 && row.grams > 0 ? [{ ...row, each: row.grams / row.fruits }] : [],
-  );
-}
 
 function rounded(value: number): string {
   return value >= 10 ? String(Math.round(value)) : String(Number(value.toPrecision(2)));
@@ -53,35 +42,63 @@ function unitSlip(ratio: number): { readonly factor: number; readonly units: str
 /** Rows of a variety whose fruits seem weighed in another unit. */
 function reportUnits(drafts: readonly PlantingDraft[], file: string, { log }: CheckContext): ReadonlySet<number> {
   const slipped = new Set<number>();
-  const rows = drafts.flatMap(weighedRows);
-  if (rows.length < 4) return slipped;
-  const middle = median(rows.map(({ each }) => each));
-  for (const { each, grams, line } of rows) {
-    const slip = unitSlip(each / middle);
-    if (!slip) continue;
-    slipped.add(line);
-    const facts = { factor: rounded(slip.factor), units: slip.units };
-    log.add('unit-seems-wrong', { file, line, column: 1 }, `${rounded(grams)} g`, facts);
-  }
+  let [weighed, least, most] = [0, Infinity, 0];
+  for (const { record } of drafts)
+    eachPicked(record, (fruits, grams) => {
+      if (fruits === 0 || grams === 0) return;
+      weighed++;
+      least = Math.min(least, grams / fruits);
+      most = Math.max(most, grams / fruits);
+    });
+  // Fruits within the smallest factor of each other cannot be in two units: no need to look further.
+  if (weighed < 4 || most / least < UNIT_FACTORS[0][0] / UNIT_TOLERANCE) return slipped;
+  const weights = new Float64Array(weighed);
+  let next = 0;
+  for (const { record } of drafts)
+    eachPicked(record, (fruits, grams) => {
+      if (fruits > 0 && grams > 0) weights[next++] = grams / fruits;
+    });
+  const middle = medianSorted(weights.toSorted() as unknown as number[]);
+  for (const { record } of drafts)
+    eachPicked(record, (fruits, grams, line) => {
+      const slip = fruits > 0 && grams > 0 ? unitSlip(grams / fruits / middle) : null;
+      if (!slip) return;
+      slipped.add(line);
+      const facts = { factor: rounded(slip.factor), units: slip.units };
+      log.add('unit-seems-wrong', { file, line, column: 1 }, `${rounded(grams)} g`, facts);
+    });
   return slipped;
+}
+
+/** The largest picking of a planting where it dwarfs the others. */
+function largestOf(draft: PlantingDraft, key: 'grams' | 'fruits') {
+  let [largest, second, line, count] = [0, 0, 0, 0];
+  eachPicked(draft.record, (fruits, grams, at) => {
+    const value = key === 'grams' ? grams : fruits;
+    if (value === 0) return;
+    count++;
+    if (value > largest) [largest, second, line] = [value, largest, at];
+    else if (value > second) second = value;
+  });
+  if (count < 4 || largest < OVER_LARGEST * second) return null;
+  const values: number[] = [];
+  eachPicked(draft.record, (fruits, grams) => {
+    const value = key === 'grams' ? grams : fruits;
+    if (value > 0) values.push(value);
+  });
+  const others = values.toSorted((a, b) => a - b).slice(0, -1);
+  const times = largest / median(others);
+  return times >= TIMES ? { largest, line, times } : null;
 }
 
 /** Pickings that dwarf the planting's others. */
 function reportSize(draft: PlantingDraft, file: string, known: ReadonlySet<number>, { log }: CheckContext): void {
-  const rows = pickedRows(draft.record);
   for (const key of ['grams', 'fruits'] as const) {
-    const own = rows.filter((row) => row[key] > 0);
-    if (own.length < 4) continue;
-    const values = own.map((row) => row[key]).toSorted((a, b) => a - b);
-    const largest = own.find((row) => row[key] === values.at(-1))!;
-    const others = values.slice(0, -1);
-    const middle = median(others);
-    const doubtful = largest[key] >= TIMES * middle && largest[key] >= OVER_LARGEST * others.at(-1)!;
-    if (!doubtful || known.has(largest.line)) continue;
-    const found = key === 'grams' ? `${rounded(largest.grams)} g` : String(largest.fruits);
-    log.add('picking-unlike-others', { file, line: largest.line, column: 1 }, found, {
-      times: rounded(largest[key] / middle),
-    });
+    const doubtful = largestOf(draft, key);
+    if (!doubtful || known.has(doubtful.line)) continue;
+    const { largest, line, times } = doubtful;
+    const found = key === 'grams' ? `${rounded(largest)} g` : String(largest);
+    log.add('picking-unlike-others', { file, line, column: 1 }, found, { times: rounded(times) });
     return;
   }
 }
@@ -93,9 +110,13 @@ interface Mean {
 
 function fruitMeans(drafts: readonly PlantingDraft[]): readonly Mean[] {
   return drafts.flatMap((draft) => {
-    const rows = weighedRows(draft);
-    const fruits = rows.reduce((sum, row) => sum + row.fruits, 0);
-    return fruits >= 4 ? [{ draft, each: rows.reduce((sum, row) => sum + row.grams, 0) / fruits }] : [];
+    let [count, total] = [0, 0];
+    eachPicked(draft.record, (fruits, grams) => {
+      if (fruits === 0 || grams === 0) return;
+      count += fruits;
+      total += grams;
+    });
+    return count >= 4 ? [{ draft, each: total / count }] : [];
   });
 }
 
@@ -133,10 +154,10 @@ function reportSwaps(byVariety: ReadonlyMap<string, readonly PlantingDraft[]>, {
 
 /** Every dated picking of a season on one day. */
 function reportOneDay(drafts: readonly PlantingDraft[], file: string, { log }: CheckContext): void {
-  const rows = drafts.map((draft) => pickedRows(draft.record).filter(({ day }) => day !== null));
-  const days = new Set(rows.flat().map(({ day }) => day));
-  if (days.size === 1 && rows.flat().length >= 6 && rows.filter((own) => own.length > 0).length >= 3)
-    log.add('all-on-one-day', fileOnly(file));
+  const days = drafts.map(({ record }) => onlyDay(record));
+  const first = days[0]?.day;
+  if (first === undefined || days.length < 3 || !days.every((own) => own?.day === first)) return;
+  if (days.reduce((sum, own) => sum + (own?.rows ?? 0), 0) >= 6) log.add('all-on-one-day', fileOnly(file));
 }
 
 /** Warns of pickings of a season that look like slips. */
@@ -177,33 +198,5 @@ export function reportSameScores(scores: readonly Score[], year: number, { log, 
         log.add('taster-one-score', place, String(value), facts);
       }
     }
-  }
-}
-
-const FAR = 30;
-const CLOSE = 21;
-
-/**
- * Warns of a date far from those of the rows beside it, in a table that goes by date.
- *
- * @param days   the dates in the order of their rows
- * @param lines  the lines on which they stand
- */
-export function reportLoneDates(
-  days: readonly number[],
-  lines: readonly number[],
-  file: string,
-  { log }: Pick<CheckContext, 'log'>,
-): void {
-  if (days.length < 6) return;
-  let falls = 0;
-  for (let i = 1; i < days.length; i++) if (days[i]! < days[i - 1]!) falls++;
-  // Each lone date makes at most one fall; a table by planting or by variety falls far more often.
-  if (falls > Math.max(1, days.length / 20)) return;
-  for (let i = 1; i + 1 < days.length; i++) {
-    const [before, day, after] = [days[i - 1]!, days[i]!, days[i + 1]!];
-    if (after < before || after - before > CLOSE) continue;
-    const off = day < before ? before - day : day > after ? day - after : 0;
-    if (off > FAR) log.add('date-unlike-neighbours', { file, line: lines[i]!, column: 1 }, '', { days: String(off) });
   }
 }

@@ -27,7 +27,8 @@ const SPEC = {
   ],
 } as const;
 
-const stageIn = (row: Row): 'ripe' | 'green' => wordIn(row, 'stage', ['ripe', 'green']) ?? 'ripe';
+const STAGES = ['ripe', 'green'] as const;
+const stageIn = (row: Row): 'ripe' | 'green' => wordIn(row, 'stage', STAGES) ?? 'ripe';
 
 /** Earliest planting out and, if all were removed, the last removal. */
 function standing(plantings: readonly PlantingDraft[]): { readonly from: Day | null; readonly to: Day | null } {
@@ -42,12 +43,12 @@ function standing(plantings: readonly PlantingDraft[]): { readonly from: Day | n
 
 function reportWhen(
   row: Row,
-  { day, column }: { readonly day: Day; readonly column: string },
+  { day, column }: DatedRow,
   plantings: readonly PlantingDraft[],
   span: SeasonSpan,
   context: CheckContext,
 ): void {
-  if (reportOutside(row, column, day, span, context)) return;
+  if (day === null || reportOutside(row, column, day, span, context)) return;
   const { from, to } = standing(plantings);
   const found = (): string => (column === 'date' ? (textIn(row, 'date') ?? '') : isoDate(day));
   if (from !== null && day < from) {
@@ -68,7 +69,8 @@ function limitTaker({ log, limited }: CheckContext): TakeLimit<Amount> {
 }
 
 /** Usable figures of a picking; a weight without fruits, or fruits without weight, where the other is 0, is doubtful. */
-function agree(row: Row, fruits: Amount, grams: Amount, { log }: CheckContext): boolean {
+function agree(row: Row, { fruits, grams }: PickedRow, { log }: CheckContext): boolean {
+  if (fruits !== 0 && grams !== 0) return true;
   const isSome = (amount: Amount): boolean => amount !== null && amount !== 0;
   const disagree = (fruits === 0 && isSome(grams)) || (grams === 0 && isSome(fruits));
   if (disagree) log.add('weight-and-fruits-disagree', placeIn(row, fruits === 0 ? 'fruits' : 'weight'), '0');
@@ -79,7 +81,7 @@ function agree(row: Row, fruits: Amount, grams: Amount, { log }: CheckContext): 
 type DatedRow = PickedRow & { readonly column: string };
 
 /** The picking of a row; null where there is none, or its day was reported. */
-function pickedOnce(row: Row, take: TakeLimit<Amount>, context: CheckContext): readonly DatedRow[] | null {
+function pickedOnce(row: Row, take: TakeLimit<Amount>, context: CheckContext): DatedRow | null {
   const day = dayIn(row, 'date', context);
   const picked: DatedRow = {
     column: 'date',
@@ -93,7 +95,7 @@ function pickedOnce(row: Row, take: TakeLimit<Amount>, context: CheckContext): r
   };
   if (day === null && (textIn(row, 'date') !== null || row.marred.length > 0)) return null;
   const { fruits, grams, cullFruits, cullGrams } = picked;
-  if (fruits !== null || grams !== null || cullFruits !== null || cullGrams !== null) return [picked];
+  if (fruits !== null || grams !== null || cullFruits !== null || cullGrams !== null) return picked;
   if (row.marred.length === 0) context.log.add('picking-empty', placeIn(row, 'planting'), '');
   return null;
 }
@@ -138,19 +140,21 @@ export function checkHarvests(
   const known = sheet ? sheet.known : openKnown(source, SPEC, context);
   if (!known) return joint;
   const take = limitTaker(context);
+  const add = (row: Row, target: Target, one: DatedRow): void => {
+    reportWhen(row, one, target.plantings, span, context);
+    const sound = agree(row, one, context) ? one : { ...one, fruits: one.fruits || null, grams: one.grams || null };
+    if (addPicked(recordOf(target, joint), sound))
+      context.log.add('row-twice', placeIn(row, one.column), textIn(row, one.column) ?? '', { table: 'harvests.csv' });
+  };
   for (const row of rowsOf(known)) {
     const target = targetIn(row, index, context);
-    const picked = sheet ? pickedOnDays(row, sheet, take) : pickedOnce(row, take, context);
-    if (!target || !picked) continue;
-    for (const one of picked) {
-      const { day, column } = one;
-      if (day !== null) reportWhen(row, { day, column }, target.plantings, span, context);
-      const sound = agree(row, one.fruits, one.grams, context)
-        ? one
-        : { ...one, fruits: one.fruits || null, grams: one.grams || null };
-      if (addPicked(recordOf(target, joint), sound))
-        context.log.add('row-twice', placeIn(row, column), textIn(row, column) ?? '', { table: 'harvests.csv' });
+    if (sheet) {
+      const picked = pickedOnDays(row, sheet, take);
+      if (target) for (const one of picked) add(row, target, one);
+      continue;
     }
+    const one = pickedOnce(row, take, context);
+    if (target && one) add(row, target, one);
   }
   return joint;
 }
