@@ -98,6 +98,7 @@ export const severities = {
   'picking-unlike-others': 'warning',
   'records-swapped': 'warning',
   'unit-seems-wrong': 'warning',
+  'fruits-and-weight-swapped': 'warning',
   'all-on-one-day': 'warning',
   'generation-unknown': 'error',
   'generation-order': 'error',

@@ -14,6 +14,7 @@ const BASE: Folder = {
 };
 const day = (i: number): string => new Date(Date.UTC(2026, 6, 20 + i)).toISOString().slice(0, 10);
 const WATCHED = [
+  'fruits-and-weight-swapped',
   'picking-unlike-others',
   'records-swapped',
   'unit-seems-wrong',
@@ -51,6 +52,14 @@ describe('doubtful pickings', () => {
     ['grams for kilograms', 5, 250_000, 'unit-seems-wrong 6 250000 g'],
   ])('%s', (_, fruits, grams, expected) => {
     expect(doubts(pickings([...usual, ['one-a', 20, fruits, grams]]))).toEqual([expected]);
+  });
+  it('fruits and weight in each other’s column, of a row and of a whole sheet', () => {
+    expect(doubts(pickings([...usual, ['one-a', 20, 260, 5]]))).toEqual(['fruits-and-weight-swapped 6 5 g']);
+    expect(doubts(pickings(usual.map(([id, at, fruits, grams]) => [id, at, grams, fruits] as const)))).toEqual([
+      'fruits-and-weight-swapped - 22 g',
+    ]);
+    // Fruits of a fifth of a gram, as wild peppers have them.
+    expect(doubts(pickings(usual.map(([id, at, fruits]) => [id, at, 10 * fruits, 2 * fruits] as const)))).toEqual([]);
   });
   it('a fruit that is merely small or large is none', () => {
     expect(doubts(pickings([...usual, ['one-a', 20, 5, 50]]))).toEqual([]);

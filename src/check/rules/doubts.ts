@@ -23,6 +23,11 @@ const UNIT_FACTORS = [
   [1000, 'g, kg'],
 ] as const;
 const UNIT_TOLERANCE = 1.6;
+/** Fruits of wild peppers weigh a tenth of a gram and more; lighter ones are no fruits [g]. */
+const LIGHTEST = 0.1;
+
+const isLike = (a: number, b: number): boolean => a / b < ALIKE && b / a < ALIKE;
+const isUnlike = (a: number, b: number): boolean => a / b > UNLIKE || b / a > UNLIKE;
 
 function rounded(value: number): string {
   return value >= 10 ? String(Math.round(value)) : String(Number(value.toPrecision(2)));
@@ -39,7 +44,13 @@ function unitSlip(ratio: number): { readonly factor: number; readonly units: str
   return null;
 }
 
-/** Rows of a variety whose fruits seem weighed in another unit. */
+/** True for a fruit's weight that is like the others' only if fruits and grams are read the other way round. */
+function isExchanged(each: number, middle: number): boolean {
+  const other = 1 / each / middle;
+  return isUnlike(each, middle) && other < UNIT_TOLERANCE && other > 1 / UNIT_TOLERANCE;
+}
+
+/** Rows of a variety whose fruits seem weighed in another unit, or whose figures stand in each other's column. */
 function reportUnits(drafts: readonly PlantingDraft[], file: string, { log }: CheckContext): ReadonlySet<number> {
   const slipped = new Set<number>();
   let [weighed, least, most] = [0, Infinity, 0];
@@ -50,8 +61,8 @@ function reportUnits(drafts: readonly PlantingDraft[], file: string, { log }: Ch
       least = Math.min(least, grams / fruits);
       most = Math.max(most, grams / fruits);
     });
-  // Fruits within the smallest factor of each other cannot be in two units: no need to look further.
-  if (weighed < 4 || most / least < UNIT_FACTORS[0][0] / UNIT_TOLERANCE) return slipped;
+  // Fruits that are alike cannot be in two units: no need to look further.
+  if (weighed < 4 || most / least < UNLIKE) return slipped;
   const weights = new Float64Array(weighed);
   let next = 0;
   for (const { record } of drafts)
@@ -61,7 +72,13 @@ function reportUnits(drafts: readonly PlantingDraft[], file: string, { log }: Ch
   const middle = medianSorted(weights.toSorted() as unknown as number[]);
   for (const { record } of drafts)
     eachPicked(record, (fruits, grams, line) => {
-      const slip = fruits > 0 && grams > 0 ? unitSlip(grams / fruits / middle) : null;
+      if (fruits === 0 || grams === 0) return;
+      if (isExchanged(grams / fruits, middle)) {
+        slipped.add(line);
+        reportExchanged(fruits, grams, { file, line, column: 1 }, log);
+        return;
+      }
+      const slip = unitSlip(grams / fruits / middle);
       if (!slip) return;
       slipped.add(line);
       const facts = { factor: rounded(slip.factor), units: slip.units };
@@ -120,9 +137,6 @@ function fruitMeans(drafts: readonly PlantingDraft[]): readonly Mean[] {
   });
 }
 
-const isLike = (a: number, b: number): boolean => a / b < ALIKE && b / a < ALIKE;
-const isUnlike = (a: number, b: number): boolean => a / b > UNLIKE || b / a > UNLIKE;
-
 /** Pairs of plantings of which each has fruits like the other's variety, and unlike its own. */
 function reportSwaps(byVariety: ReadonlyMap<string, readonly PlantingDraft[]>, { log }: CheckContext): void {
   const means = [...byVariety].map(([variety, drafts]) => ({ variety, list: fruitMeans(drafts) }));
@@ -152,6 +166,25 @@ function reportSwaps(byVariety: ReadonlyMap<string, readonly PlantingDraft[]>, {
   }
 }
 
+function reportExchanged(fruits: number, grams: number, place: Place, log: CheckContext['log']): void {
+  const facts = { fruits: rounded(fruits), grams: rounded(grams) };
+  log.add('fruits-and-weight-swapped', place, `${rounded(grams)} g`, facts);
+}
+
+/** A season in which fruits weigh less than any that is grown: the two columns have each other's head. */
+function reportHeads(drafts: readonly PlantingDraft[], file: string, { log }: CheckContext): void {
+  let [rows, tiny, count, total] = [0, 0, 0, 0];
+  for (const { record } of drafts)
+    eachPicked(record, (fruits, grams) => {
+      if (fruits === 0 || grams === 0) return;
+      rows++;
+      count += fruits;
+      total += grams;
+      if (grams < LIGHTEST * fruits) tiny++;
+    });
+  if (rows >= 4 && 2 * tiny > rows) reportExchanged(count, total, fileOnly(file), log);
+}
+
 /** Every dated picking of a season on one day. */
 function reportOneDay(drafts: readonly PlantingDraft[], file: string, { log }: CheckContext): void {
   const days = drafts.map(({ record }) => onlyDay(record));
@@ -176,6 +209,7 @@ export function reportDoubtfulPickings(drafts: readonly PlantingDraft[], year: n
   }
   reportSwaps(byVariety, context);
   reportOneDay(planted, file, context);
+  reportHeads(planted, file, context);
 }
 
 const MANY_VARIETIES = 6;

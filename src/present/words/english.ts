@@ -1028,6 +1028,11 @@ export const english = {
       'fruits that resemble the others of the variety',
       'look whether the weight is in another unit; it counts as it stands',
     ],
+    'fruits-and-weight-swapped': [
+      'fruits and weight look exchanged: {fruits} fruits of {grams} g together',
+      'a weight in grams and a number of fruits, each in its column',
+      "look whether the two stand in each other's column; they count as they stand",
+    ],
     'all-on-one-day': [
       'every picking of the season is on one day',
       'the day of each picking',

@@ -1089,6 +1089,11 @@ export const german: Words = {
       'Früchte, die den anderen der Sorte gleichen',
       'prüfen, ob das Gewicht in einer anderen Einheit steht; es zählt, wie es steht',
     ],
+    'fruits-and-weight-swapped': [
+      'Früchte und Gewicht scheinen vertauscht: {fruits} Früchte von zusammen {grams} g',
+      'ein Gewicht in Gramm und eine Zahl von Früchten, jedes in seiner Spalte',
+      'prüfen, ob die beiden in der falschen Spalte stehen; sie zählen, wie sie stehen',
+    ],
     'all-on-one-day': [
       'alle Ernten der Saison stehen an einem Tag',
       'der Tag jeder Ernte',
