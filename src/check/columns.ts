@@ -2,12 +2,12 @@ import type { ProblemLog } from '../terms/problem.ts';
 import { openTable } from '../read/table.ts';
 import type { Table } from '../read/table.ts';
 import type { SourceFile } from '../read/decode.ts';
-import type { RawRow } from '../read/records.ts';
 import { fileOnly } from '../terms/place.ts';
 import { unitOf, unitWords } from './cells/units.ts';
 import type { CheckContext } from './context.ts';
 import { reportAround, reportHeader, reportUntitled, unitsRow } from './header.ts';
 import type { KnownTable, QuantityPart, TableSpec } from './knownTable.ts';
+import { findDecimalCommas } from './decimalCommas.ts';
 import { newTrail } from './rules/dateTrail.ts';
 
 function quantityOf(
@@ -23,33 +23,6 @@ function quantityOf(
     badUnit = true;
   }
   return badUnit ? 'unit' : null;
-}
-
-/** Columns whose numbers are written with a decimal comma; a column that could be either is reported. */
-function findDecimalCommas(table: Table, log: ProblemLog): ReadonlySet<number> {
-  const found = new Set<number>();
-  if (!table.mayHaveDecimalCommas) return found;
-  const seen = table.columns.map(() => ({ commas: 0, thousands: 0, points: 0, row: null as RawRow | null }));
-  for (const row of table.rows()) {
-    if ('kind' in row) break;
-    row.cells.forEach((raw, i) => {
-      const at = seen[i];
-      const number = /^\s*[+-]?(\d*)([.,])(\d+)(?!\d)/.exec(raw);
-      if (!at || !number) return;
-      if (number[2] === '.') at.points++;
-      else {
-        at.commas++;
-        at.row ??= row;
-        if (number[3]!.length === 3 && /^[1-9]\d{0,2}$/.test(number[1]!)) at.thousands++;
-      }
-    });
-  }
-  seen.forEach(({ commas, thousands, points, row }, i) => {
-    if (commas === 0 || !row) return;
-    if (points === 0 && thousands < commas) found.add(i);
-    else if (points === 0) log.add('number-ambiguous', table.placeOf(row, i), row.cells[i]!.trim());
-  });
-  return found;
 }
 
 /** True if a header has every column that the table must have. */
@@ -127,7 +100,7 @@ function understand(
 export function openKnown(
   source: SourceFile,
   spec: TableSpec,
-  { log, limited }: Pick<CheckContext, 'log' | 'limited'>,
+  { log, limited, settings }: Pick<CheckContext, 'log' | 'limited' | 'settings'>,
 ): KnownTable | null {
   const table = openTable(source, (columns) => hasRequired(columns, spec));
   if ('kind' in table) {
@@ -137,13 +110,13 @@ export function openKnown(
   reportWindows(source.path, table.windowsLine, log);
   const header = understand(table, spec, log);
   if (!header) return null;
-  const units = unitsRow(table, header.quantity);
+  const units = unitsRow(table, header.quantity, log);
   reportAround(table, units?.line ?? null, log);
   return {
     ...header,
     table,
     quantity: units?.quantity ?? header.quantity,
-    decimalCommas: findDecimalCommas(table, log),
+    decimalCommas: findDecimalCommas(table, header, { log, settings }),
     unitsLine: units?.line ?? null,
     needed: spec.required
       .filter((group) => group.every((name) => spec.columns.includes(name)))

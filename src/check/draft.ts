@@ -118,18 +118,15 @@ export function addPicked(record: RecordDraft, row: PickedRow): boolean {
 }
 
 /** Takes one kept row; figures that are not known are 0, a row without a date has the day null. */
-export type TakeRow = (fruits: number, grams: number, line: number, day: number | null) => void;
+export type TakeRow = (fruits: number, grams: number, line: number, day: number | null, isGreen: boolean) => void;
 
 /** Goes through the rows of a record in the order of the table, without a copy of them: there may be very many. */
 export function eachPicked({ rows, used }: RecordDraft, take: TakeRow): void {
   for (let at = 0; at < used; at += WIDTH) {
-    const [fruits, grams, day] = [rows[at + 2]!, rows[at + 3]!, rows[at]!];
-    take(
-      fruits > 0 ? fruits : 0,
-      grams > 0 ? grams : 0,
-      (rows[at + 1]! - (rows[at + 1]! % 2)) / 2,
-      day === NO_DAY ? null : day,
-    );
+    const [fruits, grams, day, mark] = [rows[at + 2]!, rows[at + 3]!, rows[at]!, rows[at + 1]!];
+    const green = mark % 2;
+    const known = day === NO_DAY ? null : day;
+    take(fruits > 0 ? fruits : 0, grams > 0 ? grams : 0, (mark - green) / 2, known, green === 1);
   }
 }
 

@@ -1,4 +1,4 @@
-import { nearestName } from '../terms/names.ts';
+import { foldHeader, nearestName } from '../terms/names.ts';
 import type { ProblemLog } from '../terms/problem.ts';
 import type { RawRow } from '../read/records.ts';
 import type { Table } from '../read/table.ts';
@@ -12,6 +12,7 @@ const NO_UNIT = /^\(?(?:no\.?|nr\.?|number|count|n|pcs|date|id|name|-)?\)?$/i;
 export function unitsRow(
   table: Table,
   quantity: ReadonlyMap<string, readonly QuantityPart[]>,
+  log: ProblemLog,
 ): { readonly line: number; readonly quantity: Map<string, QuantityPart[]> } | null {
   if (quantity.size === 0) return null;
   const next = table.rows().next();
@@ -34,7 +35,14 @@ export function unitsRow(
     const part = parts.find(({ index }) => index === i);
     return part && unitOf(part.dimension, word(i)) !== null ? true : NO_UNIT.test(cell.trim());
   });
-  return isUnits && named > 0 ? { line: first.line, quantity: withUnits } : null;
+  if (!isUnits || named === 0) return null;
+  for (const { index, unit, dimension } of parts) {
+    const own = unitOf(dimension, word(index));
+    const isSaid = unit !== null && foldHeader(table.titles[index]!).includes('_');
+    if (own && isSaid && own.factor !== unit.factor)
+      log.add('units-differ', table.placeOf(first, index), (first.cells[index] ?? '').trim());
+  }
+  return { line: first.line, quantity: withUnits };
 }
 
 /** Says which rows around the header were not taken for records. */

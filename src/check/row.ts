@@ -2,7 +2,7 @@ import type { Place } from '../terms/place.ts';
 import type { Day } from '../terms/day.ts';
 import { isoDate } from '../terms/day.ts';
 import type { RawRow } from '../read/records.ts';
-import { INVISIBLES, nearestName } from '../terms/names.ts';
+import { INVISIBLES } from '../terms/names.ts';
 import { mayBeBound, parseBound } from './cells/bounds.ts';
 import { parseNumber } from './cells/numbers.ts';
 import { parseQuantity } from './cells/quantity.ts';
@@ -59,6 +59,13 @@ export function textIn(row: Row, column: string): string | null {
   return index === undefined ? null : clean(row.raw.cells[index] ?? '');
 }
 
+/** True if anything is written in a column, or in one of a quantity's. */
+export function isFilled(row: Row, name: string): boolean {
+  const plain = row.from.index.get(name);
+  const all = plain === undefined ? (row.from.quantity.get(name) ?? []).map(({ index }) => index) : [plain];
+  return all.some((i) => clean(row.raw.cells[i] ?? '') !== null);
+}
+
 /** Text that must be there. */
 export function neededIn(row: Row, column: string): string | null {
   const text = textIn(row, column);
@@ -82,8 +89,8 @@ export function dayIn(row: Row, column: string, { dates, log }: CheckContext): D
   }
   const facts: Record<string, string> = { column };
   if (result.kind === 'ambiguous') {
-    if (result.dayFirst !== null) facts['dayFirst'] = isoDate(result.dayFirst);
-    if (result.monthFirst !== null) facts['monthFirst'] = isoDate(result.monthFirst);
+    facts['dayFirst'] = result.dayFirst === null ? '–' : isoDate(result.dayFirst);
+    facts['monthFirst'] = result.monthFirst === null ? '–' : isoDate(result.monthFirst);
   }
   log.add(`date-${result.kind}`, placeIn(row, column), text, facts);
   return null;
@@ -94,9 +101,7 @@ function numberAt(row: Row, column: string): number | null {
   if (text === null) return null;
   const value = parseNumber(text, row.from.decimalCommas.has(row.from.index.get(column)!));
   if (value === null) {
-    const place = placeIn(row, column);
-    if (!reportBound(row, text, place, column))
-      row.from.log.add(whyUnreadable(text) ?? 'number-unreadable', place, text, { column });
+    row.from.log.add(whyUnreadable(text) ?? 'number-unreadable', placeIn(row, column), text, { column });
   }
   return value;
 }
@@ -203,38 +208,6 @@ export function quantityIn(row: Row, name: string, signed = false): number | nul
     else found = result.value;
   }
   return found;
-}
-
-/** One of some words. */
-export function wordIn<W extends string>(row: Row, column: string, words: readonly W[]): W | null {
-  const text = textIn(row, column);
-  if (text === null) return null;
-  if ((words as readonly string[]).includes(text)) return text as W;
-  const folded = text.toLowerCase().replace(/[\s_-]+/g, '-');
-  const word = words.find((w) => w === folded);
-  if (word !== undefined) return word;
-  const near = nearestName(text, words);
-  const facts = { column, words: words.join(', '), ...(near === null ? {} : { near }) };
-  row.from.log.add('word-unknown', placeIn(row, column), text, facts);
-  return null;
-}
-
-const YES = new Set(['yes', 'y', 'true', '1']);
-const NO = new Set(['no', 'n', 'false', '0']);
-
-/** Yes or no as people write it; null for anything else. */
-export function parseYesNo(text: string): boolean | null {
-  const word = text.toLowerCase();
-  if (YES.has(word)) return true;
-  return NO.has(word) ? false : null;
-}
-
-export function yesNoIn(row: Row, column: string): boolean | null {
-  const text = textIn(row, column);
-  if (text === null) return null;
-  const answer = parseYesNo(text);
-  if (answer === null) row.from.log.add('word-unknown', placeIn(row, column), text, { column, words: 'yes, no' });
-  return answer;
 }
 
 /** Cells of columns that the contract does not know, by their titles. */

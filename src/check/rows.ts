@@ -16,11 +16,13 @@ function isTotalWord(cell: string): boolean {
   return TOTAL_INITIALS.has(cell.trimStart().charCodeAt(0)) && TOTAL.test(cell.trim());
 }
 
-/** True for a row of sums: a word for it where the row should say what it is about. */
-function isTotal(cells: readonly string[], needed: KnownTable['needed']): boolean {
-  const first = cells.find((cell) => cell.trim() !== '') ?? '';
-  const says = isTotalWord(first) || needed.some((group) => group.some((i) => isTotalWord(cells[i] ?? '')));
-  return says && needed.some((group) => group.every((i) => (cells[i] ?? '').trim() === '' || isTotalWord(cells[i]!)));
+/** True for a row of sums: a word for it where the row should say what it is about, or when. */
+function isTotal(cells: readonly string[], { needed, index }: KnownTable, isName: (text: string) => boolean): boolean {
+  const says = (i: number): boolean => isTotalWord(cells[i] ?? '') && !isName(cells[i]!.trim());
+  if (!cells.some((_, i) => says(i))) return false;
+  const date = index.get('date');
+  const lacks = (i: number): boolean => (cells[i] ?? '').trim() === '' || says(i);
+  return (date !== undefined && lacks(date)) || needed.some((group) => group.every(lacks));
 }
 
 function repeatsHeader({ cells }: RawRow, { columns }: KnownTable['table']): boolean {
@@ -68,15 +70,19 @@ function fits(raw: RawRow, { table, log }: KnownTable): boolean {
   return false;
 }
 
-/** Rows of a table; what is no record, and rows with too many or too few cells, are reported and left out. */
-export function* rowsOf(from: KnownTable): Generator<Row> {
-  const { table, log, unitsLine, needed } = from;
+/**
+ * Rows of a table; what is no record, and rows with too many or too few cells, are reported and left out.
+ *
+ * @param isName  true for a name of the records, though it be a word for a total
+ */
+export function* rowsOf(from: KnownTable, isName: (text: string) => boolean = () => false): Generator<Row> {
+  const { table, log, unitsLine } = from;
   for (const raw of table.rows()) {
     const start = { file: table.file, line: raw.line, column: 1 };
     if ('kind' in raw) log.add(raw.kind, start);
     else if (raw.line === unitsLine) continue;
     else if (repeatsHeader(raw, table)) log.add('header-repeated', start);
-    else if (isTotal(raw.cells, needed)) log.add('total-row', start, raw.cells.find(isTotalWord)?.trim() ?? '');
+    else if (isTotal(raw.cells, from, isName)) log.add('total-row', start, raw.cells.find(isTotalWord)?.trim() ?? '');
     else if (fits(raw, from)) {
       const marred = marredIn(raw, from);
       yield { from, raw: withoutMarred(raw, marred), marred };

@@ -27,6 +27,11 @@ export interface Target {
   readonly plantings: readonly PlantingDraft[];
 }
 
+/** True for a planting or variety of the season, whatever word it is called by. */
+export function isNamed(text: string, { byId, registry }: SeasonIndex): boolean {
+  return byId.has(text.toLowerCase()) || registry.find(text) !== null;
+}
+
 export function seasonIndex(
   drafts: readonly PlantingDraft[],
   registry: VarietyRegistry,

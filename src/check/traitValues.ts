@@ -5,7 +5,8 @@ import { parseNumber } from './cells/numbers.ts';
 import { parseQuantity } from './cells/quantity.ts';
 import { unitWords } from './cells/units.ts';
 import type { CheckContext } from './context.ts';
-import { parseYesNo, placeIn, quantityIn, reportBound, signedIn, textIn, whyUnreadable } from './row.ts';
+import { placeIn, quantityIn, reportBound, signedIn, textIn, whyUnreadable } from './row.ts';
+import { parseYesNo } from './wordCells.ts';
 import type { Row } from './row.ts';
 
 /** A value of a declared trait: a score, 0 or 1 for no or yes, or a measure in the trait's stored unit. */

@@ -54,6 +54,17 @@ export interface UnreadWorkbook {
   readonly detail: string;
 }
 
+/** Does something without the remarks that a library makes on the console. */
+function quietly<T>(what: () => T): T {
+  const { error } = console;
+  console.error = () => {};
+  try {
+    return what();
+  } finally {
+    console.error = error;
+  }
+}
+
 /** Sheets of the workbooks among some files, and the workbooks that cannot be read. */
 export async function openWorkbooks(
   books: readonly SourceFile[],
@@ -64,7 +75,8 @@ export async function openWorkbooks(
   const { readWorkbook } = await import('../read/workbook.ts');
   for (const source of books) {
     const why = whyUnsafe(Buffer.from(source.bytes));
-    const book = why === null ? readWorkbook(source) : { kind: 'workbook-unreadable' as const, detail: why };
+    const book =
+      why === null ? quietly(() => readWorkbook(source)) : { kind: 'workbook-unreadable' as const, detail: why };
     if (book.kind === 'sheets') sheets.push(...book.sheets);
     else unread.push({ path: source.path, detail: book.detail });
   }

@@ -23,8 +23,8 @@ export interface Table {
   readonly header: RawRow;
   /** Filled rows above the header. */
   readonly above: readonly RawRow[];
-  /** False where no cell can hold a number with a decimal comma, so that no column needs a look ahead. */
-  readonly mayHaveDecimalCommas: boolean;
+  /** False where no cell can hold a number with a decimal comma, or a point of thousands: no column needs a look ahead. */
+  readonly mayHaveDecimalMarks: boolean;
   /** Line of the first letter that was read as Windows-1252; null where the text is Unicode. */
   readonly windowsLine: number | null;
   readonly rows: () => Generator<RawRow | RecordFault>;
@@ -76,7 +76,7 @@ type Rows = () => Generator<RawRow | RecordFault>;
 function tableOf(
   head: Head,
   rows: Rows,
-  rest: Pick<Table, 'file' | 'mayHaveDecimalCommas' | 'windowsLine' | 'placeOf'>,
+  rest: Pick<Table, 'file' | 'mayHaveDecimalMarks' | 'windowsLine' | 'placeOf'>,
 ): Table | TableFault {
   const { header, above } = head;
   if (header.cells.length > MOST_COLUMNS) return { kind: 'too-many-columns', count: header.cells.length };
@@ -106,7 +106,7 @@ function openSheet(file: string, sheet: readonly SheetRow[], isHeader: HeaderTes
   return tableOf(head, rows, {
     file,
     windowsLine: null,
-    mayHaveDecimalCommas: sheet.some(({ cells }) => cells.some((cell) => /\d,\d/.test(cell))),
+    mayHaveDecimalMarks: sheet.some(({ cells }) => cells.some((cell) => /\d,\d|\d\.\d{3}(?!\d)/.test(cell))),
     placeOf: ({ line }, column) => ({ file, line, column: column + 1 }),
   });
 }
@@ -140,7 +140,7 @@ export function openTable(source: SourceFile, isHeader: HeaderTest = () => false
   return tableOf(head, rowsBy(delimiter), {
     file: source.path,
     windowsLine: decoded.windowsLine,
-    mayHaveDecimalCommas: (delimiter === ',' ? /"[^"\n]*\d,\d/ : /\d,\d/).test(text),
+    mayHaveDecimalMarks: (delimiter === ',' ? /"[^"\n]*\d,\d/ : /\d,\d/).test(text) || /\d\.\d{3}(?!\d)/.test(text),
     placeOf: (row, column) => placeOfCell(source.path, row, column, delimiter),
   });
 }

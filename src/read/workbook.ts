@@ -1,5 +1,5 @@
 import { read } from '@e965/xlsx';
-import type { CellObject, WorkBook } from '@e965/xlsx';
+import type { CellObject, Range, WorkBook } from '@e965/xlsx';
 import type { SheetRow, SourceFile } from './decode.ts';
 
 export type Workbook =
@@ -21,8 +21,25 @@ function cellText(cell: CellObject | undefined): string {
   if (v === undefined || v === null) return f === undefined ? '' : `=${f}`;
   if (v instanceof Date) return dateText(v);
   if (typeof v === 'boolean') return v ? 'yes' : 'no';
+  return typeof v === 'number' ? numberText(v, String(cell.z ?? '')) : v;
+}
+
+/** Words that a number format puts before and after the number, as 0.0" kg" does. */
+function formatWords(format: string): { readonly before: string; readonly after: string } {
+  const [positive = ''] = format.split(';');
+  const plain = positive.replaceAll(/\[[^\]]*\]|_.|\*./g, '').replaceAll(/\\(.)/g, '"$1"');
+  const parts = /^((?:"[^"]*"|\s)*)[#0?,. ]*((?:"[^"]*"|\s)*)$/.exec(plain);
+  const words = (text: string | undefined): string => (text ?? '').replaceAll('"', '').trim();
+  return { before: words(parts?.[1]), after: words(parts?.[2]) };
+}
+
+/** A number as the sheet shows it, with the unit or the per cent sign that its format adds, and all its digits. */
+function numberText(value: number, format: string): string {
   // Spreadsheets keep 15 digits of meaning; the rest is rounding.
-  return typeof v === 'number' ? String(Number(v.toPrecision(15))) : v;
+  const digits = (number: number): string => String(Number(number.toPrecision(15)));
+  if (/^[#0?,.\s]*%$/.test(format)) return `${digits(100 * value)} %`;
+  const { before, after } = formatWords(format);
+  return [before, digits(value), after].filter((text) => text !== '').join(' ');
 }
 
 function rowsOf(cells: readonly (readonly (CellObject | undefined)[] | undefined)[]): readonly SheetRow[] {
@@ -40,6 +57,25 @@ function rowsOf(cells: readonly (readonly (CellObject | undefined)[] | undefined
   }));
 }
 
+/** Cells merged down a column hold what the first of them does: a date over the rows of its day. */
+function filled(
+  data: readonly (readonly (CellObject | undefined)[] | undefined)[],
+  merges: readonly Range[],
+): readonly (readonly (CellObject | undefined)[] | undefined)[] {
+  if (merges.length === 0) return data;
+  const rows = Array.from(data, (row) => (row ? [...row] : undefined));
+  for (const { s: start, e: end } of merges) {
+    if (start.c !== end.c) continue;
+    const first = rows[start.r]?.[start.c];
+    for (let r = start.r + 1; r <= Math.min(end.r, rows.length - 1); r++) {
+      const row = rows[r];
+      // Only rows that hold something are rows.
+      if (row?.some((cell) => cell !== undefined && cell.t !== 'z')) row[start.c] = first;
+    }
+  }
+  return rows;
+}
+
 /**
  * Reads the sheets of a workbook as tables.
  *
@@ -49,13 +85,21 @@ function rowsOf(cells: readonly (readonly (CellObject | undefined)[] | undefined
 export function readWorkbook({ path, bytes }: SourceFile): Workbook {
   let book: WorkBook;
   try {
-    book = read(bytes, { type: 'array', dense: true, cellDates: true, UTC: true, cellHTML: false, cellText: true });
+    book = read(bytes, {
+      type: 'array',
+      dense: true,
+      cellDates: true,
+      UTC: true,
+      cellHTML: false,
+      cellText: true,
+      cellNF: true,
+    });
   } catch (fault) {
     return { kind: 'workbook-unreadable', detail: fault instanceof Error ? fault.message : String(fault) };
   }
   const sheets = book.SheetNames.flatMap((name) => {
     const data = (book.Sheets[name] as { '!data'?: readonly (readonly CellObject[])[] } | undefined)?.['!data'];
-    const rows = data ? rowsOf(data) : [];
+    const rows = data ? rowsOf(filled(data, book.Sheets[name]?.['!merges'] ?? [])) : [];
     return rows.length === 0 ? [] : [{ path: `${path}#${name}`, bytes: new Uint8Array(), rows }];
   });
   return { kind: 'sheets', sheets };

@@ -27,6 +27,7 @@ export const severities = {
   'rows-before-header': 'warning',
   'header-repeated': 'note',
   'units-row': 'note',
+  'units-differ': 'error',
   'total-row': 'warning',
   'header-twice': 'error',
   'column-missing': 'error',
@@ -118,6 +119,7 @@ export const severities = {
   'taster-one-score': 'warning',
   'totals-and-plantings': 'error',
   'totals-and-ratings': 'warning',
+  'totals-and-harvests': 'error',
   // settings
   'yaml-unreadable': 'error',
   'setting-unknown': 'error',

@@ -44,6 +44,15 @@ describe('doubtful pickings', () => {
     expect(doubts(pickings([...usual, ['one-a', 20, 20, 1000]]))).toEqual([]);
     expect(doubts(pickings([...usual.slice(0, 2), ['one-a', 20, 62, 3100]]))).toEqual([]);
   });
+  it('not the clearing of green fruit, nor a flush after one fruit or two', () => {
+    const folder = pickings([...usual, ['one-a', 20, 62, 3100]]);
+    const green = folder['2026/harvests.csv']!.split('\n').map((line, i) =>
+      line === '' ? '' : `${line},${i === 0 ? 'stage' : i === 5 ? 'green' : ''}`,
+    );
+    expect(doubts({ '2026/harvests.csv': green.join('\n') })).toEqual([]);
+    const slow = [1, 2, 1, 2, 24].map((fruits, i) => ['one-a', 5 * i, fruits, 12 * fruits] as const);
+    expect(doubts(pickings(slow))).toEqual([]);
+  });
   it.each([
     ['ounces for grams', 5, 250 / 28.35, 'unit-seems-wrong 6 8.8 g'],
     ['grams for ounces', 5, 250 * 28.35, 'unit-seems-wrong 6 7088 g'],
@@ -92,6 +101,9 @@ describe('doubtful dates', () => {
     expect(dated([0, 2, 5, 8, 70, 12, 15, 20])).toEqual(['date-unlike-neighbours 6']);
     expect(dated([40, 42, 45, 4, 49, 52, 55, 60])).toEqual(['date-unlike-neighbours 5']);
   });
+  it('a whole visit with the wrong month, of several rows', () => {
+    expect(dated([0, 0, 0, 12, 12, 75, 75, 75, 20, 20, 26, 26])).toEqual(['date-unlike-neighbours 7']);
+  });
   it('not in a table that goes by planting, nor after a long pause', () => {
     expect(dated([0, 40, 80, 2, 45, 85, 3, 50, 90])).toEqual([]);
     expect(dated([0, 2, 5, 8, 12, 60, 64, 70])).toEqual([]);
@@ -127,6 +139,14 @@ describe('doubtful scores', () => {
       scored([
         ['Ada', [6, 6, 6, 6, 6]],
         ['Ben', [3, 7, 5, 6, 8]],
+      ]),
+    ).toEqual([]);
+  });
+  it('not where most others say the same', () => {
+    expect(
+      scored([
+        ['Ada', [1, 1, 1, 1, 1, 1]],
+        ['Ben', [1, 1, 1, 1, 2, 3]],
       ]),
     ).toEqual([]);
   });

@@ -271,3 +271,99 @@ describe('one sheet for a season', () => {
     expect(isoDate(seen.season.plantings[0]!.totals!.firstRipe as Day)).toBe('2026-08-01');
   });
 });
+
+describe('what a tester found', () => {
+  it('two weights of one day are an error, not the later of them', () => {
+    expect(codes(withHarvests('planting,3 Aug lb,3 Aug oz\np1,1,3\np2,2,\n'))).toEqual([
+      'quantity-twice 2026/harvests.csv:2:6',
+    ]);
+  });
+  it('a head that looks like a day is read or refused, never left out', () => {
+    expect(codes(withHarvests('planting,2026-08-03 g,10/08/2026 g\np1,300,200\n'))).toEqual([
+      'date-ambiguous 2026/harvests.csv:1:23',
+    ]);
+    const dayFirst = { 'trial.yaml': `dates: day-first\n${SOUND['trial.yaml']}` };
+    expect(
+      picked(withHarvests('planting,03.08.2026 g,10.8. g,Mon 17 Aug g,24/8 g\np1,300,200,100,50\n', dayFirst)),
+    ).toEqual(['2026-08-03 p1 0 300', '2026-08-10 p1 0 200', '2026-08-17 p1 0 100', '2026-08-24 p1 0 50']);
+  });
+  it('nothing picked needs no unit', () => {
+    expect(picked(withHarvests('planting,3 Aug,10 Aug\np1,120 g,0\n'))).toEqual([
+      '2026-08-03 p1 0 120',
+      '2026-08-10 p1 0 0',
+    ]);
+  });
+  it('totals and pickings of one planting are an error, not twice the yield', () => {
+    const { '2026/plantings.csv': _, ...rest } = SOUND;
+    expect(
+      codes({
+        ...rest,
+        '2026/season.csv': 'planting,variety,weight_g\np1,red-lantern,1000\n',
+        '2026/harvests.csv': 'date,planting,weight_g\n2026-08-03,p1,310\n',
+      }),
+    ).toEqual(['totals-and-harvests 2026/harvests.csv:2:1']);
+  });
+  it('a point that may be one of thousands is asked about', () => {
+    const german = { 'trial.yaml': SOUND['trial.yaml']!.replace('en-GB', 'de') };
+    const sheet = (...cells: readonly string[]) =>
+      `date;planting;fruits;weight_g\n${cells.map((cell, i) => `2026-08-0${i + 1};p1;${9 + i};${cell}`).join('\n')}\n`;
+    expect(codes(withHarvests(sheet('1.250', '980', '2.105'), german))).toEqual([
+      'number-ambiguous 2026/harvests.csv:2:17',
+    ]);
+    expect(codes(withHarvests(sheet('1.250', '980', '2.105')))).toEqual(['number-ambiguous 2026/harvests.csv:2:17']);
+    expect(codes(withHarvests(sheet('1.250', '2.105').replace('weight_g', 'weight_kg')))).toEqual([]);
+    expect(codes(withHarvests(sheet('1.250', '0.980').replace('weight_g', 'weight_kg'), german))).toEqual([]);
+  });
+  it('a comma in words is none of a number', () => {
+    expect(
+      codes(withHarvests('date,planting,weight_g,notes\n2026-08-03,p1,120,"1,250 g with the rotten ones"\n')),
+    ).toEqual([]);
+  });
+  it('a total is one wherever its word stands, a name of the records never', () => {
+    expect(codes(withHarvests('date,planting,fruits,weight_g,notes\n2026-08-03,p1,3,120,\n,p1,3,120,total\n'))).toEqual(
+      ['total-row 2026/harvests.csv:3:1'],
+    );
+    const named = { '2026/plantings.csv': 'planting,variety\nSum,red-lantern\np2,hill-torch\n' };
+    expect(picked(withHarvests('date,planting,fruits,weight_g\n2026-08-03,Sum,3,120\n', named))).toEqual([
+      '2026-08-03 Sum 3 120',
+    ]);
+  });
+  it('a pound and two ounces need no blank between them', () => {
+    const folder = withHarvests('date,planting,weight\n2026-08-03,p1,1lb2oz\n');
+    expect(check(folder).trial!.seasons[0]!.plantings[0]!.pickings[0]!.ripe.grams).toBeCloseTo(18 * 28.349523125, 9);
+    const area = {
+      ...SOUND,
+      '2026/plantings.csv': 'planting,variety,area\np1,red-lantern,2 m2\np2,hill-torch,10 ft2\n',
+    };
+    expect(check(area).trial!.seasons[0]!.plantings.map(({ areaM2 }) => areaM2)).toEqual([2, 0.9290304]);
+  });
+  it('a limit where a number is needed is an error', () => {
+    expect(
+      codes({ ...SOUND, '2026/plantings.csv': 'planting,variety,plants\np1,red-lantern,<3\np2,hill-torch,1\n' }),
+    ).toEqual(['number-unreadable 2026/plantings.csv:2:16']);
+  });
+  it('a header and a row of units that differ are an error', () => {
+    expect(codes(withHarvests('date,planting,weight_g\n,,kg\n2026-08-03,p1,0.3\n'))).toContain(
+      'units-differ 2026/harvests.csv:2:3',
+    );
+  });
+  it('one mistake has one message', () => {
+    expect(codes(withHarvests('date,planting,weight_g\n2026-08-03,p1,12o\n'))).toEqual([
+      'quantity-unreadable 2026/harvests.csv:2:15',
+    ]);
+    const rated = {
+      ...SOUND,
+      'trial.yaml': SOUND['trial.yaml']!.replace(
+        'traits:',
+        'traits:\n  heat: {kind: rating, from: 0, to: 9, better: none}',
+      ),
+    };
+    const rows = (second: string) =>
+      codes({
+        ...rated,
+        '2026/ratings.csv': `date,taster,variety,flavour,heat\n2026-09-01,Ada,red-lantern,5,0\n2026-09-01,Ada,red-lantern,${second}\n`,
+      }).filter((code) => code.startsWith('row-twice'));
+    expect(rows('5,0')).toEqual(['row-twice 2026/ratings.csv:3:1']);
+    expect(rows('7,0')).toEqual([]);
+  });
+});

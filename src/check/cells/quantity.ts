@@ -6,7 +6,9 @@ export type QuantityResult =
   | { readonly kind: 'value'; readonly value: number }
   | { readonly kind: 'unreadable' | 'unit-missing' };
 
-const PART = /^\s*([+-]?[\d.,\s\u00a0/⁄½⅓⅔¼¾⅛⅜⅝⅞]*[\d½⅓⅔¼¾⅛⅜⅝⅞])\s*((?:[\p{L}°]+|["″”])(?:²|2(?!\d))?\.?)?/u;
+/** A number with its unit; only areas have a 2 in theirs: 1lb2oz is a pound and two ounces. */
+const PART = /^\s*([+-]?[\d.,\s\u00a0/⁄½⅓⅔¼¾⅛⅜⅝⅞]*[\d½⅓⅔¼¾⅛⅜⅝⅞])\s*((?:[\p{L}°]+|["″”])²?\.?)?/u;
+const AREA_PART = /^\s*([+-]?[\d.,\s\u00a0/⁄½⅓⅔¼¾⅛⅜⅝⅞]*[\d½⅓⅔¼¾⅛⅜⅝⅞])\s*(\p{L}+(?:²|2(?!\d))?\.?)?/u;
 
 /**
  * A quantity as people write it: 340, 340 g, 1 lb 3 oz, 3 1/2 in, ½ kg.
@@ -32,7 +34,7 @@ export function parseQuantity(
   let smallest = Infinity;
   let parts = 0;
   while (rest.trim() !== '') {
-    const part = PART.exec(rest);
+    const part = (dimension === 'area' ? AREA_PART : PART).exec(rest);
     const number = part ? parseFraction(part[1]!.trim(), decimalComma) : null;
     const unit = part?.[2] === undefined ? null : unitOf(dimension, part[2]);
     if (!part || number === null || !unit) return { kind: 'unreadable' };

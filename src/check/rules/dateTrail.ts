@@ -3,29 +3,30 @@ import type { ProblemLog } from '../../terms/problem.ts';
 /** How far from both neighbours a date is doubtful, and how close those must be [d]: common practice, no source. */
 const FAR = 30;
 const CLOSE = 21;
-const FEWEST_ROWS = 6;
+const FEWEST_VISITS = 5;
 
-/** The dates of a table as its rows go by. */
+/** The dates of a table as its rows go by; rows of one day in a row are one visit. */
 export interface DateTrail {
-  rows: number;
-  /** How often a date is before the one above it. */
+  visits: number;
+  /** How often a visit is before the one above it. */
   falls: number;
-  /** The last two dates, and the line of the last. */
+  /** The last two visits, and the first line of the last. */
   before: number;
   last: number;
   lastLine: number;
-  /** Rows whose date is far from those beside it, which are close to each other. */
+  /** Visits far from those beside them, which are close to each other. */
   readonly lone: { readonly line: number; readonly days: number }[];
 }
 
 export function newTrail(): DateTrail {
-  return { rows: 0, falls: 0, before: NaN, last: NaN, lastLine: 0, lone: [] };
+  return { visits: 0, falls: 0, before: NaN, last: NaN, lastLine: 0, lone: [] };
 }
 
 /** Takes the date of the next row. */
 export function follow(trail: DateTrail, day: number, line: number): void {
   const { before, last } = trail;
-  trail.rows++;
+  if (day === last) return;
+  trail.visits++;
   if (day < last) trail.falls++;
   if (day >= before && day - before <= CLOSE) {
     const off = last < before ? before - last : last - day;
@@ -37,9 +38,9 @@ export function follow(trail: DateTrail, day: number, line: number): void {
 }
 
 /** Warns of a date far from those of the rows beside it, in a table that goes by date. */
-export function reportLoneDates({ rows, falls, lone }: DateTrail, file: string, log: ProblemLog): void {
+export function reportLoneDates({ visits, falls, lone }: DateTrail, file: string, log: ProblemLog): void {
   // Each lone date makes one fall; a table by planting or by variety falls far more often.
-  if (rows < FEWEST_ROWS || falls > Math.max(1, rows / 20)) return;
+  if (visits < FEWEST_VISITS || falls > Math.max(1, visits / 20)) return;
   for (const { line, days } of lone)
     log.add('date-unlike-neighbours', { file, line, column: 1 }, '', { days: String(days) });
 }

@@ -13,6 +13,7 @@ import type { PlantingDraft } from '../draft.ts';
 /** A picking is doubtful at so many times the median of the planting's others, and far over the largest of them. */
 const TIMES = 10;
 const OVER_LARGEST = 3;
+const FEW_FRUITS = 3;
 /** A planting is like a variety within this factor, unlike it beyond the other. */
 const ALIKE = 1.5;
 const UNLIKE = 2.5;
@@ -87,22 +88,26 @@ function reportUnits(drafts: readonly PlantingDraft[], file: string, { log }: Ch
   return slipped;
 }
 
-/** The largest picking of a planting where it dwarfs the others. */
+/** The largest ripe picking of a planting where it dwarfs the others; green fruit is cleared in one go. */
 function largestOf(draft: PlantingDraft, key: 'grams' | 'fruits') {
   let [largest, second, line, count] = [0, 0, 0, 0];
-  eachPicked(draft.record, (fruits, grams, at) => {
+  eachPicked(draft.record, (fruits, grams, at, _, isGreen) => {
     const value = key === 'grams' ? grams : fruits;
-    if (value === 0) return;
+    if (value === 0 || isGreen) return;
     count++;
     if (value > largest) [largest, second, line] = [value, largest, at];
     else if (value > second) second = value;
   });
   if (count < 4 || largest < OVER_LARGEST * second) return null;
   const values: number[] = [];
-  eachPicked(draft.record, (fruits, grams) => {
+  const counted: number[] = [];
+  eachPicked(draft.record, (fruits, grams, at, _, isGreen) => {
     const value = key === 'grams' ? grams : fruits;
-    if (value > 0) values.push(value);
+    if (value > 0 && !isGreen) values.push(value);
+    if (fruits > 0 && !isGreen && at !== line) counted.push(fruits);
   });
+  // After one fruit or two a flush of many is nothing odd.
+  if (counted.length > 0 && median(counted) < FEW_FRUITS) return null;
   const others = values.toSorted((a, b) => a - b).slice(0, -1);
   const times = largest / median(others);
   return times >= TIMES ? { largest, line, times } : null;
@@ -226,7 +231,8 @@ export function reportSameScores(scores: readonly Score[], year: number, { log, 
       const value = list[0]!.score;
       if (varieties.size < MANY_VARIETIES || list.some(({ score }) => score !== value)) continue;
       const others = own.filter((score) => foldName(score.taster) !== taster && varieties.has(score.variety));
-      const differ = new Set(others.map(({ score }) => score)).size >= 3;
+      const agreeing = others.filter(({ score }) => score === value).length;
+      const differ = new Set(others.map(({ score }) => score)).size >= 3 && 2 * agreeing < others.length;
       if (differ || (others.length === 0 && value > trait.from && value < trait.to)) {
         const facts = { scores: String(varieties.size), trait: trait.key };
         log.add('taster-one-score', place, String(value), facts);

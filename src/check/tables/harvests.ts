@@ -5,12 +5,13 @@ import { openKnown } from '../columns.ts';
 import type { CheckContext } from '../context.ts';
 import { addPicked, emptyRecord } from '../draft.ts';
 import type { Amount, PickedRow, PlantingDraft, RecordDraft } from '../draft.ts';
-import { countIn, dayIn, limitedCountIn, limitedQuantityIn, placeIn, quantityIn, textIn, wordIn } from '../row.ts';
+import { countIn, dayIn, isFilled, limitedCountIn, limitedQuantityIn, placeIn, quantityIn, textIn } from '../row.ts';
+import { wordIn } from '../wordCells.ts';
 import type { Row, TakeLimit } from '../row.ts';
 import { rowsOf } from '../rows.ts';
 import { reportOutside } from '../rules/seasonDays.ts';
 import type { SeasonSpan } from '../rules/seasonDays.ts';
-import { targetIn } from '../target.ts';
+import { isNamed, targetIn } from '../target.ts';
 import type { SeasonIndex, Target } from '../target.ts';
 import { openDaySheet, pickedByDay } from './pickedByDay.ts';
 import type { DaySheet } from './pickedByDay.ts';
@@ -27,6 +28,7 @@ const SPEC = {
   ],
 } as const;
 
+const FIGURES = ['fruits', 'weight', 'unusable_fruits', 'unusable_weight'] as const;
 const STAGES = ['ripe', 'green'] as const;
 const stageIn = (row: Row): 'ripe' | 'green' => wordIn(row, 'stage', STAGES) ?? 'ripe';
 
@@ -96,7 +98,8 @@ function pickedOnce(row: Row, take: TakeLimit<Amount>, context: CheckContext): D
   if (day === null && (textIn(row, 'date') !== null || row.marred.length > 0)) return null;
   const { fruits, grams, cullFruits, cullGrams } = picked;
   if (fruits !== null || grams !== null || cullFruits !== null || cullGrams !== null) return picked;
-  if (row.marred.length === 0) context.log.add('picking-empty', placeIn(row, 'planting'), '');
+  const isWritten = FIGURES.some((name) => isFilled(row, name));
+  if (row.marred.length === 0 && !isWritten) context.log.add('picking-empty', placeIn(row, 'planting'), '');
   return null;
 }
 
@@ -141,12 +144,19 @@ export function checkHarvests(
   if (!known) return joint;
   const take = limitTaker(context);
   const add = (row: Row, target: Target, one: DatedRow): void => {
+    const totalled = target.plantings.find(({ fields }) => fields.totals !== null);
+    if (totalled) {
+      context.log.add('totals-and-harvests', placeIn(row, one.column), totalled.fields.id, {
+        planting: totalled.fields.id,
+      });
+      return;
+    }
     reportWhen(row, one, target.plantings, span, context);
     const sound = agree(row, one, context) ? one : { ...one, fruits: one.fruits || null, grams: one.grams || null };
     if (addPicked(recordOf(target, joint), sound))
       context.log.add('row-twice', placeIn(row, one.column), textIn(row, one.column) ?? '', { table: 'harvests.csv' });
   };
-  for (const row of rowsOf(known)) {
+  for (const row of rowsOf(known, (text) => isNamed(text, index))) {
     const target = targetIn(row, index, context);
     if (sheet) {
       const picked = pickedOnDays(row, sheet, take);

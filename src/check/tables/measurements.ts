@@ -6,7 +6,7 @@ import { dayIn, neededIn, placeIn, textIn } from '../row.ts';
 import { rowsOf } from '../rows.ts';
 import { noteOutside } from '../rules/seasonDays.ts';
 import type { SeasonSpan } from '../rules/seasonDays.ts';
-import { targetIn } from '../target.ts';
+import { isNamed, targetIn } from '../target.ts';
 import type { SeasonIndex } from '../target.ts';
 import { longValueIn, traitSpec, wideValuesIn } from '../traitValues.ts';
 
@@ -24,7 +24,7 @@ export function checkMeasurements(
   if (!known) return [];
   const measured: Measurement[] = [];
   const seen = new Set<string>();
-  for (const row of rowsOf(known)) {
+  for (const row of rowsOf(known, (text) => isNamed(text, index))) {
     const target = targetIn(row, index, context);
     const day = dayIn(row, 'date', context);
     if (day === null && textIn(row, 'date') === null) neededIn(row, 'date');

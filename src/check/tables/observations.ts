@@ -9,7 +9,7 @@ import type { Row } from '../row.ts';
 import { rowsOf } from '../rows.ts';
 import { reportOutside } from '../rules/seasonDays.ts';
 import type { SeasonSpan } from '../rules/seasonDays.ts';
-import { targetIn } from '../target.ts';
+import { isNamed, targetIn } from '../target.ts';
 import type { SeasonIndex, Target } from '../target.ts';
 
 const SPEC = {
@@ -78,7 +78,7 @@ export function checkObservations(
   const seen = new Set<string>();
   const known = openKnown(source, SPEC, context);
   if (!known) return joint;
-  for (const row of rowsOf(known)) {
+  for (const row of rowsOf(known, (text) => isNamed(text, index))) {
     const target = targetIn(row, index, context);
     const day = dayIn(row, 'date', context);
     if (day === null && textIn(row, 'date') === null) neededIn(row, 'date');

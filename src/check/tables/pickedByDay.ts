@@ -3,6 +3,7 @@ import type { Day } from '../../terms/day.ts';
 import { foldHeader } from '../../terms/names.ts';
 import type { SourceFile } from '../../read/decode.ts';
 import { openTable } from '../../read/table.ts';
+import type { Table } from '../../read/table.ts';
 import { unitOf } from '../cells/units.ts';
 import type { Unit } from '../cells/units.ts';
 import { openKnown } from '../columns.ts';
@@ -39,6 +40,36 @@ function holdsOf(word: string): Pick<DayColumn, 'holds' | 'unit'> | null {
   return unit ? { holds: 'weight', unit } : null;
 }
 
+const WEEKDAY = /^\p{L}{2,}\.?,?\s+(?=\d)/u;
+
+/** A day as a head may have it: as it stands, without its weekday, with the year of the season or the one before. */
+function waysToRead(text: string, year: number): readonly string[] {
+  const plain = text.trim().replace(WEEKDAY, '');
+  const short = plain.replace(/\.$/, '');
+  const years = [year, year - 1];
+  return [
+    plain,
+    ...years.map((own) => `${plain} ${own}`),
+    ...years.map((own) => `${short}.${own}`),
+    ...years.map((own) => `${short}/${own}`),
+  ];
+}
+
+/** Reports a head beside days that looks like one and cannot be read. */
+function reportHeads(table: Table, days: readonly DayColumn[], { dates, log }: CheckContext): boolean {
+  let isSound = true;
+  table.titles.forEach((title, i) => {
+    if (days.some((day) => day.title === title) || !/^\D{0,12}\d{1,4}[./ -]/.test(title)) return;
+    const [text] = title.split(/[\s_]+(?=[([]?\p{L}+[)\]]?$)/u);
+    const { kind } = dates(text!.trim());
+    const code =
+      kind === 'ambiguous' ? 'date-ambiguous' : kind === 'impossible' ? 'date-impossible' : 'date-unreadable';
+    log.add(code, table.placeOf(table.header, i), title, { column: 'date' });
+    isSound = false;
+  });
+  return isSound;
+}
+
 /** The day and the content that a title names: 2026-08-03, 3 Aug fruits, 2026-08-03 (g); null for any other. */
 function dayColumn(title: string, { firstDay, lastDay }: SeasonSpan, { dates }: CheckContext): DayColumn | null {
   const { year } = partsOf(lastDay);
@@ -46,8 +77,8 @@ function dayColumn(title: string, { firstDay, lastDay }: SeasonSpan, { dates }: 
   for (const [text, word] of [[title, ''], ...(parts ? [[parts[1]!, parts[2]!]] : [])] as [string, string][]) {
     const holds = holdsOf(word);
     if (!holds) continue;
-    for (const written of [text, `${text} ${year}`, `${text} ${year - 1}`]) {
-      const read = dates(written.trim());
+    for (const written of waysToRead(text, year)) {
+      const read = dates(written);
       if (read.kind !== 'day' || (written !== text && (read.day < firstDay || read.day > lastDay))) continue;
       return { name: foldHeader(title), title, day: read.day, ...holds };
     }
@@ -69,8 +100,8 @@ export function openDaySheet(source: SourceFile, span: SeasonSpan, context: Chec
   if (days.length === 0) return null;
   const columns = ['planting', 'variety', 'stage', 'notes', ...days.map(({ name }) => name)];
   const spec = { required: [['planting', 'variety']], columns, quantities: [] };
-  const known = openKnown(source, spec, context);
-  if (!known) return { known: null, days };
+  const known = reportHeads(peek, days, context) ? openKnown(source, spec, context) : null;
+  if (!known) return { known, days };
   const weights = days
     .filter(({ holds }) => holds === 'weight')
     .map(({ name, unit }) => [name, [{ index: known.index.get(name)!, unit, dimension: 'mass' as const }]] as const);
@@ -92,9 +123,13 @@ export function pickedByDay(row: Row, days: readonly DayColumn[], take: TakeLimi
     const text = textIn(row, name);
     if (text === null) continue;
     const known = byDay.get(day) ?? { day, column: name, fruits: null, grams: null };
-    if (holds === 'fruits') byDay.set(day, { ...known, fruits: limitedCountIn(row, name, take) });
-    else if (unit === null && /^[\d.,\s½¼¾/]+$/.test(text))
-      row.from.log.add('date-column-unit', placeIn(row, name), text, { title });
+    const isBare = holds === 'weight' && unit === null && /^[\d.,\s½¼¾/]+$/.test(text);
+    // Nothing needs no unit.
+    if (isBare && /^0+$/.test(text)) byDay.set(day, { ...known, fruits: known.fruits ?? 0 });
+    else if (isBare) row.from.log.add('date-column-unit', placeIn(row, name), text, { title });
+    else if (known[holds === 'fruits' ? 'fruits' : 'grams'] !== null)
+      row.from.log.add('quantity-twice', placeIn(row, name), text, { quantity: title });
+    else if (holds === 'fruits') byDay.set(day, { ...known, fruits: limitedCountIn(row, name, take) });
     else byDay.set(day, { ...known, grams: limitedQuantityIn(row, name, take) });
   }
   return [...byDay.values()].filter(({ fruits, grams }) => fruits !== null || grams !== null);

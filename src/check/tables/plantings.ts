@@ -9,7 +9,8 @@ import { emptyRecord } from '../draft.ts';
 import type { PlantingDraft } from '../draft.ts';
 import { varietyIn } from '../registry.ts';
 import type { VarietyRegistry } from '../registry.ts';
-import { countIn, dayIn, neededIn, placeIn, quantityIn, textIn, unknownIn, wordIn, yesNoIn } from '../row.ts';
+import { countIn, dayIn, neededIn, placeIn, quantityIn, textIn, unknownIn } from '../row.ts';
+import { wordIn, yesNoIn } from '../wordCells.ts';
 import type { Row } from '../row.ts';
 import { rowsOf } from '../rows.ts';
 

@@ -3,11 +3,12 @@ import type { Score } from '../../terms/trial.ts';
 import type { SourceFile } from '../../read/decode.ts';
 import { openKnown } from '../columns.ts';
 import type { CheckContext } from '../context.ts';
-import { dayIn, neededIn, placeIn, textIn, yesNoIn } from '../row.ts';
+import { dayIn, neededIn, placeIn, textIn } from '../row.ts';
+import { yesNoIn } from '../wordCells.ts';
 import { rowsOf } from '../rows.ts';
 import { noteOutside } from '../rules/seasonDays.ts';
 import type { SeasonSpan } from '../rules/seasonDays.ts';
-import { targetIn } from '../target.ts';
+import { isNamed, targetIn } from '../target.ts';
 import type { SeasonIndex } from '../target.ts';
 import { longValueIn, traitSpec, wideValuesIn } from '../traitValues.ts';
 
@@ -25,7 +26,7 @@ export function checkRatings(
   if (!known) return [];
   const scores: Score[] = [];
   const seen = new Set<string>();
-  for (const row of rowsOf(known)) {
+  for (const row of rowsOf(known, (text) => isNamed(text, index))) {
     const target = targetIn(row, index, context);
     const day = dayIn(row, 'date', context);
     if (day === null && textIn(row, 'date') === null) neededIn(row, 'date');
@@ -35,12 +36,13 @@ export function checkRatings(
     const values = [...wideValuesIn(row, traits, context), ...(long ? [long] : [])];
     if (!target || day === null || taster === null) continue;
     noteOutside(row, 'date', day, span, context);
+    const planting = textIn(row, 'planting') === null ? null : (target.planting?.fields.id ?? null);
+    const given = values.map(({ trait, value }) => `${trait.key} ${value}`);
+    const sign = [foldName(taster), target.variety.id, planting, day, ...given].join('|');
+    if (given.length > 0 && seen.has(sign))
+      context.log.add('row-twice', placeIn(row, 'date'), textIn(row, 'date') ?? '', { table: 'ratings.csv' });
+    seen.add(sign);
     for (const { trait, value } of values) {
-      const planting = textIn(row, 'planting') === null ? null : (target.planting?.fields.id ?? null);
-      const sign = [foldName(taster), target.variety.id, planting, day, trait.key, value].join('|');
-      if (seen.has(sign))
-        context.log.add('row-twice', placeIn(row, 'date'), textIn(row, 'date') ?? '', { table: 'ratings.csv' });
-      seen.add(sign);
       scores.push({ day, taster, variety: target.variety.id, planting, trait: trait.key, score: value, isBlind });
     }
   }

@@ -8,7 +8,8 @@ import { measureDimension } from '../cells/traitColumns.ts';
 import { openKnown } from '../columns.ts';
 import type { TableSpec } from '../knownTable.ts';
 import type { CheckContext } from '../context.ts';
-import { neededIn, numberIn, placeIn, quantityIn, textIn, unknownIn, wordIn } from '../row.ts';
+import { neededIn, numberIn, placeIn, quantityIn, textIn, unknownIn } from '../row.ts';
+import { wordIn } from '../wordCells.ts';
 import type { Row } from '../row.ts';
 import { rowsOf } from '../rows.ts';
 

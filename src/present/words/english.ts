@@ -42,7 +42,7 @@ function methods(settings: Settings): readonly Method[] {
       title: 'Yield and fruits per plant',
       words: [
         'Usable weight (or number) of a planting over the season, ripe and green, divided by the plants set out. Plants that died count. Plants lost by accident do not. A planting without a picking yielded 0 only where it was lost, removed early, noted as giving nothing, or every picking of the season was recorded; else its yield is not known.',
-        'A picking that was counted but not weighed takes the mean fruit weight of its planting, else of its variety; a planting with more than a quarter of its fruits unweighed has no yield. Of a figure written as below a limit (<5) half the limit counts (common practice, no source); a trace counts as picked and adds nothing; over a limit (>20) leaves that figure of the planting unknown; no mean is made with a measure or score of which only a limit is known. Nothing recorded (an empty cell, NA) is never a zero, and 0 always is one.',
+        'A picking that was counted but not weighed takes the mean fruit weight of its planting, else of its variety; a planting with more than a quarter of its fruits unweighed has no yield. Of a figure written as below a limit (&lt;5) half the limit counts (common practice, no source); a trace counts as picked and adds nothing; over a limit (&gt;20) leaves that figure of the planting unknown; no mean is made with a measure or score of which only a limit is known. Nothing recorded (an empty cell, NA) is never a zero, and 0 always is one.',
         settings.scale === 'ratio'
           ? 'This trial uses the ratio scale: quasi-likelihood with a logarithmic link, variety + block, one fit a season over all classes. The variance of a weight grows with the square of its mean, that of a number with its mean. Without blocks the estimate is total over plants, exactly.'
           : 'This trial uses the difference scale: weighted least squares, variety + block, one fit a season over all classes.',
@@ -760,6 +760,11 @@ export const english = {
       'a unit in the header, as weight_g',
       'write the units into the header if this is not what is meant',
     ],
+    'units-differ': [
+      'the header and the row below it name different units',
+      'one unit for a column',
+      'correct the one that is wrong',
+    ],
     'total-row': [
       'the row looks like a total and was left out',
       'records only, no sums of them',
@@ -1119,6 +1124,11 @@ export const english = {
       'scores in totals.csv stand beside ratings.csv',
       'one of the two',
       'move the scores to ratings.csv',
+    ],
+    'totals-and-harvests': [
+      '{planting} has totals and pickings: they would count twice',
+      'either a total or dated pickings of a planting',
+      'take the planting out of totals.csv or season.csv into plantings.csv, or take its pickings out',
     ],
     'yaml-unreadable': [
       'the settings cannot be read: {detail}',

@@ -44,7 +44,7 @@ function methods(settings: Settings): readonly Method[] {
       title: 'Ertrag und Früchte je Pflanze',
       words: [
         'Verwertbares Gewicht (oder Anzahl) einer Pflanzung über die Saison, reif und grün, geteilt durch die gesetzten Pflanzen. Eingegangene Pflanzen zählen mit, durch Unfall verlorene nicht. Eine Pflanzung ohne Ernte brachte nur dann 0, wenn sie verloren ging, früh entfernt wurde, als ertraglos vermerkt ist oder jede Ernte der Saison erfasst wurde; sonst ist ihr Ertrag nicht bekannt.',
-        'Eine gezählte, aber nicht gewogene Ernte erhält das mittlere Fruchtgewicht ihrer Pflanzung, sonst das ihrer Sorte; eine Pflanzung, bei der mehr als ein Viertel der Früchte nicht gewogen ist, hat keinen Ertragswert. Von einer Angabe unter einer Grenze (<5) zählt die halbe Grenze (übliche Praxis, keine Quelle); eine Spur zählt als geerntet und bringt nichts dazu; über einer Grenze (>20) bleibt diese Zahl der Pflanzung unbekannt; ein Maß oder eine Note, von der nur eine Grenze bekannt ist, geht in keinen Mittelwert ein. Nicht aufgezeichnet (leere Zelle, NA) ist nie eine Null, und 0 ist immer eine.',
+        'Eine gezählte, aber nicht gewogene Ernte erhält das mittlere Fruchtgewicht ihrer Pflanzung, sonst das ihrer Sorte; eine Pflanzung, bei der mehr als ein Viertel der Früchte nicht gewogen ist, hat keinen Ertragswert. Von einer Angabe unter einer Grenze (&lt;5) zählt die halbe Grenze (übliche Praxis, keine Quelle); eine Spur zählt als geerntet und bringt nichts dazu; über einer Grenze (&gt;20) bleibt diese Zahl der Pflanzung unbekannt; ein Maß oder eine Note, von der nur eine Grenze bekannt ist, geht in keinen Mittelwert ein. Nicht aufgezeichnet (leere Zelle, NA) ist nie eine Null, und 0 ist immer eine.',
         settings.scale === 'ratio'
           ? 'Dieser Versuch verwendet die Skala der Verhältnisse: Quasi-Likelihood mit logarithmischer Verknüpfung, Sorte + Block, eine Anpassung je Saison über alle Klassen. Die Varianz eines Gewichts wächst mit dem Quadrat seines Mittels, die einer Anzahl mit ihrem Mittel. Ohne Blöcke ist der Schätzwert genau die Summe geteilt durch die Pflanzen.'
           : 'Dieser Versuch verwendet die Skala der Differenzen: gewichtete kleinste Quadrate, Sorte + Block, eine Anpassung je Saison über alle Klassen.',
@@ -785,6 +785,11 @@ export const german: Words = {
       'eine Einheit im Kopf, wie weight_g',
       'die Einheiten in den Kopf schreiben, wenn es anders gemeint ist',
     ],
+    'units-differ': [
+      'der Kopf und die Zeile darunter nennen verschiedene Einheiten',
+      'eine Einheit je Spalte',
+      'die falsche berichtigen',
+    ],
     'total-row': [
       'die Zeile sieht nach einer Summe aus und wurde ausgelassen',
       'nur Aufzeichnungen, keine Summen',
@@ -1184,6 +1189,11 @@ export const german: Words = {
       'Noten in totals.csv stehen neben ratings.csv',
       'eines von beiden',
       'die Noten nach ratings.csv verschieben',
+    ],
+    'totals-and-harvests': [
+      '{planting} hat Summen und Ernten: sie würden doppelt zählen',
+      'von einer Pflanzung entweder eine Summe oder einzelne Ernten',
+      'die Pflanzung aus totals.csv oder season.csv nach plantings.csv nehmen, oder ihre Ernten herausnehmen',
     ],
     'yaml-unreadable': [
       'die Einstellungen lassen sich nicht lesen: {detail}',
