@@ -9,7 +9,8 @@ const TOTAL =
   /^(?:(?:grand|sub)[ -]?)?totals?:?$|^sums?:?$|^(?:average|mean)s?:?$|^(?:gesamt|gesamtsumme|summe|mittel|mittelwert|durchschnitt):?$/i;
 const TOTAL_INITIALS = new Set([...'tTsSgGaAmMdD'].map((letter) => letter.charCodeAt(0)));
 
-function isTotalWord(cell: string): boolean {
+/** True for a word that heads a row of sums. */
+export function isTotalWord(cell: string): boolean {
   const first = cell.charCodeAt(0);
   // Digits begin most cells.
   if (first >= 48 && first <= 57) return false;
@@ -25,7 +26,8 @@ function isTotal(cells: readonly string[], { needed, index }: KnownTable, isName
   return (date !== undefined && lacks(date)) || needed.some((group) => group.every(lacks));
 }
 
-function repeatsHeader({ cells }: RawRow, { columns }: KnownTable['table']): boolean {
+/** True for a row that says what the header says. */
+export function repeatsHeader({ cells }: RawRow, { columns }: KnownTable['table']): boolean {
   const first = (cells[0] ?? '').trimStart();
   const [letter, wanted] = [first.charCodeAt(0), columns[0]!.charCodeAt(0)];
   // Letters differ from their capitals by 32; nearly every row ends here.

@@ -73,16 +73,28 @@ function idOf(name: string, taken: Set<string>): string {
   return id;
 }
 
-/** varieties.csv from the names that a sheet holds. */
-function varietiesOf({ tables, columns }: Proposal): string | null {
-  const at = columns.findIndex(({ header }) => header === 'variety');
+/** Columns of a sheet that belong to its varieties. */
+const OF_VARIETIES = ['class', 'species', 'source'];
+
+/** varieties.csv from the names that a sheet holds, with what it says of them. */
+function varietiesOf({ tables }: Proposal): string | null {
+  const all = [...tables.values()];
+  const head = all[0]?.[0] ?? [];
+  const at = head.indexOf('variety');
   if (at < 0) return null;
-  const names = new Map<string, string>();
-  for (const rows of tables.values())
-    for (const row of rows.slice(1))
-      if (row[at] && !names.has(foldName(row[at]))) names.set(foldName(row[at]), row[at]);
+  const more = OF_VARIETIES.filter((name) => head.includes(name));
+  const rows = new Map<string, readonly string[]>();
+  for (const row of all.flatMap((table) => table.slice(1)))
+    if (row[at] && !rows.has(foldName(row[at]))) rows.set(foldName(row[at]), row);
   const taken = new Set<string>();
-  return csvOf([['variety', 'name'], ...[...names.values()].map((name) => [idOf(name, taken), name])]);
+  return csvOf([
+    ['variety', 'name', ...more],
+    ...[...rows.values()].map((row) => [
+      idOf(row[at]!, taken),
+      row[at]!,
+      ...more.map((name) => row[head.indexOf(name)] ?? ''),
+    ]),
+  ]);
 }
 
 /** The files that adopting would write, by their path in the trial folder. */

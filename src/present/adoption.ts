@@ -9,7 +9,7 @@ function columnLine({ title, header, trait, why }: ColumnProposal, width: number
   const is =
     header === null
       ? why === 'said'
-        ? 'left as it is'
+        ? 'left out'
         : 'not known; kept as it is'
       : trait
         ? `${trait.kind} ${trait.key}`
@@ -31,6 +31,12 @@ const QUESTIONS: Readonly<Record<Question['kind'], string>> = {
   number:
     '"{title}" has "{found}" in row {line}, which is no number of that kind: correct it, or --column "{title}=-" to leave the column.',
   date: '"{title}" has "{found}" in row {line}, which is no date: correct it, or --column "{title}=-" to leave the column.',
+  plants:
+    'No column says how many plants a row stands for: --column "{title}=plants" if it is "{title}", --column "{title}=-" if each row is one plant.',
+  'trait-needed':
+    '"{title}" holds scores: of what, and on which scale? Give --column "{title}=rating flavour 1 9" (or --column "{title}=-").',
+  'two-weights': 'A row has two weights: leave one with --column "{title}=-", or add them up first.',
+  thousands: '"{title}" has {found}: a decimal, or one of thousands? Write it without the mark or with other digits.',
   'trait-elsewhere':
     'A trait has no place in {found}: --column "{title}=-" leaves the column, or adopt it from a sheet of ratings or measurements.',
   'no-such-column': 'There is no column "{title}"; there are {found}.',
@@ -54,20 +60,18 @@ function sampleCell(header: string, text: string): string {
   return result.kind === 'value' ? `${name} ${Number(result.value.toPrecision(12))} ${shown}` : `${name} ${text}`;
 }
 
-function samples({ tables, columns }: Proposal): readonly string[] {
+function samples({ tables }: Proposal): readonly string[] {
+  const head = [...tables.values()][0]?.[0] ?? [];
   const rows = [...tables.values()].flatMap((table) => table.slice(1)).slice(0, 3);
   return rows.map((row) => {
-    const cells = row.flatMap((text, i) => {
-      const header = columns[i]!.header;
-      return header === null || text === '' ? [] : [sampleCell(header, text)];
-    });
+    const cells = row.flatMap((text, i) => (text === '' ? [] : [sampleCell(head[i]!, text)]));
     return `  ${cells.join(', ')}`;
   });
 }
 
 /** What was made of a sheet, for a terminal; questions where something must be said before it can be adopted. */
 export function adoptionText(file: string, proposal: Proposal): string {
-  const { table, columns, questions, rows, tables } = proposal;
+  const { table, columns, questions, rows, leftOut, tables } = proposal;
   const width = Math.max(...columns.map(({ title }) => title.length), 10);
   const years = [...tables.keys()].filter((year) => year !== null);
   const of = years.length > 0 ? ` of ${years.join(', ')}` : '';
@@ -76,6 +80,8 @@ export function adoptionText(file: string, proposal: Proposal): string {
     '',
     ...columns.map((column) => columnLine(column, width)),
   ];
+  if (leftOut.length > 0)
+    lines.push('', `No records, left out: rows ${leftOut.join(', ')} (totals, units or the header again)`);
   if (rows > 0) lines.push('', 'Read that way, the first rows are', ...samples(proposal));
   if (questions.length > 0) lines.push('', 'To be said first', ...questions.map((own) => `  ${questionText(own)}`));
   return `${lines.join('\n')}\n`;

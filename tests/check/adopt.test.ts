@@ -93,7 +93,7 @@ describe('what is not guessed', () => {
     ]);
     expect(headers(sheet, { said, order: 'month-first' })).toEqual(['date', 'variety', 'weight_oz', null]);
     expect(tables(sheet, { said, order: 'month-first' })).toEqual({
-      2026: ['date|variety|weight_oz|odd', '2026-03-08|a|120|7'],
+      2026: ['date|variety|weight_oz', '2026-03-08|a|120'],
     });
     expect(asked(sheet, { said: new Map([['Wieght', 'weight_g']]), order: 'day-first' })).toEqual([
       'no-such-column Wieght',
@@ -146,5 +146,48 @@ describe('what is written', () => {
       '"weight" holds bare numbers such as 120: in which unit? Give --column "weight=weight_g"',
     );
     expect(adoptionText('x', propose(''))).toContain('This is no table that can be read');
+  });
+});
+
+describe('what a tester found', () => {
+  it('totals, units and headers among the rows are no records', () => {
+    const found = propose(
+      'Date,Variety,Qty,Weight\n,,no.,kg\n2026-08-03,a,3,0.2\nDate,Variety,Qty,Weight\n2026-08-10,b,2,0.3\nTotal,,5,0.5\n',
+    );
+    expect(found.questions).toEqual([]);
+    expect([...found.tables]).toEqual([
+      [
+        2026,
+        [
+          ['date', 'variety', 'fruits', 'weight_kg'],
+          ['2026-08-03', 'a', '3', '0.2'],
+          ['2026-08-10', 'b', '2', '0.3'],
+        ],
+      ],
+    ]);
+    expect(found.leftOut).toEqual([2, 4, 6]);
+    expect(tables('Sorte;03.08.2026;10.08.2026\nAda;300 g;200 g\nSumme;300 g;200 g\n', { order: 'day-first' })).toEqual(
+      {
+        2026: ['variety|2026-08-03|2026-08-10', 'Ada|300 g|200 g'],
+      },
+    );
+  });
+  it('Note is a grade or a remark, as its cells are', () => {
+    expect(headers('Date,Variety,Count,Note\n2026-08-03,a,3,first\n')).toEqual(['date', 'variety', 'fruits', 'notes']);
+    expect(asked('Datum;Verkoster;Sorte;Note\n2026-09-01;Ada;a;2\n')).toEqual(['trait-needed Note']);
+    expect(asked('date,taster,variety,trait,score\n2026-09-01,Ada,a,flavour,2\n')).toEqual([]);
+  });
+  it('the number of plants is asked for where a column may hold it', () => {
+    expect(asked('Type,Name,No,Planted out\nPepper,Ada,3,2026-05-20\n')).toEqual(['plants No']);
+    expect(asked('Type,Name,No,Planted out\nPepper,Ada,3,2026-05-20\n', { said: new Map([['No', 'plants']]) })).toEqual(
+      [],
+    );
+    expect(asked('Name,Planted out\nAda,2026-05-20\n')).toEqual([]);
+  });
+  it('two weights of a row, and a mark that may be one of thousands, are asked about', () => {
+    expect(headers('Date,Variety,lb,Fruits\n2026-08-03,a,1,3\n')).toEqual(['date', 'variety', 'weight_lb', 'fruits']);
+    expect(asked('Date,Variety,lb,oz\n2026-08-03,a,1,3\n')).toEqual(['two-weights oz']);
+    expect(asked('Date,Variety,lb,oz\n2026-08-03,a,1,\n2026-08-04,a,,3\n')).toEqual([]);
+    expect(asked('Datum;Sorte;Gewicht (g)\n2026-08-03;a;1.250\n2026-08-04;a;980\n')).toEqual(['thousands Gewicht (g)']);
   });
 });

@@ -129,3 +129,39 @@ describe('workbooks', () => {
     expect(told.length).toBe(1);
   });
 });
+
+describe('what a workbook shows and what it holds', () => {
+  // Made here with the library that reads them: what matters is the format of the cells.
+  const rowsOf = async (cells: Readonly<Record<string, unknown>>, ref: string, merges: unknown[] = []) => {
+    const { write } = await import('@e965/xlsx');
+    const book = { SheetNames: ['harvests'], Sheets: { harvests: { ...cells, '!ref': ref, '!merges': merges } } };
+    const bytes = new Uint8Array(write(book as never, { type: 'array', bookType: 'xlsx' }) as ArrayBuffer);
+    const { sheets } = await openWorkbooks([{ path: 'data/2026.xlsx', bytes }]);
+    return sheets[0]!.rows!.map((row) => row.cells.join('|'));
+  };
+  const number = (v: number, z?: string) => ({ t: 'n', v, ...(z === undefined ? {} : { z }) });
+  it('the unit and the per cent sign that a format adds stay with the number', async () => {
+    const rows = await rowsOf(
+      {
+        A1: number(0.3, '0.0" kg"'),
+        B1: number(0.065, '0.0%'),
+        C1: number(0.12, '0.00" m"'),
+        D1: number(1234.5, '#,##0.00'),
+        E1: number(0.1 + 0.2),
+        F1: { t: 'b', v: true },
+        G1: number(12, '0\\ \\g'),
+      },
+      'A1:G1',
+    );
+    expect(rows).toEqual(['0.3 kg|6.5 %|0.12 m|1234.5|0.3|yes|12 g']);
+  });
+  it('a date merged down its day stands in every row of it, and in no empty one', async () => {
+    const text = (v: string) => ({ t: 's', v });
+    const rows = await rowsOf(
+      { A1: text('date'), B1: text('planting'), A2: text('2026-08-03'), B2: text('p1'), B3: text('p2') },
+      'A1:B5',
+      [{ s: { r: 1, c: 0 }, e: { r: 4, c: 0 } }],
+    );
+    expect(rows).toEqual(['date|planting', '2026-08-03|p1', '2026-08-03|p2']);
+  });
+});

@@ -17,7 +17,7 @@ export interface AdoptedTrait {
 /** What a column of another sheet is. */
 export interface ColumnProposal {
   readonly title: string;
-  /** Header of the contract; null where the column is kept as it is. */
+  /** Header of the contract; null where the column is kept as it is, or left out because the grower says so. */
   readonly header: string | null;
   readonly trait: AdoptedTrait | null;
   readonly why: 'said' | 'name' | 'trait' | 'day' | 'unknown';
@@ -27,11 +27,12 @@ export interface ColumnProposal {
 export type Question =
   | { readonly kind: 'unreadable' | 'which-table' | 'no-season' }
   | {
-      readonly kind: 'date-order' | 'no-unit' | 'twice' | 'number' | 'date';
+      readonly kind: 'date-order' | 'no-unit' | 'twice' | 'number' | 'date' | 'thousands';
       readonly title: string;
       readonly found: string;
       readonly line: number | null;
     }
+  | { readonly kind: 'plants' | 'trait-needed' | 'two-weights'; readonly title: string }
   | { readonly kind: 'trait-elsewhere'; readonly title: string; readonly found: string }
   | { readonly kind: 'no-such-column'; readonly title: string; readonly found: string };
 
@@ -55,7 +56,7 @@ export function questionsOf(
   if (header === null) return [];
   const filled = cells.filter(({ text }) => !isNothing(text));
   const first = (
-    kind: 'number' | 'date' | 'no-unit',
+    kind: 'number' | 'date' | 'no-unit' | 'thousands',
     wrong: { text: string; line: number } | undefined,
   ): readonly Question[] => (wrong ? [{ kind, title, found: wrong.text, line: wrong.line }] : []);
   if (DAY_COLUMNS.has(header))
@@ -76,6 +77,9 @@ export function questionsOf(
     ...cell,
     kind: parseQuantity(cell.text.replace(/^[<>≤≥]=? ?/, ''), dimension, unit, hasCommas).kind,
   }));
+  const marked = filled.filter(({ text }) => /\d[.,]\d/.test(text));
+  const isThousand = marked.every(({ text }) => /^[1-9]\d{0,2}[.,]\d{3}(?!\d)/.test(text));
+  if (dimension === 'mass' && marked.length > 0 && isThousand) return first('thousands', marked[0]);
   return first(
     'no-unit',
     results.find(({ kind }) => kind === 'unit-missing'),

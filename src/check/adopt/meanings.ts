@@ -17,7 +17,7 @@ const WORDS: Readonly<Record<string, string>> = {
   stage: 'stage ripeness reife reifegrad',
   taster: 'taster judge person who by tester verkoster person_name prüfer',
   blind: 'blind blind_tasting verdeckt',
-  score: 'score rating points note punkte bewertung',
+  score: 'score rating points punkte bewertung grade',
   trait: 'trait character merkmal',
   value: 'value measurement wert messwert',
   event: 'event observation what ereignis beobachtung',
@@ -41,7 +41,7 @@ const WORDS: Readonly<Record<string, string>> = {
   tmin: 'tmin min minimum low lowest min_temp temp_min tiefstwert',
   tmax: 'tmax max maximum high highest max_temp temp_max höchstwert',
   rain: 'rain rainfall precipitation regen niederschlag',
-  notes: 'notes note remarks remark comment comments bemerkung bemerkungen anmerkung notiz notizen kommentar',
+  notes: 'notes remarks remark comment comments bemerkung bemerkungen anmerkung notiz notizen kommentar',
 };
 
 const QUANTITIES: Readonly<Record<string, Dimension>> = {
@@ -61,11 +61,15 @@ export const DAY_COLUMNS = new Set(['date', 'sown', 'transplanted', 'removed', '
 export const COUNT_COLUMNS = new Set(['plants', 'fruits', 'unusable_fruits', 'seeds', 'germinated']);
 export const quantityDimension = (meaning: string): Dimension | null => QUANTITIES[meaning] ?? null;
 
+/** A remark in English, a grade in German: its cells tell which. */
+export const isNoteTitle = (title: string): boolean => /^note$/i.test(title.trim());
+
 /** What a title means: the column of the contract, with the unit that the title names; null if nothing is known. */
 export function meaningOf(title: string): { readonly name: string; readonly unit: string | null } | null {
   const bracket = /^(.*?)[\s_]*[([]([^)\]]+)[)\]]\s*$/.exec(title);
   const [plain, inside] = bracket ? [bracket[1]!, bracket[2]!.trim()] : [title, null];
   const folded = foldHeader(plain).replaceAll(/[.:#]/g, '').replace(/_+$/, '');
+  if (inside === null && /^(?:g|kg|oz|lb|lbs)$/.test(folded)) return { name: 'weight', unit: folded };
   const whole = byWord.get(folded);
   if (whole !== undefined) {
     const dimension = quantityDimension(whole);

@@ -8,7 +8,9 @@ import { dateReader } from '../cells/dates.ts';
 import type { DateReader } from '../cells/dates.ts';
 import { bare, isNothing, questionsOf, tidy } from './columnCells.ts';
 import type { AdoptedTrait, ColumnProposal, Question } from './columnCells.ts';
-import { DAY_COLUMNS, KINDS, meaningOf } from './meanings.ts';
+import { DAY_COLUMNS, isNoteTitle, KINDS, meaningOf } from './meanings.ts';
+import { sheetQuestions } from './sheetQuestions.ts';
+import { sheetRows } from './sheetRows.ts';
 
 /** What the grower says of columns, by title; null leaves a column as it is. */
 export type Said = ReadonlyMap<string, string | AdoptedTrait | null>;
@@ -29,16 +31,19 @@ export interface Proposal {
   readonly columns: readonly ColumnProposal[];
   readonly questions: readonly Question[];
   readonly rows: number;
+  /** Lines of totals, repeated headers and units. */
+  readonly leftOut: readonly number[];
   /** The tables in the contract's form, header first, by season; null for what belongs to none. */
   readonly tables: ReadonlyMap<number | null, readonly (readonly string[])[]>;
   readonly traits: readonly AdoptedTrait[];
 }
 
-/** The day that a title names, what is counted after it; null for any other title. */
-function dayIn(title: string, read: DateReader): string | null {
-  for (const text of [title, title.replace(/[\s_]+[([]?[^\s\d()[\]]+[)\]]?$/, '')]) {
+/** The day that a title names, and what is counted after it; null for any other title. */
+function dayIn(title: string, read: DateReader): { readonly day: string; readonly rest: string } | null {
+  const parts = /^(.*\d.*?)([\s_]+[([]?[^\s\d()[\]]+[)\]]?)$/.exec(title);
+  for (const [text, rest] of [[title, ''], ...(parts ? [[parts[1]!, parts[2]!]] : [])] as [string, string][]) {
     const result = read(text.trim());
-    if (result.kind === 'day') return isoDate(result.day);
+    if (result.kind === 'day') return { day: isoDate(result.day), rest };
   }
   return null;
 }
@@ -53,7 +58,8 @@ function columnOf(title: string, { said, traits }: AdoptOptions, read: DateReade
   );
   if (key !== undefined) return { title, header: foldHeader(title), trait: null, why: 'trait' };
   const meaning = meaningOf(title);
-  if (!meaning && dayIn(title, read) !== null) return { title, header: title, trait: null, why: 'day' };
+  const day = meaning ? null : dayIn(title, read);
+  if (day) return { title, header: `${day.day}${day.rest}`, trait: null, why: 'day' };
   if (!meaning) return { title, header: null, trait: null, why: 'unknown' };
   return {
     title,
@@ -105,7 +111,6 @@ function seasonsOf(
   rows: readonly (readonly string[])[],
   columns: readonly ColumnProposal[],
   said: number | null,
-  read: DateReader,
 ): readonly (number | null)[] {
   const yearIn = (text: string | undefined): number | null => {
     const year = /^(\d{4})-\d{2}-\d{2}/.exec(text ?? '')?.[1];
@@ -115,7 +120,7 @@ function seasonsOf(
   if (said !== null) return rows.map(() => said);
   if (dated >= 0) return rows.map((row) => yearIn(row[dated]));
   const days = columns.flatMap(({ header }, i) => (header !== null && DAY_COLUMNS.has(header) ? [i] : []));
-  const heads = columns.flatMap(({ title, why }) => (why === 'day' ? [dayIn(title, read)] : []));
+  const heads = columns.flatMap(({ header, why }) => (why === 'day' ? [header] : []));
   const years = new Set([
     ...rows.flatMap((row) => days.flatMap((i) => yearIn(row[i]) ?? [])),
     ...heads.flatMap((day) => yearIn(day ?? '') ?? []),
@@ -123,17 +128,51 @@ function seasonsOf(
   return rows.map(() => (years.size === 1 ? [...years][0]! : null));
 }
 
-/** Tables that have columns of declared traits. */
-const TRAIT_TABLES = new Set(['ratings', 'measurements', 'season', 'totals']);
-
 const NOTHING: Omit<Proposal, 'questions'> = {
   table: null,
   order: 'iso',
   columns: [],
   rows: 0,
+  leftOut: [],
   tables: new Map(),
   traits: [],
 };
+
+/** A column called Note is one of grades where it holds nothing but numbers, else one of remarks. */
+function noteColumn(column: ColumnProposal, texts: readonly string[]): ColumnProposal {
+  if (column.why !== 'unknown' || !isNoteTitle(column.title)) return column;
+  const filled = texts.filter((text) => !isNothing(text));
+  const isGrades = filled.length > 0 && filled.every((text) => /^\d+(?:[.,]\d+)?$/.test(text));
+  return { ...column, header: isGrades ? 'score' : 'notes', why: 'name' };
+}
+
+/** The rows of a sheet in the contract's form: days year first, what the grower leaves out left out. */
+function adopted(rows: readonly RawRow[], columns: readonly ColumnProposal[], read: DateReader) {
+  return rows.map((row) =>
+    columns.map(({ header }, i) => {
+      const text = tidy(row.cells[i] ?? '');
+      const day = header !== null && DAY_COLUMNS.has(header) ? read(text) : null;
+      return day?.kind === 'day' ? isoDate(day.day) : text;
+    }),
+  );
+}
+
+/** The tables by season, without the columns that the grower leaves out. */
+function bySeason(
+  rows: readonly (readonly string[])[],
+  seasons: readonly (number | null)[],
+  columns: readonly ColumnProposal[],
+): Proposal['tables'] {
+  const isKept = (_: unknown, i: number): boolean => columns[i]!.header !== null || columns[i]!.why !== 'said';
+  const head = columns.map(({ header, title }) => header ?? title).filter(isKept);
+  const tables = new Map<number | null, (readonly string[])[]>();
+  rows.forEach((row, i) => {
+    const own = tables.get(seasons[i]!) ?? [head];
+    own.push(row.filter(isKept));
+    tables.set(seasons[i]!, own);
+  });
+  return tables;
+}
 
 /**
  * Looks at a sheet that is not of the contract and says what its columns are. Nothing is guessed from figures alone:
@@ -148,57 +187,41 @@ export function proposeTable(source: SourceFile, options: AdoptOptions): Proposa
     titles.filter((title) => columnOf(title, options, titleReader).header !== null).length >= 2;
   const table = openTable(source, isHeader);
   if ('kind' in table) return { ...NOTHING, questions: [{ kind: 'unreadable' }] };
-  const columns = table.titles.map((title) => columnOf(title, options, titleReader));
-  const rows = [...table.rows()].filter((row): row is RawRow => !('kind' in row));
-  const cellsOf = (i: number) => rows.map((row) => ({ text: tidy(row.cells[i] ?? ''), line: row.line }));
-  const daysOf = (i: number): readonly string[] => cellsOf(i).flatMap(({ text }) => (isNothing(text) ? [] : [text]));
+  const sheet = sheetRows(
+    table,
+    table.titles.map((title) => columnOf(title, options, titleReader)),
+  );
+  const { rows, leftOut } = sheet;
+  const textsOf = (i: number): readonly string[] => rows.map((row) => tidy(row.cells[i] ?? ''));
+  const columns = sheet.columns.map((column, i) => noteColumn(column, textsOf(i)));
   const dayColumns = columns.flatMap(({ header }, i) => (header !== null && DAY_COLUMNS.has(header) ? [i] : []));
-  const seen = orderIn(dayColumns.flatMap(daysOf));
-  const order = options.order ?? seen;
+  const days = dayColumns.flatMap(textsOf).filter((text) => !isNothing(text));
+  const order = options.order ?? orderIn(days);
   const read = dateReader(options.language, order ?? 'day-first');
   const kind = kindOf(columns, options);
   const questions: Question[] = [];
   for (const name of options.said.keys())
     if (!table.titles.some((title) => foldHeader(title) === foldHeader(name)))
       questions.push({ kind: 'no-such-column', title: name, found: table.titles.join(', ') });
-  if (kind === null) questions.push({ kind: 'which-table' });
-  const misplaced = columns.find(({ trait }) => trait !== null);
-  if (misplaced && kind !== null && !TRAIT_TABLES.has(kind))
-    questions.push({ kind: 'trait-elsewhere', title: misplaced.title, found: `${kind}.csv` });
-  const twice = columns.find(
-    ({ header }, i) => header !== null && columns.findIndex((one) => one.header === header) < i,
-  );
-  if (twice) questions.push({ kind: 'twice', title: twice.title, found: twice.header!, line: null });
+  questions.push(...sheetQuestions(kind, columns, textsOf));
   if (order === null)
-    questions.push({
-      kind: 'date-order',
-      title: columns[dayColumns[0]!]!.title,
-      found: daysOf(dayColumns[0]!)[0]!,
-      line: null,
+    questions.push({ kind: 'date-order', title: columns[dayColumns[0]!]!.title, found: days[0]!, line: null });
+  else
+    columns.forEach((column, i) => {
+      const cells = textsOf(i).map((text, r) => ({ text, line: rows[r]!.line }));
+      questions.push(...questionsOf(column, cells, read));
     });
-  else columns.forEach((column, i) => questions.push(...questionsOf(column, cellsOf(i), read)));
-  const written = rows.map((row) =>
-    columns.map(({ header }, i) => {
-      const text = tidy(row.cells[i] ?? '');
-      const day = header !== null && DAY_COLUMNS.has(header) ? read(text) : null;
-      return day?.kind === 'day' ? isoDate(day.day) : text;
-    }),
-  );
-  const seasons: readonly (number | null)[] =
-    kind === 'varieties' ? rows.map(() => null) : seasonsOf(written, columns, options.season, titleReader);
+  const written = adopted(rows, columns, read);
+  const seasons = kind === 'varieties' ? rows.map(() => null) : seasonsOf(written, columns, options.season);
   if (kind !== 'varieties' && order !== null && seasons.includes(null)) questions.push({ kind: 'no-season' });
-  const head = columns.map(({ header, title }) => header ?? title);
-  const tables = new Map<number | null, (readonly string[])[]>();
-  written.forEach(
-    (row, i) => void (tables.get(seasons[i]!) ?? tables.set(seasons[i]!, [head]).get(seasons[i]!)!).push(row),
-  );
   return {
     table: kind,
     order: order ?? 'iso',
     columns,
     questions,
     rows: rows.length,
-    tables,
+    leftOut,
+    tables: bySeason(written, seasons, columns),
     traits: columns.flatMap(({ trait }) => (trait ? [trait] : [])),
   };
 }
