@@ -215,6 +215,21 @@ describe('Kaplan-Meier by hand', () => {
   });
 });
 
+describe('Kaplan-Meier where a curve meets the share exactly', () => {
+  // R survfit 3.5: quantile(survfit(Surv(c(1,2,3,4), c(1,1,1,1)) ~ 1), c(.25, .5, .75)) prints 1.5, 2.5, 3.5.
+  it('takes the middle to the next drop, and passes over times without an event', () => {
+    const all = kaplanMeier([1, 2, 3, 4], [true, true, true, true]);
+    expect([0.75, 0.5, 0.25].map((share) => survivalQuantile(all, share, 0.95).estimate)).toEqual([1.5, 2.5, 3.5]);
+    const gap = kaplanMeier([1, 2, 2.5, 3, 4], [true, true, false, true, true]);
+    // S: 0.8, 0.6, 0.6, 0.3, 0: 0.6 is met at 2, and the next drop is at 3.
+    expect(survivalQuantile(gap, 0.6, 0.95).estimate).toBe(2.5);
+    expect(gap.map(({ events }) => events)).toEqual([1, 1, 0, 1, 1]);
+    // Where no drop follows, survfit goes on to the middle of what was watched (1.5); ours stays at the drop, since the
+    // end of a season is nothing that happened to a plant.
+    expect(survivalQuantile(kaplanMeier([1, 2], [true, false]), 0.5, 0.95).estimate).toBe(1);
+  });
+});
+
 describe('parts of a table', () => {
   it('hang together through shared columns', () => {
     expect(connectedParts([0, 0, 1, 2], [0, 1, 1, 2])).toEqual({ ofRow: [0, 0, 1], ofColumn: [0, 0, 1], count: 2 });
