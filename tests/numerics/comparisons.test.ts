@@ -60,7 +60,7 @@ describe('comparisons with a check', () => {
     return contrasts.map((a) => contrasts.map((b) => a.reduce((sum, x, m) => sum + x * b[m]!, 0) / 2));
   };
   // Tukey (1953): the largest of all differences of k means is their range, so that P(max |T| > t) = P(Q > t√2). The
-  // correlations have no product form and are singular, the hardest there are: the lattice is good to 2e-3 there, to
+  // correlations have no product form and are singular, the hardest there are: the lattice is good to 4e-3 there, to
   // 2e-4 for comparisons with a check (above). The range is exact to 1e-11 (o21).
   it.each([
     [3, 4],
@@ -72,7 +72,7 @@ describe('comparisons with a check', () => {
     for (const t of [0.8, 1.5, 2.5, 3.6])
       for (const turned of [false, true]) {
         const exact = studentizedRangeUpperTail(t * Math.SQRT2, means, df);
-        expect(Math.abs(multivariateTUpperTail(t, pairs(means, turned), df) - exact)).toBeLessThan(2.5e-3);
+        expect(Math.abs(multivariateTUpperTail(t, pairs(means, turned), df) - exact)).toBeLessThan(4e-3);
       }
     const exact = studentizedRangeQuantile(0.95, means, df) / Math.SQRT2;
     expect(Math.abs(multivariateTQuantile(0.95, pairs(means), df) - exact)).toBeLessThan(0.05);
