@@ -6,7 +6,12 @@ import { unitOf } from './cells/units.ts';
 import type { KnownTable, QuantityPart, TableSpec } from './knownTable.ts';
 
 /** What a row of units says of columns that have none. */
-const NO_UNIT = /^\(?(?:no\.?|nr\.?|number|count|n|pcs|date|id|name|-)?\)?$/i;
+export const NO_UNIT = /^\(?(?:no\.?|nr\.?|number|count|n|pcs|date|id|name|-)?\)?$/i;
+
+/** A cell of a row of units without its brackets. */
+export function unitWord(cell: string | undefined): string {
+  return (cell ?? '').trim().replace(/^[([](.*)[)\]]$/, '$1');
+}
 
 /** Reads a row below the header that holds nothing but units; null where the row is a record like any other. */
 export function unitsRow(
@@ -18,7 +23,7 @@ export function unitsRow(
   const next = table.rows().next();
   if (next.done === true || 'kind' in next.value) return null;
   const first: RawRow = next.value;
-  const word = (index: number): string => (first.cells[index] ?? '').trim().replace(/^[([](.*)[)\]]$/, '$1');
+  const word = (index: number): string => unitWord(first.cells[index]);
   const parts = [...quantity.values()].flat();
   let named = 0;
   const withUnits = new Map(

@@ -1,6 +1,7 @@
 import type { RawRow } from '../../read/records.ts';
 import type { Table } from '../../read/table.ts';
 import { unitOf } from '../cells/units.ts';
+import { NO_UNIT, unitWord } from '../header.ts';
 import { isTotalWord, repeatsHeader } from '../rows.ts';
 import { bare } from './columnCells.ts';
 import type { ColumnProposal } from './columnCells.ts';
@@ -14,13 +15,11 @@ export interface SheetRows {
   readonly leftOut: readonly number[];
 }
 
-const NO_UNIT = /^\(?(?:no\.?|nr\.?|number|count|n|pcs|date|id|name|-)?\)?$/i;
-
 /** Columns with the units of a row that holds nothing but units; null where the row is a record. */
 function withUnits(row: RawRow, columns: readonly ColumnProposal[]): readonly ColumnProposal[] | null {
   let named = 0;
   const made = columns.map((column, i) => {
-    const word = (row.cells[i] ?? '').trim().replace(/^[([](.*)[)\]]$/, '$1');
+    const word = unitWord(row.cells[i]);
     const dimension = column.header === null ? null : quantityDimension(bare(column.header));
     if (!dimension || !unitOf(dimension, word)) return NO_UNIT.test(word) ? column : null;
     named++;
