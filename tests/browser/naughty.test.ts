@@ -12,7 +12,9 @@ import { command } from '../sites/demoFolder.ts';
 import { liveBrowser } from './browser.ts';
 
 // big-list-of-naughty-strings 1.0.0 (MIT): the Big List of Naughty Strings, every string in every field of text that a grower can fill in.
-const STRINGS = (createRequire(import.meta.url)('big-list-of-naughty-strings') as readonly string[]).filter((text) => text.trim() !== '');
+const STRINGS = (createRequire(import.meta.url)('big-list-of-naughty-strings') as readonly string[]).filter(
+  (text) => text.trim() !== '',
+);
 const EACH = 12;
 const batches = Array.from({ length: Math.ceil(STRINGS.length / EACH) }, (_, i) =>
   STRINGS.slice(i * EACH, (i + 1) * EACH),
