@@ -131,8 +131,9 @@ export function checkSeason(
     for (const map of maps) for (const [id, record] of map) lists.set(id, [...(lists.get(id) ?? []), record]);
     return lists;
   };
-  reportDoubtfulPickings(all, year, context);
-  reportSameScores(scores, year, context);
+  const fileOf = (name: SeasonTable): string => tables.get(name)?.path ?? `data/${year}/${name}`;
+  reportDoubtfulPickings(all, fileOf('harvests.csv'), context);
+  reportSameScores(scores, fileOf('ratings.csv'), context);
   const plantings = all.map(finishPlanting);
   return {
     year,

@@ -13,7 +13,7 @@ export const severities = {
   'file-changed': 'error',
   'file-twice': 'error',
   'workbook-unreadable': 'error',
-  'sheet-unknown': 'note',
+  'sheet-unknown': 'warning',
   // a table as text
   'not-text': 'error',
   'not-utf8': 'error',

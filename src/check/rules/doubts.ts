@@ -198,9 +198,12 @@ function reportOneDay(drafts: readonly PlantingDraft[], file: string, { log }: C
   if (days.reduce((sum, own) => sum + (own?.rows ?? 0), 0) >= 6) log.add('all-on-one-day', fileOnly(file));
 }
 
-/** Warns of pickings of a season that look like slips. */
-export function reportDoubtfulPickings(drafts: readonly PlantingDraft[], year: number, context: CheckContext): void {
-  const file = `data/${year}/harvests.csv`;
+/**
+ * Warns of pickings of a season that look like slips.
+ *
+ * @param file  the table that they stand in
+ */
+export function reportDoubtfulPickings(drafts: readonly PlantingDraft[], file: string, context: CheckContext): void {
   const planted = drafts.filter(({ fields, record }) => fields.totals === null && record.used > 0);
   const byVariety = new Map<string, PlantingDraft[]>();
   for (const draft of planted) {
@@ -220,8 +223,8 @@ export function reportDoubtfulPickings(drafts: readonly PlantingDraft[], year: n
 const MANY_VARIETIES = 6;
 
 /** Warns of a taster who gave one score to many varieties that others tell apart, or one away from the scale's ends. */
-export function reportSameScores(scores: readonly Score[], year: number, { log, settings }: CheckContext): void {
-  const place: Place = fileOnly(`data/${year}/ratings.csv`);
+export function reportSameScores(scores: readonly Score[], file: string, { log, settings }: CheckContext): void {
+  const place = fileOnly(file);
   for (const trait of settings.traits.values()) {
     if (trait.kind !== 'rating') continue;
     const own = scores.filter((score) => score.trait === trait.key);

@@ -709,7 +709,7 @@ export const english = {
     ],
     'sheet-unknown': [
       'the sheet is none of the tables and was left alone',
-      'a sheet named {tables}',
+      'a sheet named {tables}, in a workbook of its season (data/2026.xlsx) or with its year (2026 harvests)',
       'rename the sheet if it holds one of them',
     ],
     'not-text': [

@@ -722,7 +722,7 @@ export const german: Words = {
     ],
     'sheet-unknown': [
       'das Blatt ist keine der Tabellen und blieb unberührt',
-      'ein Blatt mit dem Namen {tables}',
+      'ein Blatt mit dem Namen {tables}, in einer Arbeitsmappe seiner Saison (data/2026.xlsx) oder mit dem Jahr (2026 harvests)',
       'das Blatt umbenennen, wenn es eine davon enthält',
     ],
     'not-text': [
