@@ -116,7 +116,7 @@ export function openKnown(
     ...header,
     table,
     quantity: units?.quantity ?? header.quantity,
-    decimalCommas: findDecimalCommas(table, header, { log, settings }),
+    decimalCommas: spec.isDaySheet === true ? new Set() : findDecimalCommas(table, header, { log, settings }),
     unitsLine: units?.line ?? null,
     needed: spec.required
       .filter((group) => group.every((name) => spec.columns.includes(name)))

@@ -42,6 +42,16 @@ function look(cell: string, row: RawRow, at: Written): void {
   }
 }
 
+/** Columns of whole numbers: a point in them can only be one of thousands. */
+const COUNTS = new Set(['plants', 'fruits', 'unusable_fruits', 'seeds', 'germinated', 'count', 'of']);
+
+/** Columns of a table by what they hold; whole numbers are found by their names where they are not given. */
+type NumberColumns = Pick<KnownTable, 'index' | 'quantity'> & { readonly counts?: ReadonlySet<number> };
+
+function countsIn(index: KnownTable['index']): ReadonlySet<number> {
+  return new Set([...index].flatMap(([name, i]) => (COUNTS.has(name) ? [i] : [])));
+}
+
 const commaLanguages = new Map<string, boolean>();
 
 /** True for a language that writes decimals with a comma, and so thousands with a point. */
@@ -60,7 +70,7 @@ function usesCommas(language: string): boolean {
  */
 export function findDecimalCommas(
   table: Table,
-  { index, quantity }: Pick<KnownTable, 'index' | 'quantity'>,
+  { index, quantity, counts = countsIn(index) }: NumberColumns,
   { log, settings }: Pick<CheckContext, 'log' | 'settings'>,
 ): ReadonlySet<number> {
   const found = new Set<number>();
@@ -70,6 +80,7 @@ export function findDecimalCommas(
   );
   const numeric = new Set([
     ...[...quantity.values()].flat().map((part) => part.index),
+    ...counts,
     ...[...index].flatMap(([name, i]) => (WORDS.has(name) ? [] : [i])),
   ]);
   const seen = new Map(
@@ -87,6 +98,7 @@ export function findDecimalCommas(
     const ask = (row: RawRow): void => log.add('number-ambiguous', table.placeOf(row, i), row.cells[i]!.trim());
     if (commaRow && points === 0 && commaThousands < commas) found.add(i);
     else if (commaRow && points === 0) ask(commaRow);
+    else if (pointRow && counts.has(i) && pointThousands > 0) ask(pointRow);
     else if (pointRow && commas === 0 && weights.has(i) && pointThousands === points) {
       if (usesCommas(settings.language) || hundreds > 0) ask(pointRow);
     }

@@ -72,7 +72,8 @@ function usableOf(fruits: number, grams: number): Picked {
     fruitsUnweighed: grams === MISSING || grams === OPEN ? Math.max(0, fruits) : 0,
     gramsUncounted: fruits < 0 ? Math.max(0, grams) : 0,
     fruitsOpen: fruits === OPEN ? 1 : 0,
-    gramsOpen: grams === OPEN ? 1 : 0,
+    // Fruits of which the number is not known and none was weighed have no weight that could be made up.
+    gramsOpen: grams === OPEN || (grams === MISSING && fruits === OPEN) ? 1 : 0,
     traces: fruits === TRACE || grams === TRACE ? 1 : 0,
   };
 }

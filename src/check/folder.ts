@@ -43,8 +43,8 @@ function sheetName(path: string): TableName | null {
   if (stem === 'varieties') return 'varieties.csv';
   const year = /^data\/(\d{4})(?:\.\w+$|\/)/.exec(file)?.[1];
   const named = /^(?:(\d{4})_(\w+)|(\w+)_(\d{4}))$/.exec(stem);
-  const table = seasonTable(year === undefined ? (named?.[2] ?? named?.[3] ?? '') : stem);
-  const own = year ?? named?.[1] ?? named?.[4];
+  const table = seasonTable(named?.[2] ?? named?.[3] ?? stem);
+  const own = named?.[1] ?? named?.[4] ?? year;
   return table && own !== undefined ? { year: Number(own), table } : null;
 }
 

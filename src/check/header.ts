@@ -1,4 +1,4 @@
-import { foldHeader, nearestName } from '../terms/names.ts';
+import { nearestName } from '../terms/names.ts';
 import type { ProblemLog } from '../terms/problem.ts';
 import type { RawRow } from '../read/records.ts';
 import type { Table } from '../read/table.ts';
@@ -43,7 +43,7 @@ export function unitsRow(
   if (!isUnits || named === 0) return null;
   for (const { index, unit, dimension } of parts) {
     const own = unitOf(dimension, word(index));
-    const isSaid = unit !== null && foldHeader(table.titles[index]!).includes('_');
+    const isSaid = unit !== null && !quantity.has(table.columns[index]!);
     if (own && isSaid && own.factor !== unit.factor)
       log.add('units-differ', table.placeOf(first, index), (first.cells[index] ?? '').trim());
   }

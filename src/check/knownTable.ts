@@ -17,6 +17,8 @@ export interface TableSpec {
   readonly required: readonly (readonly string[])[];
   readonly columns: readonly string[];
   readonly quantities: readonly QuantityColumn[];
+  /** True where the caller looks for decimal commas itself. */
+  readonly isDaySheet?: boolean;
 }
 
 /** A column of a quantity with its unit. */

@@ -3,6 +3,7 @@ import type { Day } from '../terms/day.ts';
 import { isoDate } from '../terms/day.ts';
 import type { RawRow } from '../read/records.ts';
 import { INVISIBLES } from '../terms/names.ts';
+import type { DateResult } from './cells/dates.ts';
 import { mayBeBound, parseBound } from './cells/bounds.ts';
 import { parseNumber } from './cells/numbers.ts';
 import { parseQuantity } from './cells/quantity.ts';
@@ -74,6 +75,13 @@ export function neededIn(row: Row, column: string): string | null {
   return text;
 }
 
+/** The two readings of an ambiguous date, for its message. */
+export function readings(result: DateResult): Readonly<Record<string, string>> {
+  if (result.kind !== 'ambiguous') return {};
+  const shown = (day: Day | null): string => (day === null ? '–' : isoDate(day));
+  return { dayFirst: shown(result.dayFirst), monthFirst: shown(result.monthFirst) };
+}
+
 export function dayIn(row: Row, column: string, { dates, log }: CheckContext): Day | null {
   const text = textIn(row, column);
   if (text === null) return null;
@@ -87,11 +95,7 @@ export function dayIn(row: Row, column: string, { dates, log }: CheckContext): D
     log.add('date-serial', placeIn(row, column), text, { first: serial[0], second: serial[1] });
     return null;
   }
-  const facts: Record<string, string> = { column };
-  if (result.kind === 'ambiguous') {
-    facts['dayFirst'] = result.dayFirst === null ? '–' : isoDate(result.dayFirst);
-    facts['monthFirst'] = result.monthFirst === null ? '–' : isoDate(result.monthFirst);
-  }
+  const facts = { column, ...readings(result) };
   log.add(`date-${result.kind}`, placeIn(row, column), text, facts);
   return null;
 }
@@ -169,12 +173,18 @@ export function limitedCountIn<T>(row: Row, column: string, take: TakeLimit<T>):
 /** A quantity in its stored unit, or what becomes of a limit to it. */
 export function limitedQuantityIn<T>(row: Row, name: string, take: TakeLimit<T>): number | null | T {
   const { quantity, decimalCommas, table, log } = row.from;
-  for (const { index, unit, dimension } of quantity.get(name) ?? []) {
+  const parts = quantity.get(name) ?? [];
+  for (const { index, unit, dimension } of parts) {
     const cell = row.raw.cells[index] ?? '';
     const text = mayBeBound(cell) ? clean(cell) : null;
     const bound = text === null ? null : parseBound(text);
     if (bound === null) continue;
     const place = table.placeOf(row.raw, index);
+    const filled = parts.filter((part) => clean(row.raw.cells[part.index] ?? '') !== null);
+    if (filled.length > 1) {
+      log.add('quantity-twice', place, text!, { quantity: name });
+      return null;
+    }
     if (bound.kind === 'trace') return take(bound, name, text!, place);
     const result = parseQuantity(bound.limit, dimension, unit, decimalCommas.has(index));
     if (result.kind === 'value' && result.value >= 0)

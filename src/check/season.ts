@@ -7,7 +7,8 @@ import type { CheckContext } from './context.ts';
 import { finishPlanting, joinPlantings } from './draft.ts';
 import type { PlantingDraft, RecordDraft } from './draft.ts';
 import type { VarietyRegistry } from './registry.ts';
-import { reportDoubtfulPickings, reportSameScores } from './rules/doubts.ts';
+import { reportDoubtfulPickings } from './rules/doubts.ts';
+import { reportSameScores } from './rules/scores.ts';
 import { seasonSpan } from './rules/seasonDays.ts';
 import { checkGermination } from './tables/germination.ts';
 import { checkHarvests } from './tables/harvests.ts';
@@ -52,10 +53,15 @@ export function readPlantings(
   const own = context.settings.seasons.get(year);
   const days = { sown: own?.sown ?? null, transplanted: own?.transplanted ?? null };
   const plantings = tables.get('plantings.csv');
-  const totals = [tables.get('totals.csv'), tables.get('season.csv')].filter((source) => source !== undefined);
+  const totals = (['totals.csv', 'season.csv'] as const).flatMap((name) => {
+    const source = tables.get(name);
+    return source ? [{ source, isByPlanting: name === 'season.csv' }] : [];
+  });
   if (!plantings && totals.length === 0) context.log.add('missing-plantings', fileOnly(`data/${year}`), String(year));
   const planted = plantings ? checkPlantings(plantings, days, registry, context) : [];
-  const read = totals.flatMap((source) => checkTotals(source, days, registry, context));
+  const read = totals.flatMap(({ source, isByPlanting }) =>
+    checkTotals(source, { ...days, isByPlanting }, registry, context),
+  );
   const varieties = new Set(planted.map(({ fields }) => fields.variety));
   for (const { fields } of read) {
     if (varieties.has(fields.variety)) context.log.add('totals-and-plantings', fields.place, fields.variety);

@@ -1,11 +1,12 @@
-import { existsSync, mkdirSync, readFileSync, writeFileSync } from 'node:fs';
+import { existsSync, mkdirSync, readFileSync, statSync, writeFileSync } from 'node:fs';
 import { basename, dirname, join, resolve } from 'node:path';
 import { proposeTable } from '../check/adopt/propose.ts';
 import type { AdoptedTrait } from '../check/adopt/columnCells.ts';
 import type { Proposal } from '../check/adopt/propose.ts';
 import { SEASON_TABLES } from '../check/season.ts';
+import { isFitId } from '../check/cells/ids.ts';
 import { checkTrial } from '../check/trial.ts';
-import { adoptedSettings, adoptionText } from '../present/adoption.ts';
+import { adoptedSettings, adoptionText, traitLines } from '../present/adoption.ts';
 import type { SourceFile } from '../read/decode.ts';
 import { csvCell } from '../terms/csvCell.ts';
 import { foldName } from '../terms/names.ts';
@@ -62,12 +63,13 @@ const csvOf = (rows: readonly (readonly string[])[]): string =>
 
 /** An id for a variety's name; two names never share one. */
 function idOf(name: string, taken: Set<string>): string {
-  const base = foldName(name.replaceAll(/[\s_]+/g, '\u0001'))
+  const folded = foldName(name.replaceAll(/[\s_]+/g, '\u0001'))
     .replaceAll('\u0001', '-')
     .replaceAll(/[^a-z0-9]+/g, '-')
     .replaceAll(/^-+|-+$/g, '')
     .slice(0, 60);
-  let id = base === '' ? 'variety' : base;
+  const base = folded === '' ? 'variety' : folded;
+  let id = base;
   for (let i = 2; taken.has(id); i++) id = `${base}-${i}`;
   taken.add(id);
   return id;
@@ -97,11 +99,25 @@ function varietiesOf({ tables }: Proposal): string | null {
   ]);
 }
 
+/** A list of varieties with ids that can stand in an address; their names are kept. */
+function withIds({ table, tables }: Proposal): Proposal['tables'] {
+  const [head, ...rows] = tables.get(null) ?? [];
+  const at = head?.indexOf('variety') ?? -1;
+  if (table !== 'varieties' || !head || at < 0 || rows.every((row) => isFitId(row[at] ?? ''))) return tables;
+  const taken = new Set<string>();
+  const hasName = head.includes('name');
+  const made = rows.map((row) => {
+    const own = row.map((cell, i) => (i === at ? idOf(cell, taken) : cell));
+    return hasName ? own : [...own, row[at]!];
+  });
+  return new Map([[null, [hasName ? head : [...head, 'name'], ...made]]]);
+}
+
 /** The files that adopting would write, by their path in the trial folder. */
 function filesOf(proposal: Proposal, folder: string): ReadonlyMap<string, string> {
   const files = new Map<string, string>();
-  const { table, tables, traits } = proposal;
-  for (const [season, rows] of tables)
+  const { table, traits } = proposal;
+  for (const [season, rows] of withIds(proposal))
     files.set(season === null ? 'data/varieties.csv' : `data/${season}/${table}.csv`, csvOf(rows));
   const isNew = (path: string): boolean => !files.has(path) && !existsSync(join(folder, path));
   const varieties = isNew('data/varieties.csv') ? varietiesOf(proposal) : null;
@@ -125,6 +141,8 @@ async function write(proposal: Proposal, folder: string, isQuiet: boolean): Prom
   const missing = problems.some(({ code }) => code === 'missing-plantings');
   if (!isQuiet) {
     process.stdout.write(`\nWritten: ${[...files.keys()].join(', ')}\n`);
+    const said = files.has('data/trial.yaml') ? '' : traitLines(proposal.traits);
+    if (said !== '') process.stdout.write(`Still to be written by hand, into data/trial.yaml:\n${said}`);
     if (missing)
       process.stdout.write(
         'Still to be written by hand: plantings.csv, a row a planting with its number of plants, which no sheet of records tells.\n',
@@ -136,7 +154,7 @@ async function write(proposal: Proposal, folder: string, isQuiet: boolean): Prom
 
 /** `keeprow adopt FILE`: says what a sheet's columns are, and with --into writes the tables. Returns the exit code. */
 export async function runAdopt(file: string, choices: AdoptChoices): Promise<number> {
-  if (!existsSync(file)) {
+  if (!existsSync(file) || !statSync(file).isFile()) {
     err(`there is no file ${file}`);
     return 2;
   }

@@ -5,47 +5,69 @@ import type { SourceFile } from '../read/decode.ts';
 const MOST_UNPACKED = 150 * 2 ** 20;
 const MOST_ENTRIES = 2000;
 
-const END = 0x06054b50;
+const END_SIGN = Buffer.from([0x50, 0x4b, 5, 6]);
+const BROKEN = 'its list of parts is broken';
 const ENTRY = 0x02014b50;
 const STORED = 0;
 const DEFLATED = 8;
 
+/** A part of a ZIP file as its list and its own head name it. */
+interface Part {
+  readonly method: number;
+  readonly packed: Buffer;
+  readonly declared: number;
+  readonly isSame: boolean;
+}
+
+function partAt(bytes: Buffer, at: number): Part | null {
+  if (at + 46 > bytes.length || bytes.readUInt32LE(at) !== ENTRY) return null;
+  const local = bytes.readUInt32LE(at + 42);
+  if (local + 30 > bytes.length) return null;
+  const method = bytes.readUInt16LE(at + 10);
+  const start = local + 30 + bytes.readUInt16LE(local + 26) + bytes.readUInt16LE(local + 28);
+  return {
+    method,
+    packed: bytes.subarray(start, start + bytes.readUInt32LE(at + 20)),
+    declared: bytes.readUInt32LE(at + 24),
+    isSame: bytes.readUInt16LE(local + 8) === method,
+  };
+}
+
 /**
- * Unpacks every part of a ZIP file into nothing, to know how much there is before anything else reads it.
+ * Unpacks every part of a ZIP file into nothing, to know how much there is before anything else reads it. A file that
+ * says one thing in two ways is refused, since another reader may believe the other.
  *
  * @returns why the file is not to be opened; null if it is sound
- * @source PKWARE (2022) .ZIP File Format Specification 6.3.10, §4.3.12 and §4.3.16
+ * @source PKWARE (2022) .ZIP File Format Specification 6.3.10, §4.3.7, §4.3.12 and §4.3.16
  */
 function whyUnsafe(bytes: Buffer): string | null {
-  let end = bytes.length - 22;
-  while (end >= 0 && end > bytes.length - 70_000 && bytes.readUInt32LE(end) !== END) end--;
-  if (end < 0 || bytes.readUInt32LE(end) !== END) return 'it is not a workbook';
+  const end = bytes.lastIndexOf(END_SIGN);
+  if (end < 0 || end + 22 > bytes.length) return 'it is not a workbook';
   const entries = bytes.readUInt16LE(end + 10);
+  const isWhole = end + 22 + bytes.readUInt16LE(end + 20) === bytes.length && bytes.readUInt16LE(end + 8) === entries;
+  if (!isWhole) return BROKEN;
   if (entries > MOST_ENTRIES) return 'it holds too many parts';
   let at = bytes.readUInt32LE(end + 16);
   let left = MOST_UNPACKED;
   for (let i = 0; i < entries; i++) {
-    if (at + 46 > bytes.length || bytes.readUInt32LE(at) !== ENTRY) return 'its list of parts is broken';
-    const method = bytes.readUInt16LE(at + 10);
-    const size = bytes.readUInt32LE(at + 20);
-    const local = bytes.readUInt32LE(at + 42);
+    const part = partAt(bytes, at);
+    if (!part?.isSame) return BROKEN;
     at += 46 + bytes.readUInt16LE(at + 28) + bytes.readUInt16LE(at + 30) + bytes.readUInt16LE(at + 32);
-    if (local + 30 > bytes.length) return 'its list of parts is broken';
-    const start = local + 30 + bytes.readUInt16LE(local + 26) + bytes.readUInt16LE(local + 28);
-    if (method === STORED) left -= size;
-    else if (method !== DEFLATED) return 'it is packed in a way that spreadsheets do not use';
-    else left -= unpackedSize(bytes.subarray(start, start + size), left);
-    if (left < 0) return `it unpacks to more than ${MOST_UNPACKED / 2 ** 20} MB`;
+    if (part.method !== STORED && part.method !== DEFLATED) return 'it is packed in a way that spreadsheets do not use';
+    const size = part.method === STORED ? part.packed.length : unpackedSize(part.packed, left);
+    if (size > left || part.declared > left) return `it unpacks to more than ${MOST_UNPACKED / 2 ** 20} MB`;
+    if (size !== part.declared) return BROKEN;
+    left -= size;
   }
   return null;
 }
 
-/** Size of a part; one more than the limit where it is larger, 0 where it cannot be unpacked. */
+/** Size of a part; one more than the limit where it is larger, -1 where it cannot be unpacked. */
 function unpackedSize(packed: Buffer, limit: number): number {
   try {
     return inflateRawSync(packed, { maxOutputLength: Math.max(1, limit) }).length;
   } catch (fault) {
-    return fault instanceof RangeError ? limit + 1 : 0;
+    return fault instanceof RangeError ? limit + 1 : -1;
   }
 }
 

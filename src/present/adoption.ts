@@ -1,5 +1,6 @@
 import type { AdoptedTrait, ColumnProposal, Question } from '../check/adopt/columnCells.ts';
 import type { Proposal } from '../check/adopt/propose.ts';
+import { harmless } from './problems.ts';
 import { quantityDimension } from '../check/adopt/meanings.ts';
 import { parseQuantity } from '../check/cells/quantity.ts';
 import { unitOf } from '../check/cells/units.ts';
@@ -37,6 +38,9 @@ const QUESTIONS: Readonly<Record<Question['kind'], string>> = {
     '"{title}" holds scores: of what, and on which scale? Give --column "{title}=rating flavour 1 9" (or --column "{title}=-").',
   'two-weights': 'A row has two weights: leave one with --column "{title}=-", or add them up first.',
   thousands: '"{title}" has {found}: a decimal, or one of thousands? Write it without the mark or with other digits.',
+  fault:
+    'Row {line} cannot be read: a quotation mark is open or stands alone. Close it, or write "" for a mark in the text.',
+  'too-long': 'Row {line} has more cells than the header: {found}. Give them a title, or remove them.',
   'trait-elsewhere':
     'A trait has no place in {found}: --column "{title}=-" leaves the column, or adopt it from a sheet of ratings or measurements.',
   'no-such-column': 'There is no column "{title}"; there are {found}.',
@@ -84,15 +88,20 @@ export function adoptionText(file: string, proposal: Proposal): string {
     lines.push('', `No records, left out: rows ${leftOut.join(', ')} (totals, units or the header again)`);
   if (rows > 0) lines.push('', 'Read that way, the first rows are', ...samples(proposal));
   if (questions.length > 0) lines.push('', 'To be said first', ...questions.map((own) => `  ${questionText(own)}`));
-  return `${lines.join('\n')}\n`;
+  return `${lines.map(harmless).join('\n')}\n`;
 }
 
-/** Settings for a folder that has none. */
-export function adoptedSettings(title: string, traits: readonly AdoptedTrait[]): string {
+/** Traits as settings; empty where there are none. */
+export function traitLines(traits: readonly AdoptedTrait[]): string {
   const lines = traits.map(({ kind, key, from, to, unit }) =>
     kind === 'rating'
       ? `  ${key}: {kind: rating, from: ${from}, to: ${to}, better: none}   # better: higher, lower or none`
       : `  ${key}: {kind: measure, unit: ${JSON.stringify(unit)}, better: none}`,
   );
-  return [`title: ${JSON.stringify(title)}`, ...(lines.length > 0 ? ['traits:', ...lines] : []), ''].join('\n');
+  return lines.length > 0 ? `traits:\n${lines.join('\n')}\n` : '';
+}
+
+/** Settings for a folder that has none. */
+export function adoptedSettings(title: string, traits: readonly AdoptedTrait[]): string {
+  return `title: ${JSON.stringify(title)}\n${traitLines(traits)}`;
 }

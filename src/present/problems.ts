@@ -7,10 +7,14 @@ import { problemWords } from './words/problems.ts';
 const SHOWN_PLACES = 5;
 const LONGEST_FOUND = 120;
 
+/** Text made harmless for a terminal. */
+export function harmless(text: string): string {
+  return text.replaceAll(/\p{Cc}/gu, ' ');
+}
+
 /** Text from a file made harmless for a terminal and short enough to read. */
 function shown(found: string): string {
-  // oxlint-disable-next-line no-control-regex -- control characters are what must not reach the terminal
-  const safe = found.replace(/[\u0000-\u001f\u007f-\u009f]/g, ' ');
+  const safe = harmless(found);
   return safe.length > LONGEST_FOUND ? `${safe.slice(0, LONGEST_FOUND)}…` : safe;
 }
 
@@ -23,9 +27,12 @@ export function problemText(problem: Problem, inColour = false): string {
   const shownSeverity = inColour ? `${COLOURS[severity]}${severity}\u001b[0m` : severity;
   const words = problemWords(problem.code, problem.facts);
   const [first, ...more] = problem.places;
-  const lines = [`${first ? shown(placeText(first)) : '-'} ${shownSeverity} ${problem.code}`, `  ${words.problem}`];
+  const lines = [
+    `${first ? shown(placeText(first)) : '-'} ${shownSeverity} ${problem.code}`,
+    `  ${shown(words.problem)}`,
+  ];
   if (problem.found !== '') lines.push(`  found     "${shown(problem.found)}"`);
-  lines.push(`  expected  ${shown(words.expected)}`, `  mend      ${shown(words.mend)}`);
+  lines.push(`  expected  ${harmless(words.expected)}`, `  mend      ${harmless(words.mend)}`);
   if (more.length > 0) {
     const places = more.slice(0, SHOWN_PLACES - 1).map((place) => {
       const cell = sheetPlace(place)?.cell;

@@ -7,10 +7,16 @@ export type Workbook =
   | { readonly kind: 'workbook-unreadable'; readonly detail: string };
 
 const MS_A_DAY = 86_400_000;
+const LAST_TIME = Date.UTC(9999, 11, 31);
+/** No table of ours is wider; what stands beyond is told by the count of columns alone. */
+const WIDEST = 1001;
 
 function dateText(date: Date): string {
+  const time = date.getTime();
+  // No calendar has it: what a spreadsheet shows as #####.
+  if (Number.isNaN(time) || Math.abs(time) > LAST_TIME) return '#VALUE!';
   const iso = date.toISOString();
-  return date.getTime() % MS_A_DAY === 0 ? iso.slice(0, 10) : iso.slice(0, 19).replace('T', ' ');
+  return time % MS_A_DAY === 0 ? iso.slice(0, 10) : iso.slice(0, 19).replace('T', ' ');
 }
 
 /** A cell as the text that a table would hold: dates year first, numbers with a point, yes or no, errors by name. */
@@ -37,6 +43,8 @@ function formatWords(format: string): { readonly before: string; readonly after:
 function numberText(value: number, format: string): string {
   // Spreadsheets keep 15 digits of meaning; the rest is rounding.
   const digits = (number: number): string => String(Number(number.toPrecision(15)));
+  // A format that changes with the value, or shows thousands of it, says nothing that can be relied on.
+  if (/\[[<>=]|[#0?],+(?:[^#0?]*$|;)/.test(format)) return digits(value);
   if (/^[#0?,.\s]*%$/.test(format)) return `${digits(100 * value)} %`;
   const { before, after } = formatWords(format);
   return [before, digits(value), after].filter((text) => text !== '').join(' ');
@@ -50,14 +58,22 @@ function rowsOf(cells: readonly (readonly (CellObject | undefined)[] | undefined
     while (texts.length > 0 && texts.at(-1) === '') texts.pop();
     if (texts.length > 0) rows.push({ line: i + 1, cells: texts });
   });
-  const width = rows.reduce((widest, { cells: own }) => Math.max(widest, own.length), 0);
+  const width = Math.min(
+    WIDEST,
+    rows.reduce((widest, { cells: own }) => Math.max(widest, own.length), 0),
+  );
   return rows.map(({ line, cells: own }) => ({
     line,
-    cells: [...own, ...Array.from({ length: width - own.length }, () => '')],
+    cells: [...own.slice(0, width), ...Array.from({ length: Math.max(0, width - own.length) }, () => '')],
   }));
 }
 
-/** Cells merged down a column hold what the first of them does: a date over the rows of its day. */
+const MERGED: CellObject = { t: 's', v: 'merged cells' };
+
+/**
+ * Cells merged down a column hold what the first of them does: a date over the rows of its day. A number over several
+ * rows is one of them all together, and cannot be told apart: it is left unreadable.
+ */
 function filled(
   data: readonly (readonly (CellObject | undefined)[] | undefined)[],
   merges: readonly Range[],
@@ -67,11 +83,13 @@ function filled(
   for (const { s: start, e: end } of merges) {
     if (start.c !== end.c) continue;
     const first = rows[start.r]?.[start.c];
+    const shared: CellObject | undefined = first?.t === 'n' && !(first.v instanceof Date) ? MERGED : first;
     for (let r = start.r + 1; r <= Math.min(end.r, rows.length - 1); r++) {
       const row = rows[r];
       // Only rows that hold something are rows.
-      if (row?.some((cell) => cell !== undefined && cell.t !== 'z')) row[start.c] = first;
+      if (row?.some((cell) => cell !== undefined && cell.t !== 'z')) row[start.c] = shared;
     }
+    if (shared === MERGED) rows[start.r]![start.c] = MERGED;
   }
   return rows;
 }
@@ -83,9 +101,8 @@ function filled(
  * @returns       a table for each filled sheet, `path#sheet` as its path, or why there is none
  */
 export function readWorkbook({ path, bytes }: SourceFile): Workbook {
-  let book: WorkBook;
   try {
-    book = read(bytes, {
+    const book = read(bytes, {
       type: 'array',
       dense: true,
       cellDates: true,
@@ -94,13 +111,16 @@ export function readWorkbook({ path, bytes }: SourceFile): Workbook {
       cellText: true,
       cellNF: true,
     });
+    return { kind: 'sheets', sheets: sheetsOf(book, path) };
   } catch (fault) {
     return { kind: 'workbook-unreadable', detail: fault instanceof Error ? fault.message : String(fault) };
   }
-  const sheets = book.SheetNames.flatMap((name) => {
+}
+
+function sheetsOf(book: WorkBook, path: string): readonly SourceFile[] {
+  return book.SheetNames.flatMap((name) => {
     const data = (book.Sheets[name] as { '!data'?: readonly (readonly CellObject[])[] } | undefined)?.['!data'];
     const rows = data ? rowsOf(filled(data, book.Sheets[name]?.['!merges'] ?? [])) : [];
     return rows.length === 0 ? [] : [{ path: `${path}#${name}`, bytes: new Uint8Array(), rows }];
   });
-  return { kind: 'sheets', sheets };
 }

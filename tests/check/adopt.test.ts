@@ -191,3 +191,19 @@ describe('what a tester found', () => {
     expect(asked('Datum;Sorte;Gewicht (g)\n2026-08-03;a;1.250\n2026-08-04;a;980\n')).toEqual(['thousands Gewicht (g)']);
   });
 });
+
+describe('what a reviewer found', () => {
+  it('a row that cannot be read, or that goes beyond the header, stops the adoption', () => {
+    expect(
+      propose('Date,Variety,Weight (g)\n2026-08-01,A,100\n2026-08-02,B,"200\n2026-08-03,B,300\n').questions,
+    ).toEqual([{ kind: 'fault', line: 3, found: '' }]);
+    expect(propose('Date,Variety,Weight (g)\n2026-08-01,A,100,17\n').questions).toEqual([
+      { kind: 'too-long', line: 2, found: '17' },
+    ]);
+  });
+  it('what a sheet holds cannot reach into the terminal', () => {
+    expect(
+      adoptionText('club.csv', propose('Date,Variety,\u001b[31mX,Fruits\n2026-08-01,A\u001b]0;own\u0007,1,3\n')),
+    ).not.toMatch(/(?!\n)\p{Cc}/u);
+  });
+});

@@ -367,3 +367,56 @@ describe('what a tester found', () => {
     expect(rows('7,0')).toEqual([]);
   });
 });
+
+describe('what a reviewer found', () => {
+  it('fruits over a limit without a weight leave the yield unknown', () => {
+    const folder = withHarvests('date,planting,fruits,weight_g\n2026-08-01,p1,5,100\n2026-08-08,p1,>20,\n');
+    expect(seenIn(folder).yields.get('p1')).toMatchObject({ grams: null, fruits: null });
+  });
+  it('a limit beside another weight of the row is an error', () => {
+    expect(codes(withHarvests('date,planting,weight_g,weight_oz\n2026-08-01,p1,340,<5\n'))).toContain(
+      'quantity-twice 2026/harvests.csv:2:19',
+    );
+  });
+  it('a point in a whole number is asked about, in day sheets too', () => {
+    expect(codes(withHarvests('date,planting,fruits,weight_g\n2026-08-01,p1,1.000,100\n'))).toEqual([
+      'number-ambiguous 2026/harvests.csv:2:15',
+    ]);
+    const german = { 'trial.yaml': SOUND['trial.yaml']!.replace('en-GB', 'de') };
+    expect(codes(withHarvests('planting;2026-08-01 g;2026-08-08 g\np1;1.234;1.100\np2;850;900\n', german))).toEqual([
+      'number-ambiguous 2026/harvests.csv:2:4',
+      'number-ambiguous 2026/harvests.csv:2:10',
+    ]);
+    expect(picked(withHarvests('planting;2026-08-01 g;2026-08-08 g\np1;0,5;1,25\n'))).toEqual([
+      '2026-08-01 p1 0 0.5',
+      '2026-08-08 p1 0 1.25',
+    ]);
+  });
+  it('days with the month first are read; figures beside days are an error', () => {
+    expect(picked(withHarvests('planting,3 Aug,Aug 17\np1,10 g,20 g\n'))).toEqual([
+      '2026-08-03 p1 0 10',
+      '2026-08-17 p1 0 20',
+    ]);
+    expect(codes(withHarvests('planting,3 Aug g,weight_g\np1,10,20\n'))).toEqual([
+      'date-unreadable 2026/harvests.csv:1:18',
+    ]);
+    expect(codes(withHarvests('planting,2026-08-03 g,20260817 g\np1,10,20\n'))).toEqual([
+      'date-unreadable 2026/harvests.csv:1:23',
+    ]);
+  });
+  it('a unit below a header that has none is no contradiction', () => {
+    const folder = { ...SOUND, '2026/measurements.csv': 'date,planting,fruit_length\n,,mm\n2026-08-03,p1,95\n' };
+    expect(codes(folder)).toEqual(['units-row 2026/measurements.csv:2:1']);
+    expect(check(folder).trial!.seasons[0]!.measurements[0]!.value).toBeCloseTo(9.5, 12);
+  });
+  it('a planting that stands twice has one message', () => {
+    const { problems } = check({ ...SOUND, '2026/plantings.csv': 'planting,variety\np1,red-lantern\nP1,hill-torch\n' });
+    expect(problems.find(({ code }) => code === 'planting-twice')!.places).toHaveLength(1);
+  });
+  it('formulas that point to other sheets are formulas', () => {
+    for (const cell of ['=Sheet2!A1', "='My sheet'!B2", '=Blatt_ä!$C3'])
+      expect(codes(withHarvests(`date,planting,fruits\n2026-08-03,${cell},3\n`))[0]).toBe(
+        'cell-formula 2026/harvests.csv:2:12',
+      );
+  });
+});

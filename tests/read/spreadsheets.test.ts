@@ -165,3 +165,60 @@ describe('what a workbook shows and what it holds', () => {
     expect(rows).toEqual(['date|planting', '2026-08-03|p1', '2026-08-03|p2']);
   });
 });
+
+describe('workbooks that trip a reader', () => {
+  const opened = async (cells: Readonly<Record<string, unknown>>, ref: string, merges: unknown[] = []) => {
+    const { write } = await import('@e965/xlsx');
+    const book = { SheetNames: ['harvests'], Sheets: { harvests: { ...cells, '!ref': ref, '!merges': merges } } };
+    const bytes = new Uint8Array(write(book as never, { type: 'array', bookType: 'xlsx' }) as ArrayBuffer);
+    return openWorkbooks([{ path: 'data/2026.xlsx', bytes }]);
+  };
+  const number = (v: number, z?: string) => ({ t: 'n', v, ...(z === undefined ? {} : { z }) });
+  it('a unit of a format that changes with the value is not taken', async () => {
+    const { sheets } = await opened(
+      { A1: number(340, '[>=1000]#,##0.0,"kg";0"g"'), B1: number(1340, '0.0," kg"'), C1: number(5, '0.0" kg"') },
+      'A1:C1',
+    );
+    expect(sheets[0]!.rows![0]!.cells).toEqual(['340', '1340', '5 kg']);
+  });
+  it('a weight over merged rows is not the weight of each', async () => {
+    const { sheets } = await opened({ A1: { t: 's', v: 'p1' }, B1: number(500), A2: { t: 's', v: 'p2' } }, 'A1:B2', [
+      { s: { r: 0, c: 1 }, e: { r: 1, c: 1 } },
+    ]);
+    expect(sheets[0]!.rows!.map(({ cells }) => cells)).toEqual([
+      ['p1', 'merged cells'],
+      ['p2', 'merged cells'],
+    ]);
+  });
+  it('a day that no calendar has is an error of the cell, not of the program', async () => {
+    const { sheets, unread } = await opened({ A1: number(1e10, 'yyyy-mm-dd'), B1: number(5) }, 'A1:B1');
+    expect([...unread, ...sheets.flatMap(({ rows }) => rows!.map(({ cells }) => cells))]).toEqual([['#VALUE!', '5']]);
+  });
+  it('a cell at the far end of a sheet does not fill the memory', async () => {
+    const { sheets } = await opened({ A1: number(1), XFD1: number(2), A2: number(3) }, 'A1:XFD2');
+    expect(sheets[0]!.rows!.map(({ cells }) => cells.length)).toEqual([1001, 1001]);
+  });
+  it('a list of parts that says two things is refused', async () => {
+    const bytes = Buffer.from(bytesOf('libreoffice.xlsx'));
+    const end = bytes.lastIndexOf(Buffer.from([0x50, 0x4b, 5, 6]));
+    const changed = (at: number, value: number): Buffer => {
+      const copy = Buffer.from(bytes);
+      copy.writeUInt16LE(value, at);
+      return copy;
+    };
+    for (const wrong of [changed(end + 8, 0), changed(end + 10, 0), changed(end + 20, 7), changed(8, 0)]) {
+      const { unread } = await openWorkbooks([{ path: 'data/2026.xlsx', bytes: wrong }]);
+      expect(unread).toEqual([{ path: 'data/2026.xlsx', detail: 'its list of parts is broken' }]);
+    }
+  });
+  it('a sheet called season is one sheet for everything', async () => {
+    const rows = ['planting', 'variety', 'weight_g'].map((v, i) => [`${'ABC'[i]}1`, { t: 's', v }] as const);
+    const { sheets } = await opened(
+      { ...Object.fromEntries(rows), A2: { t: 's', v: 'p1' }, B2: { t: 's', v: 'muehlturm' }, C2: number(500) },
+      'A1:C2',
+    );
+    const season = { ...sheets[0]!, path: 'data/club.xlsx#2026 Season' };
+    const { trial, problems } = checkTrial(sortFiles([settings('iso', 'en-GB'), TABLES[0]!, season], [], true));
+    expect([problems.map(({ code }) => code), trial?.seasons[0]!.plantings.map(({ id }) => id)]).toEqual([[], ['p1']]);
+  });
+});

@@ -65,3 +65,30 @@ it.each([
   const run = adopt(newFolder(), ...args);
   expect([run.status, run.stderr.includes(words)]).toEqual([status, true]);
 });
+
+it('a list of varieties gets ids, a declared trait is told where the settings are there, a folder is no file', () => {
+  const folder = newFolder();
+  writeFileSync(
+    join(folder, 'list.csv'),
+    'Name,Species,Supplier\nBig Torch,Capsicum annuum,a\n火,Capsicum annuum,b\n水,Capsicum annuum,b\n',
+  );
+  expect(adopt(folder, 'list.csv', '--into', 'trial').status).toBe(0);
+  expect(readFileSync(join(folder, 'trial/data/varieties.csv'), 'utf8')).toBe(
+    'variety,species,source,name\nbig-torch,Capsicum annuum,a,Big Torch\nvariety,Capsicum annuum,b,火\nvariety-2,Capsicum annuum,b,水\n',
+  );
+  writeFileSync(join(folder, 'totals.csv'), 'Variety,Plants,Weight (g),Taste\nBig Torch,3,500,7\n');
+  const told = adopt(
+    folder,
+    'totals.csv',
+    '--into',
+    'trial',
+    '--season',
+    '2026',
+    '--column',
+    'Taste=rating flavour 1 9',
+  );
+  expect(told.stdout).toContain(
+    'Still to be written by hand, into data/trial.yaml:\ntraits:\n  flavour: {kind: rating',
+  );
+  expect(adopt(folder, 'trial').stderr).toBe('keeprow: there is no file trial\n');
+});

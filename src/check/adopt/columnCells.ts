@@ -33,6 +33,7 @@ export type Question =
       readonly line: number | null;
     }
   | { readonly kind: 'plants' | 'trait-needed' | 'two-weights'; readonly title: string }
+  | { readonly kind: 'fault' | 'too-long'; readonly line: number; readonly found: string }
   | { readonly kind: 'trait-elsewhere'; readonly title: string; readonly found: string }
   | { readonly kind: 'no-such-column'; readonly title: string; readonly found: string };
 

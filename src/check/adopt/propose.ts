@@ -199,7 +199,7 @@ export function proposeTable(source: SourceFile, options: AdoptOptions): Proposa
   const order = options.order ?? orderIn(days);
   const read = dateReader(options.language, order ?? 'day-first');
   const kind = kindOf(columns, options);
-  const questions: Question[] = [];
+  const questions: Question[] = [...sheet.questions];
   for (const name of options.said.keys())
     if (!table.titles.some((title) => foldHeader(title) === foldHeader(name)))
       questions.push({ kind: 'no-such-column', title: name, found: table.titles.join(', ') });

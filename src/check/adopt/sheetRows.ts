@@ -4,7 +4,7 @@ import { unitOf } from '../cells/units.ts';
 import { NO_UNIT, unitWord } from '../header.ts';
 import { isTotalWord, repeatsHeader } from '../rows.ts';
 import { bare } from './columnCells.ts';
-import type { ColumnProposal } from './columnCells.ts';
+import type { ColumnProposal, Question } from './columnCells.ts';
 import { DAY_COLUMNS, quantityDimension } from './meanings.ts';
 
 /** The records of a sheet, with what its row of units says of its columns. */
@@ -13,6 +13,8 @@ export interface SheetRows {
   readonly rows: readonly RawRow[];
   /** Lines of totals, repeated headers and units, which are no records. */
   readonly leftOut: readonly number[];
+  /** Rows that cannot be read, or have more cells than the header. */
+  readonly questions: readonly Question[];
 }
 
 /** Columns with the units of a row that holds nothing but units; null where the row is a record. */
@@ -32,13 +34,19 @@ function withUnits(row: RawRow, columns: readonly ColumnProposal[]): readonly Co
 export function sheetRows(table: Table, titled: readonly ColumnProposal[]): SheetRows {
   const rows: RawRow[] = [];
   const leftOut: number[] = [];
+  const questions: Question[] = [];
   let columns = titled;
   let isFirst = true;
   const keys = titled.flatMap(({ header }, i) =>
     header === 'variety' || header === 'planting' || (header !== null && DAY_COLUMNS.has(header)) ? [i] : [],
   );
   for (const row of table.rows()) {
-    if ('kind' in row) continue;
+    if ('kind' in row) {
+      questions.push({ kind: 'fault', line: row.line, found: '' });
+      continue;
+    }
+    const beyond = row.cells.slice(titled.length).find((cell) => cell.trim() !== '');
+    if (beyond !== undefined) questions.push({ kind: 'too-long', line: row.line, found: beyond.trim() });
     const units: readonly ColumnProposal[] | null = isFirst ? withUnits(row, titled) : null;
     const first = row.cells.find((cell) => cell.trim() !== '') ?? '';
     const isTotal = isTotalWord(first) || keys.some((i) => isTotalWord(row.cells[i] ?? ''));
@@ -47,5 +55,5 @@ export function sheetRows(table: Table, titled: readonly ColumnProposal[]): Shee
     if (units || isTotal || repeatsHeader(row, table)) leftOut.push(row.line);
     else rows.push(row);
   }
-  return { columns, rows, leftOut };
+  return { columns, rows, leftOut, questions: questions.slice(0, 3) };
 }

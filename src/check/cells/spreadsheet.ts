@@ -4,7 +4,7 @@ import type { Day } from '../../terms/day.ts';
 export type SpreadsheetMark = 'spreadsheet-error' | 'column-too-narrow' | 'cell-formula';
 
 const ERROR = /^(?:#(?:REF!|NAME\?|VALUE!|DIV\/0!|N\/A|NULL!|NUM!|SPILL!|CALC!|GETTING_DATA)|Err:\d{3})$/i;
-const FORMULA = /^=\s*(?:[-+$(\d"]|[A-Za-z]{1,3}\$?\d|[A-Za-z.]+\()/;
+const FORMULA = /^=\s*(?:[-+$(\d"]|[A-Za-z]{1,3}\$?\d|[A-Za-z.]+\(|'[^']+'!|[\p{L}\w.]+!\$?[A-Za-z])/u;
 
 /** What a spreadsheet left in a cell in place of a value; null for anything else. */
 export function spreadsheetMark(cell: string): SpreadsheetMark | null {

@@ -1,8 +1,6 @@
 import { median, medianSorted } from 'simple-statistics';
-import { foldName } from '../../terms/names.ts';
 import { fileOnly } from '../../terms/place.ts';
 import type { Place } from '../../terms/place.ts';
-import type { Score } from '../../terms/trial.ts';
 import type { CheckContext } from '../context.ts';
 import { eachPicked, onlyDay } from '../draft.ts';
 import type { PlantingDraft } from '../draft.ts';
@@ -142,17 +140,24 @@ function fruitMeans(drafts: readonly PlantingDraft[]): readonly Mean[] {
   });
 }
 
+/** Median of sorted values without one of them; null where nothing is left. */
+function medianWithout(sorted: readonly number[], index: number): number | null {
+  const n = sorted.length - 1;
+  if (n === 0) return null;
+  const at = (i: number): number => sorted[i < index ? i : i + 1]!;
+  return n % 2 === 1 ? at((n - 1) / 2) : (at(n / 2 - 1) + at(n / 2)) / 2;
+}
+
 /** Pairs of plantings of which each has fruits like the other's variety, and unlike its own. */
 function reportSwaps(byVariety: ReadonlyMap<string, readonly PlantingDraft[]>, { log }: CheckContext): void {
   const means = [...byVariety].map(([variety, drafts]) => ({ variety, list: fruitMeans(drafts) }));
-  const strangers = means.flatMap(({ variety, list }) =>
-    list.flatMap((own) => {
-      const others = list.filter((other) => other !== own).map(({ each }) => each);
-      return others.length > 0 && isUnlike(own.each, median(others))
-        ? [{ ...own, variety, usual: median(others) }]
-        : [];
-    }),
-  );
+  const strangers = means.flatMap(({ variety, list }) => {
+    const sorted = list.map(({ each }) => each).toSorted((a, b) => a - b);
+    return list.flatMap((own) => {
+      const usual = medianWithout(sorted, sorted.indexOf(own.each));
+      return usual !== null && isUnlike(own.each, usual) ? [{ ...own, variety, usual }] : [];
+    });
+  });
   // Where two varieties have two plantings each it cannot be told which pair was swapped: one warning is enough.
   const told = new Set<string>();
   for (const [i, a] of strangers.entries()) {
@@ -218,28 +223,4 @@ export function reportDoubtfulPickings(drafts: readonly PlantingDraft[], file: s
   reportSwaps(byVariety, context);
   reportOneDay(planted, file, context);
   reportHeads(planted, file, context);
-}
-
-const MANY_VARIETIES = 6;
-
-/** Warns of a taster who gave one score to many varieties that others tell apart, or one away from the scale's ends. */
-export function reportSameScores(scores: readonly Score[], file: string, { log, settings }: CheckContext): void {
-  const place = fileOnly(file);
-  for (const trait of settings.traits.values()) {
-    if (trait.kind !== 'rating') continue;
-    const own = scores.filter((score) => score.trait === trait.key);
-    for (const taster of new Set(own.map((score) => foldName(score.taster)))) {
-      const list = own.filter((score) => foldName(score.taster) === taster);
-      const varieties = new Set(list.map(({ variety }) => variety));
-      const value = list[0]!.score;
-      if (varieties.size < MANY_VARIETIES || list.some(({ score }) => score !== value)) continue;
-      const others = own.filter((score) => foldName(score.taster) !== taster && varieties.has(score.variety));
-      const agreeing = others.filter(({ score }) => score === value).length;
-      const differ = new Set(others.map(({ score }) => score)).size >= 3 && 2 * agreeing < others.length;
-      if (differ || (others.length === 0 && value > trait.from && value < trait.to)) {
-        const facts = { scores: String(varieties.size), trait: trait.key };
-        log.add('taster-one-score', place, String(value), facts);
-      }
-    }
-  }
 }

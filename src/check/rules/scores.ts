@@ -1,6 +1,6 @@
 import { foldName } from '../../terms/names.ts';
 import { fileOnly } from '../../terms/place.ts';
-import type { Season } from '../../terms/trial.ts';
+import type { Score, Season } from '../../terms/trial.ts';
 import type { CheckContext } from '../context.ts';
 
 /** Notes ratings that one person gave, and scores of totals.csv that ratings.csv puts aside. */
@@ -15,5 +15,35 @@ export function reportScores(season: Season, { settings, log }: CheckContext): v
     }
     const totalled = season.plantings.find(({ totals }) => totals?.traits.has(trait.key));
     if (totalled) log.add('totals-and-ratings', totalled.place, trait.key);
+  }
+}
+
+const MANY_VARIETIES = 6;
+
+/** Warns of a taster who gave one score to many varieties that others tell apart, or one away from the scale's ends. */
+export function reportSameScores(scores: readonly Score[], file: string, { log, settings }: CheckContext): void {
+  const place = fileOnly(file);
+  for (const trait of settings.traits.values()) {
+    if (trait.kind !== 'rating') continue;
+    const own = scores.filter((score) => score.trait === trait.key);
+    const byTaster = new Map<string, Score[]>();
+    for (const score of own) {
+      const known = byTaster.get(foldName(score.taster));
+      if (known) known.push(score);
+      else byTaster.set(foldName(score.taster), [score]);
+    }
+    for (const list of byTaster.values()) {
+      const varieties = new Set(list.map(({ variety }) => variety));
+      const value = list[0]!.score;
+      if (varieties.size < MANY_VARIETIES || list.some(({ score }) => score !== value)) continue;
+      const ours = new Set(list);
+      const others = own.filter((score) => !ours.has(score) && varieties.has(score.variety));
+      const agreeing = others.filter(({ score }) => score === value).length;
+      const differ = new Set(others.map(({ score }) => score)).size >= 3 && 2 * agreeing < others.length;
+      if (differ || (others.length === 0 && value > trait.from && value < trait.to)) {
+        const facts = { scores: String(varieties.size), trait: trait.key };
+        log.add('taster-one-score', place, String(value), facts);
+      }
+    }
   }
 }

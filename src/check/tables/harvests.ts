@@ -71,11 +71,16 @@ function limitTaker({ log, limited }: CheckContext): TakeLimit<Amount> {
 }
 
 /** Usable figures of a picking; a weight without fruits, or fruits without weight, where the other is 0, is doubtful. */
-function agree(row: Row, { fruits, grams }: PickedRow, { log }: CheckContext): boolean {
+function agree(row: Row, { fruits, grams, column }: DatedRow, { log }: CheckContext): boolean {
   if (fruits !== 0 && grams !== 0) return true;
   const isSome = (amount: Amount): boolean => amount !== null && amount !== 0;
   const disagree = (fruits === 0 && isSome(grams)) || (grams === 0 && isSome(fruits));
-  if (disagree) log.add('weight-and-fruits-disagree', placeIn(row, fruits === 0 ? 'fruits' : 'weight'), '0');
+  if (disagree)
+    log.add(
+      'weight-and-fruits-disagree',
+      placeIn(row, column === 'date' ? (fruits === 0 ? 'fruits' : 'weight') : column),
+      '0',
+    );
   return !disagree;
 }
 

@@ -1,3 +1,4 @@
+import { isoDate } from '../../terms/day.ts';
 import { nearestName } from '../../terms/names.ts';
 import type { SourceFile } from '../../read/decode.ts';
 import { openKnown } from '../columns.ts';
@@ -89,7 +90,7 @@ export function checkObservations(
     const removed = target.planting?.fields.removed ?? null;
     if (event === 'first-ripe' && removed !== null && day > removed) {
       context.log.add('picked-after-removal', placeIn(row, 'date'), textIn(row, 'date') ?? '', {
-        removed: textIn(row, 'date') ?? '',
+        removed: isoDate(removed),
       });
     }
     const noted = { day, event, ...counts, place: placeIn(row, 'event') };

@@ -7,10 +7,11 @@ import type { Table } from '../../read/table.ts';
 import { unitOf } from '../cells/units.ts';
 import type { Unit } from '../cells/units.ts';
 import { openKnown } from '../columns.ts';
+import { findDecimalCommas } from '../decimalCommas.ts';
 import type { KnownTable } from '../knownTable.ts';
 import type { CheckContext } from '../context.ts';
 import type { Amount } from '../draft.ts';
-import { limitedCountIn, limitedQuantityIn, placeIn, textIn } from '../row.ts';
+import { limitedCountIn, limitedQuantityIn, placeIn, readings, textIn } from '../row.ts';
 import type { Row, TakeLimit } from '../row.ts';
 import type { SeasonSpan } from '../rules/seasonDays.ts';
 
@@ -48,23 +49,34 @@ function waysToRead(text: string, year: number): readonly string[] {
   const short = plain.replace(/\.$/, '');
   const years = [year, year - 1];
   return [
+    text.trim(),
     plain,
+    ...years.map((own) => `${text.trim()} ${own}`),
     ...years.map((own) => `${plain} ${own}`),
     ...years.map((own) => `${short}.${own}`),
     ...years.map((own) => `${short}/${own}`),
   ];
 }
 
+/** True for a head that looks like a day, or like the figures of a sheet with dates in a column. */
+function isFigureOrDay(title: string): boolean {
+  return (
+    /^\D{0,12}\d{1,8}(?:[./ -]|$)/.test(title) ||
+    /^(?:fruits|(?:unusable_)?weight|unusable_fruits)(?:_|$)/.test(foldHeader(title))
+  );
+}
+
 /** Reports a head beside days that looks like one and cannot be read. */
 function reportHeads(table: Table, days: readonly DayColumn[], { dates, log }: CheckContext): boolean {
   let isSound = true;
   table.titles.forEach((title, i) => {
-    if (days.some((day) => day.title === title) || !/^\D{0,12}\d{1,4}[./ -]/.test(title)) return;
+    if (days.some((day) => day.title === title) || !isFigureOrDay(title)) return;
     const [text] = title.split(/[\s_]+(?=[([]?\p{L}+[)\]]?$)/u);
-    const { kind } = dates(text!.trim());
+    const read = dates(text!.trim());
+    const { kind } = read;
     const code =
       kind === 'ambiguous' ? 'date-ambiguous' : kind === 'impossible' ? 'date-impossible' : 'date-unreadable';
-    log.add(code, table.placeOf(table.header, i), title, { column: 'date' });
+    log.add(code, table.placeOf(table.header, i), title, { column: 'date', ...readings(read) });
     isSound = false;
   });
   return isSound;
@@ -99,13 +111,16 @@ export function openDaySheet(source: SourceFile, span: SeasonSpan, context: Chec
   const days = peek.titles.map((title) => dayColumn(title, span, context)).filter((column) => column !== null);
   if (days.length === 0) return null;
   const columns = ['planting', 'variety', 'stage', 'notes', ...days.map(({ name }) => name)];
-  const spec = { required: [['planting', 'variety']], columns, quantities: [] };
+  const spec = { required: [['planting', 'variety']], columns, quantities: [], isDaySheet: true };
   const known = reportHeads(peek, days, context) ? openKnown(source, spec, context) : null;
   if (!known) return { known, days };
   const weights = days
     .filter(({ holds }) => holds === 'weight')
     .map(({ name, unit }) => [name, [{ index: known.index.get(name)!, unit, dimension: 'mass' as const }]] as const);
-  return { known: { ...known, quantity: new Map(weights) }, days };
+  const quantity = new Map(weights);
+  const counts = new Set(days.flatMap(({ name, holds }) => (holds === 'fruits' ? [known.index.get(name)!] : [])));
+  const decimalCommas = findDecimalCommas(known.table, { index: new Map(), quantity, counts }, context);
+  return { known: { ...known, quantity, decimalCommas }, days };
 }
 
 /** What was picked of a planting on a day. */

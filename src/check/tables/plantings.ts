@@ -142,5 +142,5 @@ export function checkPlantings(
   if (drafts.length === 0 && known.table.columns.length > 0) {
     if ([...known.table.rows()].length === 0) context.log.add('empty-table', fileOnly(source.path));
   }
-  return withIds(drafts, context);
+  return drafts;
 }

@@ -18,13 +18,13 @@ import type { SeasonDays } from './plantings.ts';
  */
 export function checkTotals(
   source: SourceFile,
-  days: SeasonDays,
+  days: SeasonDays & { readonly isByPlanting: boolean },
   registry: VarietyRegistry,
   context: CheckContext,
 ): readonly PlantingDraft[] {
   const traits = [...context.settings.traits.values()];
   const wide = wideColumns(traits);
-  const isByPlanting = source.path.endsWith('/season.csv');
+  const { isByPlanting } = days;
   const names = [...wide.columns, ...wide.quantities.map(({ name }) => name)];
   const spec = {
     required: isByPlanting ? [['variety'], ['weight', 'fruits', 'first_ripe', ...names]] : [['variety'], ['plants']],
