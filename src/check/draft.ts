@@ -124,10 +124,12 @@ export type TakeRow = (fruits: number, grams: number, line: number, day: number 
 /** Goes through the rows of a record in the order of the table, without a copy of them: there may be very many. */
 export function eachPicked({ rows, used }: RecordDraft, take: TakeRow): void {
   for (let at = 0; at < used; at += WIDTH) {
-    const [fruits, grams, day, mark] = [rows[at + 2]!, rows[at + 3]!, rows[at]!, rows[at + 1]!];
-    const green = mark % 2;
-    const known = day === NO_DAY ? null : day;
-    take(fruits > 0 ? fruits : 0, grams > 0 ? grams : 0, (mark - green) / 2, known, green === 1);
+    const day = rows[at]!;
+    const green = rows[at + 1]! % 2;
+    const fruits = rows[at + 2]!;
+    const grams = rows[at + 3]!;
+    const line = (rows[at + 1]! - green) / 2;
+    take(fruits > 0 ? fruits : 0, grams > 0 ? grams : 0, line, day === NO_DAY ? null : day, green === 1);
   }
 }
 

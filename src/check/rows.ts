@@ -7,18 +7,20 @@ import { reportLoneDates } from './rules/dateTrail.ts';
 
 const TOTAL =
   /^(?:(?:grand|sub)[ -]?)?totals?:?$|^sums?:?$|^(?:average|mean)s?:?$|^(?:gesamt|gesamtsumme|summe|mittel|mittelwert|durchschnitt):?$/i;
-const TOTAL_INITIALS = new Set([...'tTsSgGaAmMdD'].map((letter) => letter.charCodeAt(0)));
+/** By the code of a character: 1 where a word for a total begins with it, or it may stand before one. */
+const MAY_BEGIN_TOTAL = Uint8Array.from({ length: 256 }, (_, code) =>
+  /[tsgamd\s]/i.test(String.fromCharCode(code)) ? 1 : 0,
+);
 
 /** True for a word that heads a row of sums. */
 export function isTotalWord(cell: string): boolean {
-  const first = cell.charCodeAt(0);
-  // Digits begin most cells.
-  if (first >= 48 && first <= 57) return false;
-  return TOTAL_INITIALS.has(cell.trimStart().charCodeAt(0)) && TOTAL.test(cell.trim());
+  // Nearly every cell begins with something else.
+  return MAY_BEGIN_TOTAL[cell.charCodeAt(0)] !== 0 && cell !== '' && TOTAL.test(cell.trim());
 }
 
 /** True for a row of sums: a word for it where the row should say what it is about, or when. */
 function isTotal(cells: readonly string[], { needed, index }: KnownTable, isName: (text: string) => boolean): boolean {
+  if (!cells.some(isTotalWord)) return false;
   const says = (i: number): boolean => isTotalWord(cells[i] ?? '') && !isName(cells[i]!.trim());
   if (!cells.some((_, i) => says(i))) return false;
   const date = index.get('date');

@@ -22,6 +22,7 @@ const UNIT_FACTORS = [
   [1000, 'g, kg'],
 ] as const;
 const UNIT_TOLERANCE = 1.6;
+const SMALLEST_SLIP = UNIT_FACTORS[0][0] / UNIT_TOLERANCE;
 /** Fruits of wild peppers weigh a tenth of a gram and more; lighter ones are no fruits [g]. */
 const LIGHTEST = 0.1;
 
@@ -49,6 +50,20 @@ function isExchanged(each: number, middle: number): boolean {
   return isUnlike(each, middle) && other < UNIT_TOLERANCE && other > 1 / UNIT_TOLERANCE;
 }
 
+/**
+ * False where no fruit's weight can be a slip: nearly always, so that millions of rows need no further look.
+ *
+ * @param least       smallest weight of a fruit, in the unit of `middle`
+ * @param middleMost  largest that the median may be
+ * @param middleLeast smallest that the median may be
+ * @param most        largest weight of a fruit
+ */
+function isDoubtful(least: number, middleMost: number, middleLeast: number, most: number): boolean {
+  const isUnit = most / middleLeast > SMALLEST_SLIP || middleMost / least > SMALLEST_SLIP;
+  const mayBeExchanged = least * middleLeast < UNIT_TOLERANCE && most / least > UNLIKE;
+  return isUnit || mayBeExchanged;
+}
+
 /** Rows of a variety whose fruits seem weighed in another unit, or whose figures stand in each other's column. */
 function reportUnits(drafts: readonly PlantingDraft[], file: string, { log }: CheckContext): ReadonlySet<number> {
   const slipped = new Set<number>();
@@ -60,15 +75,15 @@ function reportUnits(drafts: readonly PlantingDraft[], file: string, { log }: Ch
       least = Math.min(least, grams / fruits);
       most = Math.max(most, grams / fruits);
     });
-  // Fruits that are alike cannot be in two units: no need to look further.
-  if (weighed < 4 || most / least < UNLIKE) return slipped;
+  if (weighed < 4 || !isDoubtful(least, most, least, most)) return slipped;
   const weights = new Float64Array(weighed);
   let next = 0;
   for (const { record } of drafts)
     eachPicked(record, (fruits, grams) => {
       if (fruits > 0 && grams > 0) weights[next++] = grams / fruits;
     });
-  const middle = medianSorted(weights.toSorted() as unknown as number[]);
+  const middle = medianSorted(weights.sort() as unknown as number[]);
+  if (!isDoubtful(least, middle, middle, most)) return slipped;
   for (const { record } of drafts)
     eachPicked(record, (fruits, grams, line) => {
       if (fruits === 0 || grams === 0) return;
