@@ -82,7 +82,7 @@ function reportUnits(drafts: readonly PlantingDraft[], file: string, { log }: Ch
     eachPicked(record, (fruits, grams) => {
       if (fruits > 0 && grams > 0) weights[next++] = grams / fruits;
     });
-  const middle = medianSorted(weights.sort() as unknown as number[]);
+  const middle = medianSorted(weights.toSorted() as unknown as number[]);
   if (!isDoubtful(least, middle, middle, most)) return slipped;
   for (const { record } of drafts)
     eachPicked(record, (fruits, grams, line) => {
