@@ -208,6 +208,26 @@ const STANDS: Readonly<Record<string, string>> = {
   cherry: 'ground',
 };
 
+/** Place along its row: in the sweet bed each row is a block in an order of its own, elsewhere a variety has a column. */
+function columnsOf(year: number, plants: readonly Plant[]): (id: string) => number {
+  const shuffle = xoroshiro128plus(year);
+  const columns = new Map<string, number>();
+  for (const row of [0, 1, 2, 3]) {
+    const left = plants.filter(({ own, block }) => own.class === 'sweet' && (block - 1) % 4 === row);
+    for (let column = 1; left.length > 0; column++) {
+      const at = (shuffle.next() >>> 0) % left.length;
+      columns.set(left.splice(at, 1)[0]!.id, column);
+    }
+  }
+  return (id) => {
+    const known = columns.get(id);
+    if (known !== undefined) return known;
+    const { own } = plants.find((plant) => plant.id === id)!;
+    const varieties = plants.filter((plant) => plant.own.class === own.class).map((plant) => plant.own.id);
+    return 1 + [...new Set(varieties)].indexOf(own.id);
+  };
+}
+
 function season(year: number): void {
   const plants = plantsOf(year);
   const out = day(year, 5, year === 2026 ? 20 : year === 2025 ? 21 : 22);
@@ -264,17 +284,15 @@ function season(year: number): void {
     }
   }
   const folder = `${year}/`;
+  const columnOf = columnsOf(year, plants);
   write(`${folder}plantings.csv`, [
     ['planting', 'variety', 'bed', 'row', 'column', 'block', 'stands_in', 'removed', 'cause'],
     ...plants.map(({ id, own, block, removed, cause }) => [
       id,
       own.id,
       `${own.class} ${STANDS[own.class]}`,
-      block,
-      1 +
-        [...new Set(plants.filter((plant) => plant.own.class === own.class).map((plant) => plant.own.id))].indexOf(
-          own.id,
-        ),
+      own.class === 'sweet' ? ((block - 1) % 4) + 1 : block,
+      columnOf(id),
       own.class === 'sweet' ? `row ${((block - 1) % 4) + 1}` : own.class,
       STANDS[own.class]!,
       removed === null ? '' : isoDate(removed),

@@ -65,9 +65,9 @@ export function AdviceSummary({ content, classId, root }: SummaryOf): JSX.Elemen
         <a href={`${to(root, 'next-season/')}#class-${classId}`}>{say.inFull(String(next.season))}</a>
       </p>
       <ul>
-        {own.varieties.map(({ variety, sentence, reasons }) => (
+        {own.varieties.map(({ variety, sentence, chief }) => (
           <li>
-            <strong>{nameOf(content, variety)}</strong>. {sentence} {reasons[0]?.text}
+            <strong>{nameOf(content, variety)}</strong>. {sentence} {chief.join(' ')}
           </li>
         ))}
       </ul>

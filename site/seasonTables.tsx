@@ -1,22 +1,31 @@
 import type { SeasonSeen, VarietySeen } from '../src/analyse/seen.ts';
+import { medianText } from '../src/present/classTables/ripening.ts';
+import type { Estimate } from '../src/terms/estimate.ts';
 import { withN } from '../src/present/classTables/source.ts';
 import type { SiteContent } from './content.ts';
+
+/** Days to first ripe fruit by the model, which can bound them; the median of the plantings where it has none. */
+function ripeText({ ripening }: VarietySeen, model: Estimate | undefined, writing: SiteContent['writing']): string {
+  const { figure } = writing.words;
+  if (!ripening) return figure.notRecorded;
+  const { median, ripe } = ripening;
+  if (model && model.estimate !== null) return withN(writing.interval(model, 'd'), model.n, writing);
+  return withN(ripe === 0 ? figure.noneRipened : medianText(median, writing), median.n, writing);
+}
 
 export function figuresOf(content: SiteContent, seen: SeasonSeen, own: VarietySeen): readonly string[] {
   const { writing } = content;
   const { id } = own.variety;
   const { figure } = writing.words;
   const yields = seen.models.get('yield')?.estimates.get(id);
-  const median = own.ripening?.median;
+  const model = seen.ripeningModel?.estimates.get(id);
   const flavour = [...seen.ratings.values()][0];
   const rating = flavour?.estimates.get(id);
   return [
     writing.words.status[own.status],
     `${own.plantsSetOut}`,
     yields ? withN(writing.interval(yields, 'g'), yields.n, writing) : figure.notRecorded,
-    median
-      ? withN(median.estimate === null ? figure.notReached : writing.interval(median, 'd'), median.n, writing)
-      : figure.notRecorded,
+    ripeText(own, model, writing),
     rating ? withN(writing.interval(rating, 'points'), rating.n, writing) : figure.notRecorded,
   ];
 }

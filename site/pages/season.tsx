@@ -105,11 +105,23 @@ function ClassSection({ content, seen, own: { id, name }, root, when }: ClassPar
   );
 }
 
+/** In which classes intervals are widened because plants of a variety stood together; null where in none. */
+function togetherSentence(seen: SeasonSeen, { trial, writing }: SiteContent): string | null {
+  const model = seen.models.get('yield');
+  if (!model || model.classes.length === 0) return null;
+  const names = model.classes
+    .filter(({ classId }) => model.layouts.get(classId) === 'together')
+    .map(({ classId }) => trial.settings.classes.get(classId)?.name ?? classId);
+  if (names.length === 0) return null;
+  const rho = writing.number(trial.settings.spotCorrelation, 2);
+  return writing.words.season.together(rho, names.length === model.classes.length ? [] : names);
+}
+
 export function seasonPage(content: SiteContent, seen: SeasonSeen): Page {
   const { season } = seen;
-  const layout = seen.models.get('yield')?.layout;
   const { season: say } = content.writing.words;
   const map = content.pictures.get(`${season.year}/map`);
+  const together = togetherSentence(seen, content);
   return page(content, `${season.year}/`, say.title(String(season.year)), (root) => {
     const around = { content, root, when: String(season.year) };
     return (
@@ -123,9 +135,7 @@ export function seasonPage(content: SiteContent, seen: SeasonSeen): Page {
           ))}
         </dl>
         <p>{say.one}</p>
-        {layout === 'together' ? (
-          <p class="rest">{say.together(content.writing.number(content.trial.settings.spotCorrelation, 2))}</p>
-        ) : null}
+        {together === null ? null : <p class="rest">{together}</p>}
         <p>
           <a href={to(root, `${season.year}/handout/`)}>{say.toHandout}</a>
         </p>

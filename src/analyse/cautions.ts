@@ -47,7 +47,7 @@ function growing(plantings: readonly Planting[], seen: SeasonSeen): readonly Cau
 }
 
 /** Over this a plant (or a planting of four and more) differences are hard to see (methods A1; facts of the trade 15). */
-function isHighCv(cv: number, plantings: readonly Planting[]): boolean {
+export function isHighCv(cv: number, plantings: readonly Planting[]): boolean {
   const isGroups = plantings.every(({ plants }) => plants >= 4);
   return isGroups ? cv * Math.sqrt(0.25) > 30 : cv > 50;
 }

@@ -1,7 +1,9 @@
 import { median } from 'simple-statistics';
 import { detectableNoncentrality } from '../numerics/power.ts';
+import { relativeDispersion } from './countSpread.ts';
 import type { PlantModel } from './plantModel.ts';
 import { relativeVariance } from './plantModel.ts';
+import { togetherFactor } from './units.ts';
 import type { Unit } from './units.ts';
 
 export interface Detectable {
@@ -31,8 +33,9 @@ export function detectableDifference(
   const plantings = median([...counts.values()]);
   const plants = median(units.map((unit) => unit.plants));
   const mean = units.reduce((sum, { y }) => sum + y, 0) / units.length;
-  const unit = model.family === 'poisson' ? 1 / mean : 1;
-  const together = model.layout === 'together' ? 1 + (plantings * spotCorrelation) / (1 - spotCorrelation) : 1;
+  const { classId } = units[0]!;
+  const unit = model.counts ? relativeDispersion(model.counts, model.counts.k, classId) / mean : 1;
+  const together = togetherFactor(model.layouts.get(classId), plantings, spotCorrelation);
   const se = Math.sqrt((model.dispersion * unit * relativeVariance(plants, spotCorrelation) * together) / plantings);
   const needed = detectableNoncentrality(0.8, model.residualDf, 1 - level) * Math.SQRT2 * se;
   const difference = model.family === 'gaussian' ? needed : Math.exp(needed);

@@ -6,8 +6,10 @@ import { fUpperTail, tQuantile } from '../numerics/distributions.ts';
 import { equalityF } from '../numerics/wald.ts';
 import type { Estimate } from '../terms/estimate.ts';
 import type { Season } from '../terms/trial.ts';
-import { layoutOf } from './units.ts';
-import type { Unit } from './units.ts';
+import { countSpread, relativeDispersion } from './countSpread.ts';
+import type { CountSpread } from './countSpread.ts';
+import { layoutsOf, togetherFactor } from './units.ts';
+import type { Layout, Unit } from './units.ts';
 
 export interface ClassF {
   readonly value: number;
@@ -28,10 +30,14 @@ export interface ClassMeans {
 export interface PlantModel {
   readonly family: Family;
   readonly factor: BlockFactor['kind'];
-  readonly layout: 'together' | 'spread';
+  /** By class. */
+  readonly layouts: ReadonlyMap<string, Layout>;
   readonly residualDf: number;
   readonly dispersion: number | null;
   readonly cvPercent: number | null;
+  /** How the dispersion of fruit numbers differs between classes; null for every other model. */
+  readonly counts: CountSpread | null;
+  readonly spotCorrelation: number;
   readonly estimates: ReadonlyMap<string, Estimate>;
   /** Classes with intervals. */
   readonly classes: readonly ClassMeans[];
@@ -45,6 +51,8 @@ export interface ModelOptions {
   readonly spotCorrelation: number;
   /** True for yield and fruits: a variety of which nothing was picked is 0 without an interval. */
   readonly isYield: boolean;
+  /** False: blocks are left out of the model, so that estimates are total over plants. */
+  readonly withBlocks: boolean;
 }
 
 /** V(y) of a planting of so many plants, relative to a single plant's (methods: plants side by side are alike). */
@@ -86,7 +94,7 @@ interface Fitted {
   readonly block: ReturnType<typeof index<string>> | null;
   readonly variance: readonly number[];
   readonly fit: AdditiveFit;
-  readonly layout: 'together' | 'spread';
+  readonly layouts: ReadonlyMap<string, Layout>;
   readonly hasSpread: boolean;
 }
 
@@ -128,13 +136,13 @@ function classLsd(
 }
 
 function classResult(fitted: Fitted, classId: string): ClassResult {
-  const { options, used, variety, block, fit, layout, hasSpread } = fitted;
+  const { options, used, variety, block, fit, layouts, hasSpread } = fitted;
   const { family, level, spotCorrelation } = options;
   const members = used.flatMap((unit, i) => (unit.classId === classId ? [i] : []));
   const groups = [...new Set(members.map((i) => variety.at[i]!))];
   const means = fit.marginalMeans(groups, block ? [...new Set(members.map((i) => block.at[i]!))] : []);
   const counts = groups.map((group) => variety.at.filter((at) => at === group).length);
-  const inflation = counts.map((n) => (layout === 'together' ? 1 + (n * spotCorrelation) / (1 - spotCorrelation) : 1));
+  const inflation = counts.map((n) => togetherFactor(layouts.get(classId), n, spotCorrelation));
   const covariance = means.covariance.map((row, i) =>
     row.map((value, j) => value * (fit.dispersion ?? 0) * Math.sqrt(inflation[i]! * inflation[j]!)),
   );
@@ -186,18 +194,24 @@ export function fitPlantModel(season: Season, units: readonly Unit[], options: M
     ({ id }) => classOf.get(id)!,
   );
   const variety = index(used.map(({ planting }) => planting.variety));
-  const block = factor.levels === null ? null : index(factor.levels);
-  const variance = used.map(({ plants }) => relativeVariance(plants, options.spotCorrelation));
-  const fit = fitAdditive({
+  const block = factor.levels === null || !options.withBlocks ? null : index(factor.levels);
+  const places = used.map(({ plants }) => relativeVariance(plants, options.spotCorrelation));
+  const data = {
     family: options.family,
     y: used.map(({ y }) => y),
     group: variety.at,
     block: block?.at ?? null,
     weight: used.map(({ plants }) => plants),
-    relativeVariance: variance,
-  });
-  const layout = layoutOf(season, used, factor);
-  const fitted: Fitted = { options, used, variety, block, variance, fit, layout, hasSpread: spreads(fit, used) };
+    relativeVariance: places,
+  };
+  const first = fitAdditive(data);
+  const counts = options.family === 'poisson' ? countSpread(used, places, first) : null;
+  const variance = counts
+    ? places.map((own, i) => own * relativeDispersion(counts, counts.k, used[i]!.classId))
+    : places;
+  const fit = counts ? fitAdditive({ ...data, relativeVariance: variance }) : first;
+  const layouts = layoutsOf(season, units, factor.kind);
+  const fitted: Fitted = { options, used, variety, block, variance, fit, layouts, hasSpread: spreads(fit, used) };
   const results = [...new Set(used.map(({ classId }) => classId))].map((classId) => classResult(fitted, classId));
   const estimates = new Map<string, Estimate>();
   for (const { planting } of units) {
@@ -207,11 +221,13 @@ export function fitPlantModel(season: Season, units: readonly Unit[], options: M
   for (const { means, estimates: own } of results) means.varieties.forEach((name, i) => estimates.set(name, own[i]!));
   return {
     family: options.family,
-    factor: factor.kind,
-    layout,
+    factor: block === null ? 'none' : factor.kind,
+    layouts,
     residualDf: fit.residualDf,
     dispersion: fit.dispersion,
     cvPercent: cvPercent(fit, used),
+    counts,
+    spotCorrelation: options.spotCorrelation,
     estimates,
     classes: fitted.hasSpread ? results.map(({ means }) => means) : [],
     f: new Map(results.map(({ means, f }) => [means.classId, f])),

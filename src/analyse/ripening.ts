@@ -20,6 +20,8 @@ export interface Ripening {
 export interface RipeningCurve {
   readonly ripe: number;
   readonly unripe: number;
+  /** Those of the unripe that were lost by accident. */
+  readonly accidents: number;
   readonly median: Estimate;
   readonly steps: readonly SurvivalStep[];
 }
@@ -85,5 +87,12 @@ export function ripeningCurve(list: readonly Ripening[], level: number): Ripenin
   );
   const { estimate, low, high } = survivalQuantile(steps, 0.5, level);
   const reason = estimate === null ? (ripe === 0 ? 'none-ripened' : 'fewer-than-half-ripened') : null;
-  return { ripe, unripe: list.length - ripe, steps, median: { n: list.length, estimate, low, high, reason } };
+  const accidents = list.filter((own) => own.ripe === null && own.unit.cause === 'accident').length;
+  return {
+    ripe,
+    unripe: list.length - ripe,
+    accidents,
+    steps,
+    median: { n: list.length, estimate, low, high, reason },
+  };
 }

@@ -4,13 +4,17 @@ import { equalityF } from '../numerics/wald.ts';
 import type { Estimate } from '../terms/estimate.ts';
 import type { ClassF, ClassMeans } from './plantModel.ts';
 import type { Ripening } from './ripening.ts';
+import { togetherFactor } from './units.ts';
+import type { Layout } from './units.ts';
 
 /** Days to first ripe fruit by an accelerated failure time model, log-normal, one scale for the season. */
 export interface RipeningModel {
-  readonly layout: 'together' | 'spread';
+  /** By class. */
+  readonly layouts: ReadonlyMap<string, Layout>;
   readonly residualDf: number;
   /** Square of the scale of log days, corrected for small samples. */
   readonly dispersion: number | null;
+  readonly spotCorrelation: number;
   readonly estimates: ReadonlyMap<string, Estimate>;
   readonly classes: readonly ClassMeans[];
   readonly f: ReadonlyMap<string, ClassF | null>;
@@ -19,7 +23,7 @@ export interface RipeningModel {
 export interface RipeningModelOptions {
   readonly level: number;
   readonly spotCorrelation: number;
-  readonly layout: 'together' | 'spread';
+  readonly layouts: ReadonlyMap<string, Layout>;
   /** Days between looks at the plants: a fruit found ripe may have been ripe for so long. 0: days are exact. */
   readonly lookEvery: number;
   readonly classOf: (variety: string) => string;
@@ -59,6 +63,7 @@ export function fitRipening(list: readonly Ripening[], options: RipeningModelOpt
   const used = list.filter(({ unit }) => ripened.has(unit.variety));
   const varieties = [...ripened];
   const residualDf = used.length - varieties.length;
+  const how = { layouts: options.layouts, spotCorrelation: options.spotCorrelation };
   const estimates = new Map<string, Estimate>();
   for (const { unit } of list) {
     const n = (estimates.get(unit.variety)?.n ?? 0) + 1;
@@ -69,12 +74,13 @@ export function fitRipening(list: readonly Ripening[], options: RipeningModelOpt
   if (!fit) {
     for (const [variety, estimate] of without(used, residualDf > 0 ? 'no-spread' : 'no-residual-df'))
       estimates.set(variety, estimate);
-    return { layout: options.layout, residualDf, dispersion: null, estimates, classes: [], f: new Map() };
+    return { ...how, residualDf, dispersion: null, estimates, classes: [], f: new Map() };
   }
   const correction = used.length / residualDf;
   const counts = varieties.map((variety) => used.filter(({ unit }) => unit.variety === variety).length);
-  const rho = options.spotCorrelation;
-  const inflation = counts.map((n) => (options.layout === 'together' ? 1 + (n * rho) / (1 - rho) : 1));
+  const inflation = varieties.map((variety, i) =>
+    togetherFactor(options.layouts.get(options.classOf(variety)), counts[i]!, options.spotCorrelation),
+  );
   const covariance = fit.covariance.map((row, i) =>
     row.map((value, j) => value * correction * Math.sqrt(inflation[i]! * inflation[j]!)),
   );
@@ -103,5 +109,5 @@ export function fitRipening(list: readonly Ripening[], options: RipeningModelOpt
       ];
     }),
   );
-  return { layout: options.layout, residualDf, dispersion: fit.sigma ** 2 * correction, estimates, classes, f };
+  return { ...how, residualDf, dispersion: fit.sigma ** 2 * correction, estimates, classes, f };
 }

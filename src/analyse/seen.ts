@@ -15,7 +15,7 @@ import { fitRipening } from './ripeningModel.ts';
 import type { RipeningModel } from './ripeningModel.ts';
 import { varietyShares } from './shares.ts';
 import type { ShareKey } from './shares.ts';
-import { layoutOf } from './units.ts';
+import { layoutsOf } from './units.ts';
 import type { Unit } from './units.ts';
 import { seasonYields } from './yield.ts';
 import type { PlantingYield } from './yield.ts';
@@ -83,13 +83,19 @@ function plantModels(
     ],
   ] as const;
   for (const [key, units, family] of traits) {
-    if (units.length > 0) models.set(key, fitPlantModel(season, units, { ...options, family, isYield: true }));
+    if (units.length === 0) continue;
+    // From many zeros no effect of a block can be told: early yields are totals over plants.
+    const withBlocks = key !== 'early_yield' || !isRatio;
+    models.set(key, fitPlantModel(season, units, { ...options, family, isYield: true, withBlocks }));
   }
   const measures = [...settings.traits.values()].filter((trait): trait is MeasureTrait => trait.kind === 'measure');
   for (const { key } of measures) {
     const units = measureUnits(season, key, classOf);
     if (units.length > 0)
-      models.set(key, fitPlantModel(season, units, { ...options, family: 'gaussian', isYield: false }));
+      models.set(
+        key,
+        fitPlantModel(season, units, { ...options, family: 'gaussian', isYield: false, withBlocks: true }),
+      );
   }
   return models;
 }
@@ -127,7 +133,7 @@ function modelOfRipening(
   return fitRipening(list, {
     level: settings.interval,
     spotCorrelation: settings.spotCorrelation,
-    layout: layoutOf(season, units, factor),
+    layouts: layoutsOf(season, units, factor.kind),
     lookEvery: season.lookEvery,
     classOf,
   });

@@ -31,11 +31,43 @@ function standsApart(units: readonly Unit[]): boolean {
   return compared;
 }
 
+export type Layout = 'together' | 'spread';
+
 /**
- * How the plantings of a variety stand: as the season's settings say; else spread if a block is in the model or
- * rows and columns show them apart, else together.
+ * How the plantings of a variety stand in one class: as the season's settings say; else spread if blocks divide the
+ * class or rows and columns show them apart, else together.
+ *
+ * @param units  the class's plantings
  */
-export function layoutOf(season: Season, units: readonly Unit[], factor: BlockFactor): 'together' | 'spread' {
+function layoutOf(season: Season, units: readonly Unit[], factor: BlockFactor['kind']): Layout {
   if (season.layout !== null) return season.layout;
-  return factor.kind === 'block' || standsApart(units) ? 'spread' : 'together';
+  const isDivided = factor === 'block' && new Set(units.map(({ planting }) => planting.block)).size > 1;
+  return isDivided || standsApart(units) ? 'spread' : 'together';
+}
+
+/** How the plantings of a variety stand, by class. */
+export function layoutsOf(
+  season: Season,
+  units: readonly Unit[],
+  factor: BlockFactor['kind'],
+): ReadonlyMap<string, Layout> {
+  const classes = [...new Set(units.map(({ classId }) => classId))];
+  return new Map(
+    classes.map(
+      (id) =>
+        [
+          id,
+          layoutOf(
+            season,
+            units.filter(({ classId }) => classId === id),
+            factor,
+          ),
+        ] as const,
+    ),
+  );
+}
+
+/** What the squared standard error of a variety is multiplied by; its n plantings together are not n places. */
+export function togetherFactor(layout: Layout | undefined, n: number, spotCorrelation: number): number {
+  return layout === 'together' ? 1 + (n * spotCorrelation) / (1 - spotCorrelation) : 1;
 }

@@ -53,7 +53,7 @@ export interface VarietyAdvice {
 export interface GoalRange extends Goal {
   readonly range: PointRange;
   readonly isGiven: boolean;
-  /** Its part of the score's variance, 0 to 1. */
+  /** Its part of the score's variance; under 0 where it speaks against the rest. The parts add up to 1. */
   readonly partOfVariance: number;
   /** Share of the draws that fall outside the range. */
   readonly cutOff: number;
@@ -160,7 +160,7 @@ function varietyAdvice(run: Run, i: number): VarietyAdvice {
     verdict,
     share,
     above,
-    isOnTheEdge: isOnTheEdge(share, settings),
+    isOnTheEdge: isOnTheEdge(share, above, settings),
     untested: competitor.untested,
     reasons: reasonsOf(run, i),
     fragile,
@@ -170,12 +170,13 @@ function varietyAdvice(run: Run, i: number): VarietyAdvice {
 }
 
 function goalRanges(own: ClassCase, drawn: readonly DrawnTrait[], { sums }: Simulated): readonly GoalRange[] {
-  const total = own.goals.reduce((sum, { weight }, g) => sum + weight ** 2 * sums.pointVariance[g]!, 0);
+  // The parts' covariances with the score add up to its variance.
+  const total = own.goals.reduce((sum, { weight }, g) => sum + weight * sums.scoreCovariance[g]!, 0);
   return own.goals.map((goal, g) => ({
     ...goal,
     range: drawn[g]!.range!,
     isGiven: goal.good !== null || goal.bad !== null,
-    partOfVariance: total > 0 ? (goal.weight ** 2 * sums.pointVariance[g]!) / total : 0,
+    partOfVariance: total > 0 ? (goal.weight * sums.scoreCovariance[g]!) / total : 0,
     cutOff: sums.cutOff[g]!,
   }));
 }

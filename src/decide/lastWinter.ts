@@ -1,6 +1,7 @@
 import type { SeasonSeen } from '../analyse/seen.ts';
 import { traitValues } from '../analyse/expected/values.ts';
 import type { Trial } from '../terms/trial.ts';
+import { candidatesOf } from './candidates.ts';
 import type { ClassAdvice } from './adviseClass.ts';
 import type { ClassCase } from './cases.ts';
 import { adviseNextSeason } from './nextSeason.ts';
@@ -21,6 +22,18 @@ export interface LastWinter {
   readonly season: number;
   readonly keeps: AdviceKept;
   readonly list: AdviceKept;
+}
+
+/** Varieties that stood in a season's competition: those advised on, and newcomers that the rule does not leave out. */
+function competing(trial: Trial, seasons: readonly SeasonSeen[], own: ClassCase): ReadonlySet<string> {
+  const settings = trial.settings.classes.get(own.classId);
+  const year = seasons.at(-1)!.season.year;
+  const advised = own.competitors.filter(({ competes }) => competes).map(({ id }) => id);
+  const known = new Set(own.competitors.map(({ id }) => id));
+  const fresh = (settings ? candidatesOf(trial, seasons, settings, year) : [])
+    .filter(({ variety, excluded }) => excluded === null && !known.has(variety.id))
+    .map(({ variety }) => variety.id);
+  return new Set([...advised, ...fresh]);
 }
 
 /** Scores of a season by what was seen in it: the same goals and ranges, an unrecorded trait at the class's middle. */
@@ -70,7 +83,10 @@ export function lastWinter(trial: Trial, seasons: readonly SeasonSeen[]): readon
     const { scores, newcomer } = scoresSeen(trial, last, advice, own);
     if (scores.size === 0) return [];
     const bar = own.bar === 'check' ? (scores.get(own.checkVariety ?? '') ?? newcomer) : newcomer;
-    const needed = Math.max(bar, lastSpot([...scores.values()], own.spots).score);
+    const eligible = competing(trial, seasons, own);
+    const stood = [...scores].filter(([id]) => eligible.has(id)).map(([, score]) => score);
+    if (stood.length === 0) return [];
+    const needed = Math.max(bar, lastSpot(stood, own.spots).score);
     const keeps = advice.varieties.filter(({ verdict }) => verdict === 'keep').map(({ variety }) => variety);
     return [
       {

@@ -60,7 +60,7 @@ function scoreGoal({ trait, range }: DrawnTrait, g: number, own: ClassCase, batc
   const [from, to] = extentOf(range!);
   const [values, newcomer] = [batch.values[g]!, batch.newcomer[g]!];
   const [points, x, xx, p, px] = [batch.points[g]!, sums.x[g]!, sums.xx[g]!, sums.p[g]!, sums.px[g]!];
-  let [squares, outside] = [0, 0];
+  let outside = 0;
   for (let j = 0; j < batch.size; j++) {
     for (let i = 0; i < n; i++) {
       const worked = values[j * n + i]!;
@@ -72,12 +72,10 @@ function scoreGoal({ trait, range }: DrawnTrait, g: number, own: ClassCase, batc
       p[i]! += own100;
       px[i]! += own100 * worked;
       if (!own.competitors[i]!.competes) continue;
-      squares += own100 * own100;
       if (value < from || value > to) outside++;
     }
     batch.newcomerPoints[g]![j] = pointsOf(range!, shownValue(newcomer[j]!, trait));
   }
-  sums.pp[g]! += squares;
   sums.outside[g]! += outside;
 }
 
@@ -121,6 +119,8 @@ interface Counting {
   /** Position of the check variety where it is the bar; else -1. */
   readonly check: number;
   readonly scores: Float64Array;
+  /** Of the goals, as in the batch. */
+  readonly points: readonly Float64Array[];
   readonly newcomer: Float64Array;
   readonly missed: Uint8Array;
   readonly size: number;
@@ -128,7 +128,7 @@ interface Counting {
 
 /** Counts who earns a spot in every draw of a batch. */
 function countBatch(counting: Counting, { earned, above }: SpotCount, sums: Sums | null): void {
-  const { n, spots, competing, check, scores, newcomer, missed, size } = counting;
+  const { n, spots, competing, check, scores, points, newcomer, missed, size } = counting;
   const list = Array.from(competing, () => 0);
   for (let j = 0; j < size; j++) {
     const row = j * n;
@@ -147,6 +147,8 @@ function countBatch(counting: Counting, { earned, above }: SpotCount, sums: Sums
         sums.margin[i]! += margin;
         sums.marginSquared[i]! += margin * margin;
         sums.gain[i]! += score - newcomer[j]!;
+        sums.s[i]! += score;
+        for (let g = 0; g < points.length; g++) sums.ps[g]! += points[g]![row + i]! * score;
       }
       if (score < bar || missed[row + i]) continue;
       above[i]!++;
@@ -188,8 +190,8 @@ export function simulateClass(
     drawBatch(drawn, own, batch, sums);
     weightings.forEach((weights, k) => {
       scoresOf(batch, weights, n, scores, newcomer);
-      const { missed, size } = batch;
-      const counting = { n, spots: own.spots, competing, check, scores, newcomer, missed, size };
+      const { missed, points, size } = batch;
+      const counting = { n, spots: own.spots, competing, check, scores, points, newcomer, missed, size };
       countBatch(counting, counts[k]!, k === 0 ? sums : null);
     });
     for (let g = 0; g < goals; g++) {

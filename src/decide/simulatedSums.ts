@@ -4,8 +4,8 @@ export interface SimulatedSums {
   readonly points: readonly Float64Array[];
   /** Mean points of the bar, one a goal. */
   readonly barPoints: Float64Array;
-  /** Variance of the points over all competitors and draws, one a goal. */
-  readonly pointVariance: Float64Array;
+  /** Covariance of the points with the score over all competitors and draws, one a goal. */
+  readonly scoreCovariance: Float64Array;
   /** Share of draws that fall outside a goal's range. */
   readonly cutOff: Float64Array;
   /** Slope of the points on the working scale, goals × varieties. */
@@ -22,7 +22,8 @@ export interface Sums {
   readonly xx: readonly Float64Array[];
   readonly p: readonly Float64Array[];
   readonly px: readonly Float64Array[];
-  readonly pp: Float64Array;
+  readonly ps: Float64Array;
+  readonly s: Float64Array;
   readonly bar: Float64Array;
   readonly outside: Float64Array;
   readonly gain: Float64Array;
@@ -37,7 +38,8 @@ export function openSums(goals: number, n: number): Sums {
     xx: table(),
     p: table(),
     px: table(),
-    pp: new Float64Array(goals),
+    ps: new Float64Array(goals),
+    s: new Float64Array(n),
     bar: new Float64Array(goals),
     outside: new Float64Array(goals),
     gain: new Float64Array(n),
@@ -59,9 +61,9 @@ export function summary(sums: Sums, competing: readonly number[], draws: number)
   return {
     points,
     barPoints: mean(sums.bar),
-    pointVariance: sums.pp.map((sum, g) => {
-      const average = competing.reduce((total, i) => total + points[g]![i]!, 0) / n;
-      return sum / (draws * n) - average ** 2;
+    scoreCovariance: sums.ps.map((sum, g) => {
+      const average = (own: ArrayLike<number>): number => competing.reduce((total, i) => total + own[i]!, 0) / n;
+      return sum / (draws * n) - average(points[g]!) * average(mean(sums.s));
     }),
     cutOff: sums.outside.map((count) => count / (draws * n)),
     slope: sums.px.map((row, g) => row.map((_, i) => slopeOf(g, i))),

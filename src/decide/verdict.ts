@@ -23,7 +23,13 @@ export function verdictOf(
   return share < dropBelow ? 'no-room' : 'try-again';
 }
 
-/** True where the share lies so close to a limit that the draw of random numbers could turn the verdict. */
-export function isOnTheEdge(share: number, { keepFrom, dropBelow }: VerdictSettings): boolean {
-  return Math.abs(share - keepFrom) <= EDGE || Math.abs(share - dropBelow) <= EDGE;
+/**
+ * True where a share lies so close to a limit that the draw of random numbers could turn the verdict.
+ *
+ * @param share  share in which the variety earns a spot
+ * @param above  share in which its score reaches the bar: what a drop is decided by
+ */
+export function isOnTheEdge(share: number, above: number, { keepFrom, dropBelow }: VerdictSettings): boolean {
+  const isNear = (value: number, limit: number): boolean => Math.abs(value - limit) <= EDGE;
+  return isNear(share, keepFrom) || isNear(share, dropBelow) || isNear(above, dropBelow);
 }

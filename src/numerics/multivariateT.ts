@@ -19,15 +19,10 @@ function cholesky(matrix: readonly (readonly number[])[]): readonly Float64Array
   return rows;
 }
 
-const PRIMES = [
-  2, 3, 5, 7, 11, 13, 17, 19, 23, 29, 31, 37, 41, 43, 47, 53, 59, 61, 67, 71, 73, 79, 83, 89, 97, 101, 103, 107, 109,
-  113,
-];
-
 function primes(count: number): readonly number[] {
-  const found = [...PRIMES];
-  for (let n = 127; found.length < count; n += 2) if (found.every((p) => p * p > n || n % p !== 0)) found.push(n);
-  return found.slice(0, count);
+  const found = [2];
+  for (let n = 3; found.length < count; n += 2) if (found.every((p) => n % p !== 0)) found.push(n);
+  return found;
 }
 
 /** Fixed shifts of the lattice, so that the same question has the same answer. */

@@ -3,6 +3,7 @@ import { csvCell } from '../terms/csvCell.ts';
 import { isoDate } from '../terms/day.ts';
 import type { Trial } from '../terms/trial.ts';
 import { seasonTraits } from './results.ts';
+import type { PublishedFigure } from './results.ts';
 import { wordsFor } from './words/catalogue.ts';
 import type { Words } from './words/english.ts';
 
@@ -37,10 +38,18 @@ function named(columns: readonly string[], say: DataWords): Download['columns'] 
   return columns.map((name) => [name, say.meanings[name] ?? name]);
 }
 
+/** Figures as rows of a table: the days to first ripe fruit are two, the median seen and the model's. */
+function tabled(traits: ReturnType<typeof seasonTraits>): readonly (readonly [string, PublishedFigure])[] {
+  return Object.entries(traits).flatMap(([trait, figure]) => {
+    const { model, unit } = figure;
+    return model ? [[trait, figure] as const, [trait, { unit, ...model }] as const] : [[trait, figure] as const];
+  });
+}
+
 function figuresDownload(trial: Trial, seasons: readonly SeasonSeen[], say: DataWords): Download {
   const rows = seasons.flatMap((seen) =>
     seen.varieties.flatMap((own) =>
-      Object.entries(seasonTraits(seen, own, trial)).map(([trait, figure]): readonly Cell[] => [
+      tabled(seasonTraits(seen, own, trial)).map(([trait, figure]): readonly Cell[] => [
         seen.season.year,
         own.variety.id,
         own.variety.name,

@@ -18,11 +18,15 @@ export interface Writing {
   readonly shown: (value: number, unit: string) => ShownQuantity;
   /** `340 g`, with the other system's writing behind marks that `writeUnits` or `plainUnits` resolve. */
   readonly quantity: (value: number, unit: string) => string;
+  /** A value rounded as a figure with its interval is: `1,240 g`. */
+  readonly alike: (value: number, limits: Limits, unit: string) => string;
   /** `1,240 g (1,010 to 1,520)`, with the other system's writing as in `quantity`. */
-  readonly interval: (estimate: Pick<Estimate, 'estimate' | 'low' | 'high'>, unit: string) => string;
+  readonly interval: (estimate: Limits, unit: string) => string;
 }
 
 type UnitSystem = Settings['units'];
+
+type Limits = Pick<Estimate, 'estimate' | 'low' | 'high'>;
 
 interface ShownQuantity {
   readonly value: number;
@@ -51,6 +55,20 @@ function unitWord(unit: string, { figure }: Words): string {
   return unit === 'points' || unit === 'fruits' ? '' : ` ${figure.units[unit] ?? unit}`;
 }
 
+/**
+ * Power of ten to which a figure is written: where the half-width of its interval has its second digit, or its lower
+ * limit the first where that is finer, but never finer than its unit.
+ */
+function lastPlace({ estimate, low, high }: Limits, unit: string, system: UnitSystem): number {
+  const shown = (value: number): number => shownIn(value, unit, system).value;
+  const { decimals } = shownIn(0, unit, system);
+  const ends = [low, high].filter((end) => end !== null).map((end) => Math.abs(shown(end) - shown(estimate!)));
+  const half = Math.max(0, ...ends);
+  if (half === 0) return -decimals;
+  const first = (value: number): number => (value > 0 ? Math.floor(Math.log10(value)) : Infinity);
+  return Math.max(-decimals, Math.min(first(half) - 1, first(low === null ? 0 : shown(low))));
+}
+
 /** Makes the writing of a trial. */
 export function writingOf(settings: Pick<Settings, 'language' | 'units'>): Writing {
   const words = wordsFor(settings.language);
@@ -77,17 +95,15 @@ export function writingOf(settings: Pick<Settings, 'language' | 'units'>): Writi
     const out = shownIn(value, unit, system);
     return `${number(out.value, out.decimals)}${unitWord(out.unit, words)}`;
   };
-  /** A figure is written to the place where the half-width of its interval has its second digit, never finer than its unit. */
-  const intervalIn = (estimate: number, low: number | null, high: number | null, unit: string, system: UnitSystem) => {
-    const shown = (value: number): number => shownIn(value, unit, system).value;
-    const { unit: shownUnit, decimals } = shownIn(0, unit, system);
-    const ends = [low, high].filter((end) => end !== null).map((end) => Math.abs(shown(end) - shown(estimate)));
-    const half = Math.max(...ends);
-    const step = half > 0 ? Math.max(10 ** -decimals, 10 ** (Math.floor(Math.log10(half)) - 1)) : 10 ** -decimals;
-    const plain = (value: number): string =>
-      number(Math.round(shown(value) / step) * step, Math.max(0, Math.round(-Math.log10(step))));
-    const end = (value: number | null): string => (value === null ? words.figure.notReached : plain(value));
-    return words.figure.interval(`${plain(estimate)}${unitWord(shownUnit, words)}`, end(low), end(high));
+  const rounded = (value: number, place: number): string =>
+    place > 0 ? number(Math.round(value / 10 ** place) * 10 ** place) : number(value, -place);
+  const alikeIn = (value: number, limits: Limits, unit: string, system: UnitSystem): string =>
+    `${rounded(shownIn(value, unit, system).value, lastPlace(limits, unit, system))}${unitWord(shownIn(0, unit, system).unit, words)}`;
+  const intervalIn = (estimate: number, limits: Limits, unit: string, system: UnitSystem): string => {
+    const place = lastPlace(limits, unit, system);
+    const end = (value: number | null): string =>
+      value === null ? words.figure.notReached : rounded(shownIn(value, unit, system).value, place);
+    return words.figure.interval(alikeIn(estimate, limits, unit, system), end(limits.low), end(limits.high));
   };
   const both = (write: (system: UnitSystem) => string): string => inBothUnits(write(systems[0]), write(systems[1]));
   return {
@@ -98,10 +114,12 @@ export function writingOf(settings: Pick<Settings, 'language' | 'units'>): Writi
     date: (day) => dates.format(utcMilliseconds(day)),
     shown: (value, unit) => shownIn(value, unit, settings.units),
     quantity: (value, unit) => both((system) => quantityIn(value, unit, system)),
-    interval({ estimate, low, high }, unit) {
+    alike: (value, limits, unit) => both((system) => alikeIn(value, limits, unit, system)),
+    interval(limits, unit) {
+      const { estimate, low, high } = limits;
       if (estimate === null) return low === null && high === null ? words.figure.notKnown : words.figure.notReached;
       if (low === null && high === null) return both((system) => quantityIn(estimate, unit, system));
-      return both((system) => intervalIn(estimate, low, high, unit, system));
+      return both((system) => intervalIn(estimate, limits, unit, system));
     },
   };
 }

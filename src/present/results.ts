@@ -33,11 +33,11 @@ export interface PublishedFigure {
   readonly ripe?: number;
   readonly unripe?: number;
   readonly k?: number;
-  readonly model?: Record<string, unknown> | null;
+  readonly model?: Omit<PublishedFigure, 'unit'> | null;
   readonly degree_days?: Record<string, unknown> | null;
 }
 
-function modelFigure(estimate: Estimate | undefined): Record<string, unknown> | null {
+function modelFigure(estimate: Estimate | undefined): Omit<PublishedFigure, 'unit'> | null {
   if (!estimate || estimate.estimate === null) return null;
   return { ...figures(estimate), method: 'aft-lognormal' };
 }
@@ -111,7 +111,7 @@ function comparison(model: PlantModel): Record<string, unknown> {
     residual_df: model.residualDf,
     dispersion: model.dispersion,
     cv_percent: model.cvPercent,
-    layout: model.layout,
+    layout: Object.fromEntries(model.layouts),
     blocks: model.factor,
     f: Object.fromEntries(model.f),
     lsd: Object.fromEntries(model.lsd),
@@ -143,7 +143,7 @@ function comparisonsOf(seen: SeasonSeen, compared: SeasonComparisons): Record<st
   const all: Record<string, unknown> = {};
   for (const [key, model] of seen.models) all[key] = { ...comparison(model), ...classComparisons(seen, compared, key) };
   if (seen.ripeningModel) {
-    const { residualDf, dispersion, layout, f } = seen.ripeningModel;
+    const { residualDf, dispersion, layouts, f } = seen.ripeningModel;
     const cv = dispersion === null ? null : 100 * Math.sqrt(dispersion);
     all['first_ripe'] = {
       method: 'aft-lognormal',
@@ -151,7 +151,7 @@ function comparisonsOf(seen: SeasonSeen, compared: SeasonComparisons): Record<st
       residual_df: residualDf,
       dispersion,
       cv_percent: cv,
-      layout,
+      layout: Object.fromEntries(layouts),
       f: Object.fromEntries(f),
       lsd: Object.fromEntries([...f.keys()].map((id) => [id, null])),
       kendall_w: null,

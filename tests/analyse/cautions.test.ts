@@ -161,16 +161,20 @@ describe('cautions', () => {
 
 describe("the packet's claim against an interval", () => {
   const seen = (estimate: number | null, low: number | null, high: number | null) => ({ estimate, low, high });
-  it('is outside only where the whole interval is', () => {
+  it('is outside only where the whole interval is, or where that cannot be told', () => {
     expect(judgeClaim([70, 80], seen(90, 81, 99))).toBe('seen-higher');
     expect(judgeClaim([70, 80], seen(60, 51, 69))).toBe('seen-lower');
     expect(judgeClaim([70, 80], seen(90, 80, 99))).toBe('cannot-tell');
     expect(judgeClaim([70, 80], seen(60, 51, 70))).toBe('cannot-tell');
-    expect(judgeClaim([70, 80], seen(69.9, 60, 78))).toBe('cannot-tell');
-    expect(judgeClaim([70, 80], seen(80.1, 72, 88))).toBe('cannot-tell');
+    expect(judgeClaim([75, 75], seen(74.6, 75.1, 79))).toBe('seen-higher');
   });
-  it('is inside where the estimate is, its ends included', () => {
-    for (const estimate of [70, 75, 80]) expect(judgeClaim([70, 80], seen(estimate, 60, 90))).toBe('inside');
+  it('is as claimed where the whole interval lies within it, or a tenth beyond', () => {
+    expect(judgeClaim([70, 80], seen(75, 71, 79))).toBe('inside');
+    expect(judgeClaim([70, 80], seen(75, 63, 88))).toBe('inside');
+    expect(judgeClaim([70, 80], seen(75, 62.9, 80))).toBe('cannot-tell');
+    expect(judgeClaim([70, 80], seen(75, 70, 88.1))).toBe('cannot-tell');
+    expect(judgeClaim([75, 75], seen(74.6, 70, 79))).toBe('inside');
+    expect(judgeClaim([75, 75], seen(75, 60, 90))).toBe('cannot-tell');
   });
   it('cannot tell without an estimate or an interval, unless the limit there is says enough', () => {
     expect(judgeClaim([70, 80], seen(null, 90, 99))).toBe('cannot-tell');

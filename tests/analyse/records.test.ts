@@ -467,7 +467,9 @@ describe('how plantings stand', () => {
         plantings: `planting,variety,bed,row,column\n${rows.join('\n')}\n`,
         harvests: `date,planting,weight_g\n${rows.map((row, i) => `2026-08-01,${row.split(',')[0]},${100 + 7 * i * i}`).join('\n')}\n`,
       }),
-    ).models.get('yield')!.layout;
+    )
+      .models.get('yield')!
+      .layouts.get('a');
 
   it('is spread where no two of a variety stand beside each other', () => {
     expect(layout(['p1,one,x,1,1', 'p2,two,x,1,2', 'p3,one,x,1,3', 'p4,two,x,2,1'])).toBe('spread');
@@ -484,6 +486,34 @@ describe('how plantings stand', () => {
     expect(layout(['p1,one,x,1,1', 'p2,one,x,,3', 'p3,two,x,1,5', 'p4,two,x,1,7'])).toBe('together');
     expect(layout(['p1,one,x,1,1', 'p2,one,x,3,', 'p3,two,x,1,5', 'p4,two,x,1,7'])).toBe('together');
     expect(layout(['p1,one,x,1,1', 'p3,two,x,1,5'])).toBe('together');
+  });
+  it('is told class by class: blocks count where a class has two and more', () => {
+    const rows = ['one', 'two', 'three', 'four'].flatMap((id, v) =>
+      [1, 2].map((i) => `${id}${i},${id},${v < 2 ? `north ${i}` : 'south'}`),
+    );
+    const seen = seenIn({
+      'trial.yaml': `title: Blocks\nclasses:\n  a: {}\n  b: {}\n${SEASON}`,
+      'varieties.csv': 'variety,class\none,a\ntwo,a\nthree,b\nfour,b\n',
+      '2026/plantings.csv': `planting,variety,block\n${rows.join('\n')}\n`,
+      '2026/harvests.csv': `date,planting,fruits,weight_g\n${rows.map((row, i) => `2026-08-0${1 + i},${row.split(',')[0]},${3 + i},${100 + 7 * i * i}`).join('\n')}\n`,
+    });
+    const model = seen.models.get('yield')!;
+    expect(model.factor).toBe('block');
+    for (const { layouts } of [model, seen.ripeningModel!])
+      expect([...layouts]).toEqual([
+        ['a', 'spread'],
+        ['b', 'together'],
+      ]);
+    // Together, se² is twice what it would be at rest: 1 + 2·0.2/0.8 = 1.5.
+    const plain = seenIn({
+      'trial.yaml': `title: Blocks\nclasses:\n  a: {}\n  b: {}\nseasons: {2026: {transplanted: 2026-05-20, harvests: complete, layout: spread}}\n`,
+      'varieties.csv': 'variety,class\none,a\ntwo,a\nthree,b\nfour,b\n',
+      '2026/plantings.csv': `planting,variety,block\n${rows.join('\n')}\n`,
+      '2026/harvests.csv': `date,planting,fruits,weight_g\n${rows.map((row, i) => `2026-08-0${1 + i},${row.split(',')[0]},${3 + i},${100 + 7 * i * i}`).join('\n')}\n`,
+    }).models.get('yield')!;
+    [1, 1.5].forEach((factor, c) =>
+      expect(model.classes[c]!.covariance[0]![0]! / plain.classes[c]!.covariance[0]![0]!).toBeCloseTo(factor, 12),
+    );
   });
   it('is what the settings say before all', () => {
     const set = (word: string) => `seasons: {2026: {transplanted: 2026-05-20, harvests: complete, layout: ${word}}}\n`;

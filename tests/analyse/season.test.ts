@@ -116,13 +116,19 @@ describe.each(Object.entries(READINGS))('a whole season against R, read as %s', 
     const model = seen.models.get(key)!;
     const isRatio = reading.scale === 'ratio' && key !== 'length';
     const family = !isRatio ? 'gaussian' : key === 'fruits' ? 'poisson' : 'gamma';
-    const factor = reading.without.includes('block')
-      ? reading.without.includes('stands_in')
+    const factor =
+      isRatio && key === 'early_yield'
         ? 'none'
-        : 'stands-in'
-      : 'block';
-    expect([model.family, model.factor, model.layout]).toEqual([family, factor, reading.layout]);
+        : reading.without.includes('block')
+          ? reading.without.includes('stands_in')
+            ? 'none'
+            : 'stands-in'
+          : 'block';
+    expect([model.family, model.factor]).toEqual([family, factor]);
+    expect([...model.layouts.values()]).toEqual([reading.layout, reading.layout]);
     compareModel(model, wanted[key], isRatio);
+    if (family === 'poisson') near(model.counts!.k, wanted[key].k);
+    else expect(model.counts).toBeNull();
   });
   it.each(['yield', 'fruits', 'early_yield', 'length'])('%s: check variety, new and returning, letters', (key) => {
     const compared = comparedIn(folder);

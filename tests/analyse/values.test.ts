@@ -105,20 +105,23 @@ const notebook = (rows: string, header = 'variety,plants,weight_g,fruits,flavour
   '2025/totals.csv': `${header}\n${rows}`,
 });
 
+/** Squared standard error of one planting of so many plants, standing together: methods page A1 with ρ = 0.2. */
+const bulk = (variance: number, plants: number): number => variance * (0.2 + 0.8 / plants) * (1 + 0.2 / 0.8);
+
 describe('a season without one', () => {
   it('is assumed where no season has one: 40 % a plant, a fifth of a scale, 20 % of a measure', () => {
     const folder = notebook('one,4,4000,40,7,12\ntwo,2,1000,30,5,8\n');
     expect(brief(valuesIn(folder, 'yield'))).toEqual([
-      [2025, 'one', close(Math.log(1000)), close(0.16 / 4), 'assumed'],
-      [2025, 'two', close(Math.log(500)), close(0.16 / 2), 'assumed'],
+      [2025, 'one', close(Math.log(1000)), close(bulk(0.16, 4)), 'assumed'],
+      [2025, 'two', close(Math.log(500)), close(bulk(0.16, 2)), 'assumed'],
     ]);
     expect(brief(valuesIn(folder, 'flavour'))).toEqual([
       [2025, 'one', 7, close(2.56), 'assumed'],
       [2025, 'two', 5, close(2.56), 'assumed'],
     ]);
     expect(brief(valuesIn(folder, 'length'))).toEqual([
-      [2025, 'one', 12, close(2.4 ** 2), 'assumed'],
-      [2025, 'two', 8, close(1.6 ** 2), 'assumed'],
+      [2025, 'one', 12, close(bulk(2.4 ** 2, 1)), 'assumed'],
+      [2025, 'two', 8, close(bulk(1.6 ** 2, 1)), 'assumed'],
     ]);
     expect(valuesIn(folder, 'first_ripe')).toBeNull();
     const rating: DeclaredTrait = { key: 'x', kind: 'rating', from: 0, to: 10, better: 'higher' };
@@ -142,18 +145,19 @@ describe('a season without one', () => {
     const phi = fruits.reduce((sum, x) => sum + (x - 11.25) ** 2 / 11.25, 0) / 3;
     // Plants side by side: se² times 1 + 4·0.2/0.8 = 2; df 3: times 3.
     expect(brief(valuesIn(two, 'fruits'))).toEqual([
-      [2025, 'one', close(Math.log(10)), close(phi / 40), 'borrowed'],
-      [2025, 'two', close(Math.log(15)), close(phi / 30), 'borrowed'],
+      [2025, 'one', close(Math.log(10)), close(bulk(phi / 10, 4)), 'borrowed'],
+      [2025, 'two', close(Math.log(15)), close(bulk(phi / 15, 2)), 'borrowed'],
       [2026, 'one', close(Math.log(11.25)), close((phi / 45) * 2 * 3), 'own'],
     ]);
     const grams = [1000, 1400, 900, 1100];
     const cv2 = grams.reduce((sum, x) => sum + (x / 1100 - 1) ** 2, 0) / 3;
     expect(brief(valuesIn(two, 'yield'))).toEqual([
-      [2025, 'one', close(Math.log(1000)), close(cv2 / 4), 'borrowed'],
-      [2025, 'two', close(Math.log(500)), close(cv2 / 2), 'borrowed'],
+      [2025, 'one', close(Math.log(1000)), close(bulk(cv2, 4)), 'borrowed'],
+      [2025, 'two', close(Math.log(500)), close(bulk(cv2, 2)), 'borrowed'],
       [2026, 'one', close(Math.log(1100)), close((cv2 / 4) * 2 * 3), 'own'],
     ]);
-    expect(valuesIn(two, 'yield')!.usualUnits).toBe(4);
+    // 4 plants recorded together tell as much as 2.5 alone, 1 / (0.2 + 0.8 / 4), and standing together as 2; so do four alone.
+    expect(valuesIn(two, 'yield')!.usualUnits).toBeCloseTo(2, 12);
   });
   it('puts a yield of nothing at half the smallest planting, as unsure as it is far away', () => {
     const folder: Folder = {
@@ -166,9 +170,9 @@ describe('a season without one', () => {
     };
     const distance = Math.log(200) - (Math.log(1000) + Math.log(400)) / 2;
     expect(brief(valuesIn(folder, 'yield'))).toEqual([
-      [2026, 'one', close(Math.log(1000)), close(0.16), 'assumed'],
-      [2026, 'two', close(Math.log(400)), close(0.16), 'assumed'],
-      [2026, 'three', close(Math.log(200)), close(0.16 + distance ** 2), 'nothing-picked'],
+      [2026, 'one', close(Math.log(1000)), close(bulk(0.16, 1)), 'assumed'],
+      [2026, 'two', close(Math.log(400)), close(bulk(0.16, 1)), 'assumed'],
+      [2026, 'three', close(Math.log(200)), close(bulk(0.16, 1) + distance ** 2), 'nothing-picked'],
     ]);
   });
   it('measures how far nothing is from the same year’s peers of its class, else from all years', () => {
@@ -183,8 +187,8 @@ describe('a season without one', () => {
     // The only yield of class a in 2026 is 1000 g: nothing stands at 500 g, ln 2 from its peer. Class b has no yield
     // in 2026: nothing stands at half of 2025's 90 g, ln 2 from it.
     expect(brief(valuesIn(two, 'yield')).filter(([, , , , mark]) => mark === 'nothing-picked')).toEqual([
-      [2026, 'two', close(Math.log(500)), close(0.16 + Math.LN2 ** 2), 'nothing-picked'],
-      [2026, 'lost', close(Math.log(45)), close(0.16 + Math.LN2 ** 2), 'nothing-picked'],
+      [2026, 'two', close(Math.log(500)), close(bulk(0.16, 1) + Math.LN2 ** 2), 'nothing-picked'],
+      [2026, 'lost', close(Math.log(45)), close(bulk(0.16, 1) + Math.LN2 ** 2), 'nothing-picked'],
     ]);
     const only: Folder = { ...two, '2025/totals.csv': 'variety,plants,weight_g\none,1,800\n' };
     expect(brief(valuesIn(only, 'yield')).map(([year, variety]) => [year, variety])).toEqual([
@@ -208,8 +212,8 @@ describe('a season without one', () => {
     };
     expect(brief(valuesIn(folder, 'first_ripe'))).toEqual(
       [
-        [2026, 'two', close(Math.log(164) + 0.15), close(0.0225), 'later-than'],
-        [2026, 'one', close(Math.log(75)), close(0.0225), 'assumed'],
+        [2026, 'two', close(Math.log(164) + 0.15), close(bulk(0.0225, 1)), 'later-than'],
+        [2026, 'one', close(Math.log(75)), close(bulk(0.0225, 1)), 'assumed'],
       ].toSorted((a, b) => String(a[1]).localeCompare(String(b[1]))),
     );
   });

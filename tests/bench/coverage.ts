@@ -4,6 +4,7 @@
  */
 import { xoroshiro128plus } from 'pure-rand/generator/xoroshiro128plus';
 import { fitPlantModel } from '../../src/analyse/plantModel.ts';
+import type { ClassMeans } from '../../src/analyse/plantModel.ts';
 import { fitRatings } from '../../src/analyse/ratings.ts';
 import { fitRipening } from '../../src/analyse/ripeningModel.ts';
 import { normalQuantile } from '../../src/numerics/normal.ts';
@@ -111,7 +112,7 @@ function yields(
   family: 'gamma' | 'poisson',
 ): { readonly cover: number; readonly separated: number; readonly df: number } {
   let [inside, intervals, separated, df] = [0, 0, 0, 0];
-  const options = { family, level: 0.95, spotCorrelation: RHO, isYield: true } as const;
+  const options = { family, level: 0.95, spotCorrelation: RHO, isYield: true, withBlocks: true } as const;
   for (let g = 0; g < GARDENS; g++) {
     const equal = g % 2 === 0;
     const means = Array.from(
@@ -132,20 +133,47 @@ function yields(
       intervals++;
       if (own.low <= mean * lift && own.high! >= mean * lift) inside++;
     });
-    if (equal && model.classes[0]) {
-      const { estimates, covariance } = model.classes[0];
-      const critical = studentizedRangeQuantileKnown(estimates.length, df) / Math.SQRT2;
-      if (
-        estimates.some((a, i) =>
-          estimates.some(
-            (b, j) => j < i && Math.abs(a - b) > critical * Math.sqrt(covariance[i]![i]! + covariance[j]![j]!),
-          ),
-        )
-      )
-        separated++;
-    }
+    if (equal && model.classes[0] && separates(model.classes[0], df)) separated++;
   }
   return { cover: inside / intervals, separated: separated / Math.ceil(GARDENS / 2), df };
+}
+
+/** True where letters separate any two varieties of a class. */
+function separates({ estimates, covariance }: ClassMeans, df: number): boolean {
+  const critical = studentizedRangeQuantileKnown(estimates.length, df) / Math.SQRT2;
+  return estimates.some((a, i) =>
+    estimates.some((b, j) => j < i && Math.abs(a - b) > critical * Math.sqrt(covariance[i]![i]! + covariance[j]![j]!)),
+  );
+}
+
+const CLASSES = { few: 5, middling: 30, many: 130 } as const;
+
+/** Fruits of three classes in one fit, five equal varieties each: variance of a plant μ + (0.4 μ)². */
+function fruitsByClass(plants: number): readonly { name: string; cover: number; separated: number }[] {
+  const names = Object.keys(CLASSES) as (keyof typeof CLASSES)[];
+  const inside = names.map(() => 0);
+  const separated = names.map(() => 0);
+  for (let g = 0; g < GARDENS; g++) {
+    let id = 0;
+    const list = names.flatMap((classId, c) =>
+      Array.from({ length: 5 * plants }, (_, i) => ({
+        planting: planting(id++, 5 * c + Math.floor(i / plants)),
+        classId,
+        plants: 1,
+        y: count(CLASSES[classId], 1 + 0.16 * CLASSES[classId]),
+      })),
+    );
+    const options = { family: 'poisson', level: 0.95, spotCorrelation: RHO, isYield: true, withBlocks: true } as const;
+    const model = fitPlantModel(season('spread'), list, options);
+    model.classes.forEach((own, c) => {
+      if (separates(own, model.residualDf)) separated[c]!++;
+      for (const variety of own.varieties) {
+        const { low, high } = model.estimates.get(variety)!;
+        if (low! <= CLASSES[names[c]!] && high! >= CLASSES[names[c]!]) inside[c]!++;
+      }
+    });
+  }
+  return names.map((name, c) => ({ name, cover: inside[c]! / (5 * GARDENS), separated: separated[c]! / GARDENS }));
 }
 
 const known = new Map<string, number>();
@@ -179,7 +207,13 @@ function ripening(n: number, censored: number, layout: 'spread' | 'together', sp
         };
       });
     });
-    const model = fitRipening(list, { level: 0.95, spotCorrelation: RHO, layout, lookEvery: 7, classOf: () => 'all' });
+    const model = fitRipening(list, {
+      level: 0.95,
+      spotCorrelation: RHO,
+      layouts: new Map([['all', layout]]),
+      lookEvery: 7,
+      classOf: () => 'all',
+    });
     truths.forEach((truth, v) => {
       const own = model.estimates.get(`v${v}`);
       if (own?.low == null) return;
@@ -243,6 +277,11 @@ for (const plants of [[2], [4], [8]]) {
     `fruits       ${plants.join('/').padEnd(7)}  30    0          spread     ${percent(cover)}   ${percent(separated)}`,
   );
 }
+for (const plants of [2, 3, 6])
+  for (const { name, cover, separated } of fruitsByClass(plants))
+    out(
+      `fruits ${String(CLASSES[name as keyof typeof CLASSES]).padEnd(4)}  ${String(plants).padEnd(7)}  40    0          spread     ${percent(cover)}   ${percent(separated)}   three classes in one fit`,
+    );
 for (const [layout, spot] of [
   ['spread', 0],
   ['together', 0],

@@ -70,6 +70,17 @@ describe('advice', () => {
     expect(own.list).toEqual(['strong', 'middle']);
     expect(own.expectedRight).toBeCloseTo(own.varieties[0]!.share + own.varieties[1]!.share, 12);
     expect(own.gain).toBeGreaterThan(0);
+    expect(own.goals[0]!.partOfVariance).toBeCloseTo(1, 12);
+  });
+  it('shares out the score’s variance among the goals, less than nothing for one that speaks against the rest', () => {
+    // Yield and flavour in opposite order: what flavour gives, yield takes.
+    const ratings = `date,taster,variety,flavour\n${['strong', 'middle', 'weak'].flatMap((id, i) => [1, 2, 3].map((t) => `2025-09-0${t},T${t},${id},${2 + 3 * i + (t % 2)}`)).join('\n')}\n`;
+    const parts = classA(
+      garden(three, 'goals: {a: {yield: 3, flavour: 1}}\n', { '2025/ratings.csv': ratings }),
+    ).advice!.goals.map(({ partOfVariance }) => partOfVariance);
+    expect(parts[0]! + parts[1]!).toBeCloseTo(1, 12);
+    expect(parts[0]).toBeGreaterThan(1);
+    expect(parts[1]).toBeLessThan(0);
   });
   it('says "no room" of a variety that is good enough where the spots go to others', () => {
     const more = [
@@ -318,6 +329,39 @@ describe('last winter’s advice', () => {
     expect(own!.list.grown).toEqual(['strong', 'middle']);
     // in 2025 the mean of the log yields is near 800 g: both are above it
     expect(own!.list.earned).toEqual(['strong', 'middle']);
+  });
+  it('leaves the spots to those that compete: an early line takes none', () => {
+    const line: Row = {
+      id: 'line',
+      more: 'line,F3,,',
+      grams: [
+        [5000, 5200, 5100],
+        [5300, 5100, 5000],
+      ],
+    };
+    const earned = (rows: readonly Row[], settings = goals) => {
+      const { trial } = check(garden(rows, settings));
+      const [own] = lastWinter(
+        trial!,
+        trial!.seasons.map((season) => seasonSeen(trial!, season)),
+      );
+      return own!.list;
+    };
+    // The line gives most by far, but only strong and middle compete for the two spots, and both are above the class.
+    const near = three.map((row) =>
+      row.id === 'middle'
+        ? {
+            ...row,
+            grams: [
+              [1500, 1600, 1550],
+              [1600, 1500, 1550],
+            ],
+          }
+        : row,
+    );
+    expect(earned([...near, line]).earned).toEqual(['strong', 'middle']);
+    const newcomer: Row = { id: 'newcomer', grams: [[], [5300, 5100, 5000]] };
+    expect(earned([...near, newcomer]).earned).toEqual(['strong']);
   });
   it('has nothing to say after one season', () => {
     const { trial } = check(

@@ -49,7 +49,9 @@ describe('verdicts', () => {
     expect(verdict(0.9, 0.9, true)).toBe('try-again');
   });
   it('says when it is on the edge', () => {
-    expect([0.79, 0.805, 0.82, 0.195].map((share) => isOnTheEdge(share, settings))).toEqual([true, true, false, true]);
+    const edge = (share: number, above: number) => isOnTheEdge(share, above, settings);
+    expect([0.79, 0.805, 0.82, 0.195].map((share) => edge(share, 0.9))).toEqual([true, true, false, true]);
+    expect([0.195, 0.205, 0.18, 0.22].map((above) => edge(0.1, above))).toEqual([true, true, false, false]);
   });
 });
 

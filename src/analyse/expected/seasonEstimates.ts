@@ -1,6 +1,9 @@
 import type { DeclaredTrait } from '../../terms/trait.ts';
+import { relativeDispersion } from '../countSpread.ts';
+import { relativeVariance } from '../plantModel.ts';
 import type { PlantModel } from '../plantModel.ts';
 import type { SeasonSeen } from '../seen.ts';
+import { togetherFactor } from '../units.ts';
 import { ownVariance } from './spreads.ts';
 import type { SeasonSpread } from './spreads.ts';
 
@@ -16,7 +19,7 @@ export interface SeasonResult {
   readonly theta: number | null;
   /** The season's own squared standard error; null where it has to be borrowed. */
   readonly variance: number | null;
-  /** Plants, fruits counted, plantings or cells: what a borrowed variance is divided by. */
+  /** Plants alone, fruits counted, plantings or cells: what a borrowed variance is divided by. */
   readonly units: number;
   readonly isLaterThan: boolean;
   /** Half the class's smallest positive planting yield, working scale: the place of a yield of nothing. */
@@ -54,19 +57,44 @@ function relativeSpread({ family, dispersion, cvPercent, residualDf }: PlantMode
   return { variance: isLog && family === 'gaussian' ? relative : dispersion, df: residualDf };
 }
 
-function plantResults(seen: SeasonSeen, key: string, classOf: (variety: string) => string): TraitResults {
+/** As many plants, each a planting of its own, as would tell a mean as well as these plantings do. */
+function plantsAlone(plantings: readonly { readonly plants: number }[], spotCorrelation: number): number {
+  const all = plantings.reduce((sum, { plants }) => sum + plants, 0);
+  const variance = plantings.reduce(
+    (sum, { plants }) => sum + plants ** 2 * relativeVariance(plants, spotCorrelation),
+    0,
+  );
+  return variance === 0 ? 0 : all ** 2 / variance;
+}
+
+/** k of the spread of fruit numbers, from the seasons that have one. */
+function pooledCountK(seasons: readonly SeasonSeen[]): number {
+  const known = seasons.flatMap(({ models }) => {
+    const model = models.get('fruits');
+    return model?.counts && model.residualDf > 2 ? [{ k: model.counts.k, df: model.residualDf }] : [];
+  });
+  const df = known.reduce((sum, own) => sum + own.df, 0);
+  return df === 0 ? 0 : known.reduce((sum, own) => sum + own.k * own.df, 0) / df;
+}
+
+function plantResults(
+  seen: SeasonSeen,
+  key: string,
+  classOf: (variety: string) => string,
+  countK: number,
+): TraitResults {
   const model = seen.models.get(key);
   if (!model) return { results: [], spreads: [] };
   const isLog = isLogTrait(key);
   const working = onWorkingScale(model, isLog);
   const units = seen.season.yieldUnits.filter(({ id, cause }) => cause !== 'accident' && seen.yields.has(id));
-  const perPlant = (id: string, plants: number): number => {
+  const valueOf = (id: string, plants: number): number => {
     const own = seen.yields.get(id)!;
     return ((key === 'yield' ? own.grams : own.fruits) ?? 0) / plants;
   };
   const floors = new Map<string, number>();
   for (const { id, plants, variety } of isLog ? units : []) {
-    const value = perPlant(id, plants);
+    const value = valueOf(id, plants);
     const classId = classOf(variety);
     if (value > 0) floors.set(classId, Math.min(value, floors.get(classId) ?? Infinity));
   }
@@ -74,13 +102,26 @@ function plantResults(seen: SeasonSeen, key: string, classOf: (variety: string) 
     if (estimate === null) return [];
     const classId = classOf(variety);
     const own = working.get(variety);
+    const standing = units.filter((unit) => unit.variety === variety);
     const floor = isLog && floors.has(classId) ? Math.log(floors.get(classId)! / 2) : null;
     const theta = own ? own.theta : isLog ? (estimate > 0 ? Math.log(estimate) : null) : estimate;
-    const plants = units.filter((unit) => unit.variety === variety).reduce((sum, unit) => sum + unit.plants, 0);
     const counted = theta === null ? Math.exp(floor ?? 0) : estimate;
-    const basis = !isLog ? n : key === 'fruits' && model.family === 'poisson' ? plants * counted : plants;
+    const perPlant = model.counts ? counted / relativeDispersion(model.counts, countK, classId) : 1;
+    const basis = isLog ? perPlant * plantsAlone(standing, model.spotCorrelation) : n;
+    const together = togetherFactor(model.layouts.get(classId), n, model.spotCorrelation);
     const variance = own ? ownVariance(own.variance, model.residualDf) : null;
-    return [{ year: seen.season.year, variety, classId, theta, variance, units: basis, isLaterThan: false, floor }];
+    return [
+      {
+        year: seen.season.year,
+        variety,
+        classId,
+        theta,
+        variance,
+        units: basis / together,
+        isLaterThan: false,
+        floor,
+      },
+    ];
   });
   return { results, spreads: [relativeSpread(model, isLog)] };
 }
@@ -99,7 +140,8 @@ function ripeningResults(seen: SeasonSeen, classOf: (variety: string) => string)
       ({ unit, ripe }) => unit.variety === variety && (ripe !== null || unit.cause !== 'accident'),
     );
     if (watched.length === 0) return [];
-    const base = { year, variety, classId: classOf(variety), units: watched.length, floor: null };
+    const together = togetherFactor(model.layouts.get(classOf(variety)), watched.length, model.spotCorrelation);
+    const base = { year, variety, classId: classOf(variety), units: watched.length / together, floor: null };
     const own = working.get(variety);
     if (own)
       return [{ ...base, theta: own.theta, variance: ownVariance(own.variance, model.residualDf), isLaterThan: false }];
@@ -167,11 +209,12 @@ export function seasonResults(
   declared: DeclaredTrait | undefined,
   classOf: (variety: string) => string,
 ): TraitResults {
+  const countK = pooledCountK(seasons);
   const all = seasons.map((seen) => {
     if (key === 'first_ripe') return ripeningResults(seen, classOf);
     if (declared?.kind === 'rating') return ratingResults(seen, key, classOf);
     if (declared?.kind === 'yes-no') return answerResults(seen, key, classOf);
-    return plantResults(seen, key, classOf);
+    return plantResults(seen, key, classOf, countK);
   });
   return { results: all.flatMap(({ results }) => results), spreads: all.flatMap(({ spreads }) => spreads) };
 }

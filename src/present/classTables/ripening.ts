@@ -1,4 +1,5 @@
 import { judgeClaim } from '../../analyse/claims.ts';
+import type { Estimate } from '../../terms/estimate.ts';
 import type { RipeningModel } from '../../analyse/ripeningModel.ts';
 import type { VarietySeen } from '../../analyse/seen.ts';
 import { fText, lettersNote, lettersOf, variety } from './source.ts';
@@ -13,6 +14,13 @@ function claim(v: VarietySeen, model: RipeningModel | null, { words }: Writing):
   if (low === null || !estimate) return '';
   const said = low === high ? `${low}` : words.figure.range(String(low), String(high));
   return words.tables.claimed(said, words.tables.claimsOfDays[judgeClaim([low, high], estimate)]);
+}
+
+/** A median of days; its limits only where it has both, which a few plantings cannot give. */
+export function medianText(median: Estimate, writing: Writing): string {
+  const { estimate, low, high } = median;
+  if (estimate === null) return writing.words.figure.notReached;
+  return low === null || high === null ? writing.quantity(estimate, 'd') : writing.interval(median, 'd');
 }
 
 export function ripeningTable(source: Source): TableWords | null {
@@ -40,15 +48,15 @@ export function ripeningTable(source: Source): TableWords | null {
     rows: grown
       .toSorted((a, b) => rank(a) - rank(b))
       .map((v) => {
-        const { ripe, unripe, median } = v.ripening!;
+        const { ripe, unripe, accidents, median } = v.ripening!;
         const estimate = model?.estimates.get(v.variety.id);
         const heat = v.ripeningDegreeDays?.median;
         return [
           variety(v),
-          figure.kOfN(String(ripe), String(ripe + unripe)),
+          figure.kOfN(String(ripe), String(ripe + unripe - accidents)),
           estimate ? (estimate.estimate === null ? figure.noneRipened : writing.interval(estimate, 'd')) : '',
           lettersOf(source, 'first_ripe', v.variety.id),
-          median.estimate === null ? figure.notReached : writing.interval(median, 'd'),
+          medianText(median, writing),
           ...(hasDegreeDays
             ? [heat ? (heat.estimate === null ? figure.notReached : writing.number(heat.estimate)) : '']
             : []),

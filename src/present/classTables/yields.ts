@@ -1,3 +1,4 @@
+import { isHighCv } from '../../analyse/cautions.ts';
 import { detectableDifference } from '../../analyse/detectable.ts';
 import type { PlantModel } from '../../analyse/plantModel.ts';
 import type { VarietySeen } from '../../analyse/seen.ts';
@@ -54,7 +55,21 @@ function yieldFoot(source: Source, model: PlantModel): readonly string[] {
           : say.powerRatio(plantings, writing.number(seenBy.difference, 1)),
       ]
     : [];
-  return [line.filter((part) => part !== '').join('; ') + '.', ...lettersNote(source, 'yield'), ...power];
+  return [
+    line.filter((part) => part !== '').join('; ') + '.',
+    ...earlyFoot(source),
+    ...lettersNote(source, 'yield'),
+    ...power,
+  ];
+}
+
+/** Coefficient of variation of the early weights, which many zeros make large. */
+function earlyFoot({ seen, own, writing }: Source): readonly string[] {
+  const cv = seen.models.get('early_yield')?.cvPercent ?? null;
+  const { earlyUntil } = seen.season;
+  const plantings = seen.season.plantings.filter(({ variety: id }) => own.some((v) => v.variety.id === id));
+  if (cv === null || earlyUntil === null) return [];
+  return [writing.words.tables.earlyCv(writing.date(earlyUntil), writing.number(cv), isHighCv(cv, plantings))];
 }
 
 export function yieldTable(source: Source): TableWords | null {

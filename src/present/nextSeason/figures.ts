@@ -38,6 +38,8 @@ function sharesFigure(source: AdviceSource, { classId }: ClassOutcome, advice: C
 /** One variety's line in a chart of expected values. */
 interface ExpectedLine {
   readonly row: DotRow;
+  /** The expected value alone, rounded as in its interval. */
+  readonly middle: string;
   readonly ownShare: number;
   /** Seasons as seen, shown unit. */
   readonly seasons: readonly number[];
@@ -68,6 +70,7 @@ function expectedLine(source: AdviceSource, trait: string, classId: string, vari
       high: shown(expected.high),
       written: writing.interval(expected, unit),
     },
+    middle: writing.alike(expected.estimate, expected, unit),
     ownShare: expected.own.ownShare,
     seasons: values.map(({ theta }) => shown(back(theta))),
     seasonsText: values.map(({ year, theta }) => `${year}: ${writing.quantity(back(theta), unit)}`).join('; '),
@@ -97,7 +100,11 @@ function expectedFigure(
   const level = writing.percent(trial.settings.interval);
   return {
     id: `expected-${trait}-${outcome.classId}`,
-    title: say.charts.expected(writing.trait(trait), lines[0]!.row.name),
+    title: say.charts.expected(
+      writing.trait(trait),
+      lines.slice(0, 3).map(({ row, middle }) => `${row.name} ${middle}`),
+      lines.length <= 3,
+    ),
     measure: say.charts.expectedMeasure(axis, level),
     chart: {
       kind: 'dots',

@@ -1,7 +1,8 @@
 import type { VarietyAdvice } from '../../decide/adviseClass.ts';
 import type { Verdict } from '../../decide/verdict.ts';
 import type { ClassOutcome } from '../../decide/nextSeason.ts';
-import { barValue, expectedIn, of100, quantityOf } from './source.ts';
+import { unitOfTrait } from '../traitUnit.ts';
+import { barValue, expectedIn, of100 } from './source.ts';
 import type { AdviceSource } from './source.ts';
 
 /** A reason as results.json gives it. */
@@ -21,6 +22,8 @@ export interface AdviceWords {
   /** The verdict with its share, what it rests on where that is one-sided first. */
   readonly sentence: string;
   readonly reasons: readonly ReasonWords[];
+  /** The largest reason on the verdict's side, and a larger one against it. */
+  readonly chief: readonly string[];
   /** Doubts and what would settle them. */
   readonly more: readonly string[];
 }
@@ -32,14 +35,25 @@ function reasonWords(source: AdviceSource, outcome: ClassOutcome, own: VarietyAd
     const expected = expectedIn(source.next, trait, outcome.classId, own.variety);
     const bar = barValue(source, outcome, trait);
     if (!expected || bar === null || isBar) return { trait, effect, text: words.nextSeason.isBar };
-    const value = quantityOf(source, trait, expected.estimate);
+    const unit = unitOfTrait(trait, source.trial.settings);
+    const value = source.writing.alike(expected.estimate, expected, unit);
     const points = number(Math.abs(effect), 1);
     const text =
       Math.abs(effect) < 0.05
         ? words.nextSeason.reasonEqual(name(trait), value)
-        : words.nextSeason.reason(name(trait), value, quantityOf(source, trait, bar), points, effect > 0);
+        : words.nextSeason.reason(name(trait), value, source.writing.alike(bar, expected, unit), points, effect > 0);
     return { trait, effect, text };
   });
+}
+
+function chiefReasons(source: AdviceSource, own: VarietyAdvice, reasons: readonly ReasonWords[]): readonly string[] {
+  const isFor = own.verdict === 'keep' || own.leans === 'up';
+  const isOnSide = ({ effect }: ReasonWords): boolean => (isFor ? effect > 0 : effect < 0);
+  const [largest] = reasons;
+  if (!largest) return [];
+  if (isOnSide(largest) || largest.text === source.writing.words.nextSeason.isBar) return [largest.text];
+  const side = reasons.find(isOnSide);
+  return [...(side ? [side.text] : []), source.writing.words.nextSeason.against(largest.text)];
 }
 
 /** What would turn the verdict, and what would settle it. */
@@ -100,13 +114,15 @@ export function adviceWords(source: AdviceSource, outcome: ClassOutcome, own: Va
     own.isOnTheEdge ? say.edge : null,
     own.untested ? say.untested : null,
   ].filter((text) => text !== null);
+  const reasons = reasonWords(source, outcome, own);
   return {
     variety: own.variety,
     verdict: own.verdict,
     share: own.share,
     shareText: of100(own.share, writing),
     sentence: `${[...rests, writing.words.capital([verdict, ...notes].join('; '))].join(' ')}.`,
-    reasons: reasonWords(source, outcome, own),
+    reasons,
+    chief: chiefReasons(source, own, reasons),
     more: [...doubts(source, own), ...provisos(source, outcome, own.variety)],
   };
 }

@@ -1,32 +1,12 @@
 import type { Estimate } from '../../terms/estimate.ts';
 import type { DotRow } from '../charts/kinds.ts';
-import type { Words } from '../words/english.ts';
 import { withN } from '../classTables/source.ts';
 import { cumulativeFigure, ripeningFigure } from './curves.ts';
 import type { ChartSource, Figure } from './figure.ts';
+import { found } from './found.ts';
 import { ratioFigure } from './ratio.ts';
 import { scoresFigure } from './scores.ts';
 import { tradeOffFigure } from './tradeOff.ts';
-
-/** The finding: which variety is first, and how many are not separated from it. */
-function found(
-  list: readonly DotRow[],
-  own: Measured,
-  letters: ReadonlyMap<string, string> | null,
-  say: Words['charts']['found'],
-): string {
-  const [first, ...others] = list;
-  if (!first) return say.none(own.what);
-  if (others.length === 0) return say.only(first.name, own.what);
-  const isLowest = own.lowerIsBetter;
-  const best = letters?.get(first.name);
-  if (best === undefined || best === '') return say.first(first.name, isLowest, own.what);
-  const alike = others.filter(({ name }) => [...(letters!.get(name) ?? '')].some((letter) => best.includes(letter)));
-  if (alike.length === 0) return say.apart(first.name, isLowest, own.what);
-  if (alike.length === others.length) return say.noneApart(first.name, isLowest, own.what);
-  const names = alike.map(({ name }) => name);
-  return say.alike(first.name, isLowest, own.what, names);
-}
 
 interface Measured {
   readonly id: string;
@@ -42,7 +22,7 @@ interface Measured {
 
 function dotFigure({ seen, compared, trial, classId, writing }: ChartSource, own: Measured): Figure | null {
   const convert = (value: number): number => writing.shown(value, own.unit).value;
-  const rows: (DotRow & { readonly n: number; readonly interval: string })[] = [];
+  const rows: (DotRow & { readonly id: string; readonly n: number; readonly interval: string })[] = [];
   const plants: { name: string; value: number }[] = [];
   for (const { variety, status } of seen.varieties) {
     if (variety.classId !== classId) continue;
@@ -50,6 +30,7 @@ function dotFigure({ seen, compared, trial, classId, writing }: ChartSource, own
     if (!estimate || estimate.estimate === null) continue;
     const [low, high] = [estimate.low, estimate.high].map((value) => (value === null ? null : convert(value)));
     rows.push({
+      id: variety.id,
       name: variety.name,
       group: status,
       status: writing.words.status[status],
@@ -66,15 +47,16 @@ function dotFigure({ seen, compared, trial, classId, writing }: ChartSource, own
   rows.sort(
     (a, b) => (own.lowerIsBetter ? a.estimate - b.estimate : b.estimate - a.estimate) || (a.name < b.name ? -1 : 1),
   );
-  const byId = compared.get(own.trait)?.get(classId)?.letters;
-  const letters = byId
-    ? new Map(seen.varieties.map(({ variety }) => [variety.name, byId.get(variety.id) ?? '']))
-    : null;
   const percent = writing.percent(trial.settings.interval);
   const { charts: say, tables } = writing.words;
   return {
     id: `${own.id}-${classId}`,
-    title: found(rows, own, letters, say.found),
+    title: found(
+      rows,
+      { what: own.what, isLowest: own.lowerIsBetter },
+      compared.get(own.trait)?.get(classId),
+      say.found,
+    ),
     measure: say.dots(own.axis, percent),
     chart: { kind: 'dots', axis: own.axis, rows, plants, zero: own.zero, ratioTo: null },
     head: [tables.variety, tables.status, 'n', say.dotsHead(own.axis, percent)],

@@ -1,43 +1,55 @@
 import type { VarietySeen } from '../../analyse/seen.ts';
+import { medianText } from '../classTables/ripening.ts';
 import type { ChartSource, Figure } from './figure.ts';
+import { found } from './found.ts';
 
 /** Curves of plantings with ripe fruit, the earliest variety on top; plantings still unripe are told at the edge. */
-export function ripeningFigure({ seen, classId, writing, trial }: ChartSource): Figure | null {
+export function ripeningFigure({ seen, compared, classId, writing, trial }: ChartSource): Figure | null {
   const grown = seen.varieties.filter(({ variety, ripening }) => variety.classId === classId && ripening !== null);
   if (grown.length === 0) return null;
-  const middle = (v: VarietySeen): number => v.ripening!.median.estimate ?? Infinity;
+  const model = seen.ripeningModel;
+  const middle = (v: VarietySeen): number =>
+    model?.estimates.get(v.variety.id)?.estimate ?? v.ripening!.median.estimate ?? Infinity;
   const sorted = grown.toSorted((a, b) => middle(a) - middle(b) || (a.variety.name < b.variety.name ? -1 : 1));
   const isSown = trial.settings.firstRipeFrom === 'sown';
   const { figure, status: statusWord, tables, charts } = writing.words;
   const { ripening: say } = charts;
   const count = (n: number): string => writing.number(n);
   const strips = sorted.map(({ variety, status, ripening }) => {
-    const { ripe, unripe, steps } = ripening!;
+    const { ripe, unripe, accidents, steps } = ripening!;
     const first = steps.find(({ events }) => events > 0);
     return {
       name: status === 'new' ? say.newName(variety.name) : variety.name,
       group: status,
-      note: say.ripe(count(ripe), count(ripe + unripe)),
+      note: say.ripe(count(ripe), count(ripe + unripe - accidents)),
       steps: first
         ? [{ x: first.time, share: 0 }, ...steps.map(({ time, survival }) => ({ x: time, share: 1 - survival }))]
         : [{ x: steps[0]!.time, share: 0 }],
     };
   });
-  const unripe = sorted.filter((v) => v.ripening!.unripe > 0);
-  const earliest = sorted[0]!;
-  const list = unripe.map((v) => `${v.variety.name} ${v.ripening!.unripe}`).join(', ');
-  const title = `${say.first(earliest.variety.name)}; ${unripe.length === 0 ? say.allRipe : say.unripe(list)}`;
+  const late = sorted.flatMap(({ variety, ripening }) => {
+    const n = ripening!.unripe - ripening!.accidents;
+    return n > 0 ? [`${variety.name} ${n}`] : [];
+  });
+  const ranked = sorted.map(({ variety }) => variety);
+  const first = found(
+    ranked,
+    { what: say.what, isLowest: true },
+    compared.get('first_ripe')?.get(classId),
+    charts.found,
+  );
+  const title = `${first}; ${late.length === 0 ? say.allRipe : say.unripe(late.join(', '))}`;
   return {
     id: `ripening-${classId}`,
-    title: middle(earliest) === Infinity ? say.half : title,
+    title: middle(sorted[0]!) === Infinity ? say.half : title,
     measure: say.measure(isSown),
     chart: { kind: 'strips', axis: say.axis(isSown), strips },
-    head: [tables.variety, tables.status, tables.ripeByEnd, say.median(writing.percent(trial.settings.interval))],
+    head: [tables.variety, tables.status, tables.ripeByEnd, say.median],
     rows: sorted.map(({ variety, status, ripening }) => [
       variety.name,
       statusWord[status],
-      figure.kOfN(count(ripening!.ripe), count(ripening!.ripe + ripening!.unripe)),
-      ripening!.median.estimate === null ? figure.notReached : writing.interval(ripening!.median, 'd'),
+      figure.kOfN(count(ripening!.ripe), count(ripening!.ripe + ripening!.unripe - ripening!.accidents)),
+      medianText(ripening!.median, writing),
     ]),
   };
 }

@@ -44,28 +44,29 @@ function methods(settings: Settings): readonly Method[] {
         'Usable weight (or number) of a planting over the season, ripe and green, divided by the plants set out. Plants that died count. Plants lost by accident do not. A planting without a picking yielded 0 only where it was lost, removed early, noted as giving nothing, or every picking of the season was recorded; else its yield is not known.',
         'A picking that was counted but not weighed takes the mean fruit weight of its planting, else of its variety; a planting with more than a quarter of its fruits unweighed has no yield. Of a figure written as below a limit (&lt;5) half the limit counts (common practice, no source); a trace counts as picked and adds nothing; over a limit (&gt;20) leaves that figure of the planting unknown; no mean is made with a measure or score of which only a limit is known. Nothing recorded (an empty cell, NA) is never a zero, and 0 always is one.',
         settings.scale === 'ratio'
-          ? 'This trial uses the ratio scale: quasi-likelihood with a logarithmic link, variety + block, one fit a season over all classes. The variance of a weight grows with the square of its mean, that of a number with its mean. Without blocks the estimate is total over plants, exactly.'
+          ? 'This trial uses the ratio scale: quasi-likelihood with a logarithmic link, variety + block, one fit a season over all classes. The variance of a weight grows with the square of its mean; that of a number with its mean, times a dispersion that is larger in classes of many fruits. Without blocks the estimate is total over plants, exactly; early weights have no blocks in their model, since their zeros say nothing of a block.'
           : 'This trial uses the difference scale: weighted least squares, variety + block, one fit a season over all classes.',
-        `Plants side by side are alike. A planting of ${v('w')} plants has the variance below with a spot correlation ${v('ρ')} of ${rho}, a setting; where the plants of a variety stand together, the squared standard error of a variety with ${v('n')} plantings is multiplied besides. With ${v('ρ')} = 0 both would be the textbook’s.`,
+        `Plants side by side are alike. A planting of ${v('w')} plants has the variance below with a spot correlation ${v('ρ')} of ${rho}, a setting; where the plants of a variety stand together, the squared standard error of a variety with ${v('n')} plantings is multiplied besides. They stand together in a class that neither blocks nor rows and columns show apart, unless the settings say so. With ${v('ρ')} = 0 both would be the textbook’s.`,
       ],
       formulas:
         settings.scale === 'ratio'
           ? [
               `log ${v('μ', 'ij')} = ${v('variety', 'i')} + ${v('block', 'j')}`,
-              `Var(weight) = ${v('φ')} ${v('μ', '', '2')} (${v('ρ')} + (1 − ${v('ρ')}) / ${v('w')}), &nbsp; Var(fruits) = ${v('φ')} ${v('μ')} (${v('ρ')} + (1 − ${v('ρ')}) / ${v('w')})`,
-              `${v('φ')} = Σ (${v('y')} − ${v('μ')})<sup>2</sup> / variance function / df, &nbsp; CV = 100 √${v('φ')} a plant`,
+              `Var(weight) = ${v('φ')} ${v('μ', '', '2')} (${v('ρ')} + (1 − ${v('ρ')}) / ${v('w')}), &nbsp; Var(fruits) = ${v('φ', 'c')} ${v('μ')} (${v('ρ')} + (1 − ${v('ρ')}) / ${v('w')})`,
+              `${v('φ', 'c')} = 1 + ${v('k')} × mean fruits of the class, ${v('k')} such that Σ (${v('y')} − ${v('μ')})<sup>2</sup> / variance = df; one ${v('φ')} for all classes where that is at most 1`,
+              `weights: ${v('φ')} = Σ (${v('y')} − ${v('μ')})<sup>2</sup> / (variance / ${v('φ')}) / df, &nbsp; CV = 100 √${v('φ')} a plant`,
               `interval: exp( log ${v('μ')} ± ${v('t', 'df')} · se ), &nbsp; together: se<sup>2</sup> × (1 + ${v('n')}${v('ρ')} / (1 − ${v('ρ')}))`,
             ]
           : [
               `${v('y', 'ij')} = ${v('variety', 'i')} + ${v('block', 'j')} + error, &nbsp; Var = ${v('σ', '', '2')} (${v('ρ')} + (1 − ${v('ρ')}) / ${v('w')})`,
-              `interval: mean ± ${v('t', 'df')} · se, &nbsp; LSD = ${v('t', 'df')} √(2 MS / ${v('r')}), &nbsp; CV = 100 √MS / mean`,
-              `together: se<sup>2</sup> × (1 + ${v('n')}${v('ρ')} / (1 − ${v('ρ')}))`,
+              `interval: mean ± ${v('t', 'df')} · se, &nbsp; LSD = ${v('t', 'df')} √(2 MS (${v('ρ')} + (1 − ${v('ρ')}) / ${v('w')}) / ${v('r')}), &nbsp; CV = 100 √MS / mean`,
+              `together: se<sup>2</sup> and LSD<sup>2</sup> × (1 + ${v('n')}${v('ρ')} / (1 − ${v('ρ')}))`,
             ],
       assumes:
-        'One spread for all varieties and classes on the scale used; blocks add up without interaction. A block enters when every planting has one and each class hangs together through them; else where plants stand (ground, bed, pot, bag) takes its place where it connects a class.',
+        'One spread for all varieties and classes on the scale used, for numbers one way in which it grows with their size; blocks add up without interaction. A block enters when every planting has one and each class hangs together through them; else where plants stand (ground, bed, pot, bag) takes its place where it connects a class.',
       limits: `With single plants of high spread the intervals are somewhat too narrow: see “How often the intervals hold” below. A variety of which nothing was picked has the estimate 0 without an interval.${settings.scale === 'difference' ? ' The LSD is printed only where replication is equal and F is significant.' : ''}`,
       source:
-        'McCullagh & Nelder (1989) Generalized Linear Models ch. 8-9; Gomez & Gomez (1984) Statistical Procedures for Agricultural Research ch. 2; Searle, Speed & Milliken (1980) Am. Stat. 34:216 for means over blocks; Liang & Zeger (1986) Biometrika 73:13 for the variance',
+        'McCullagh & Nelder (1989) Generalized Linear Models ch. 8-9; Gomez & Gomez (1984) Statistical Procedures for Agricultural Research ch. 2; Searle, Speed & Milliken (1980) Am. Stat. 34:216 for means over blocks; Liang & Zeger (1986) Biometrika 73:13 for the variance; Breslow (1984) Appl. Stat. 33:38 for the dispersion of numbers',
     },
     {
       id: 'comparisons',
@@ -92,7 +93,7 @@ function methods(settings: Settings): readonly Method[] {
       title: 'Days to the first ripe fruit',
       words: [
         `Days from ${settings.firstRipeFrom === 'sown' ? 'sowing' : 'planting out'} to the first ripe picking or note, whichever is earlier. A planting not ripe by the season’s end is unripe until then: it is not missing, and the last day is not its date. One lost to disease, pests or weakness can never ripen and stays unripe to the end of the curve; one lost by accident leaves at its removal.`,
-        'Median seen: Kaplan-Meier, the first day on which half of the plantings had ripe fruit, with log-log limits. “Not reached” where fewer than half ripened.',
+        'Median seen: Kaplan-Meier, the first day on which more than half of the plantings had ripe fruit; where exactly half had, the middle to the next of them. Its log-log limits stand in the open data; on the pages only where both exist, which takes more plantings than a home trial has: from two or three plantings it cannot be told how late the median may be, and the model’s interval has to say it. “Not reached” where fewer than half ripened. Plantings lost by accident do not count among those ripe by the end.',
         'Model: log-normal accelerated failure time, a median for each variety, one spread for the season. A fruit found ripe ripened after the last look at an unripe plant, or after the look before by the season’s rhythm, whichever is later.',
       ],
       formulas: [
@@ -194,7 +195,7 @@ function methods(settings: Settings): readonly Method[] {
       id: 'expected',
       title: 'Expected next season',
       words: [
-        'All seasons together. Each season’s estimate enters with its own standard error, widened for being estimated from few degrees of freedom; with two or fewer it is borrowed from the other seasons, and where no season has one it is assumed: a coefficient of variation of 40 % a plant for yield and fruits (common practice, no source), 15 % a planting for days, a fifth of the scale for a rating, 20 % for a measure (from memory). The page says of which variety.',
+        'All seasons together. Each season’s estimate enters with its own standard error, widened for being estimated from few degrees of freedom; with two or fewer it is borrowed from the other seasons, and where no season has one it is assumed: a coefficient of variation of 40 % a plant for yield and fruits (common practice, no source), 15 % a planting for days, a fifth of the scale for a rating, 20 % for a measure (from memory). Plants recorded together, or standing together, count in such an error as in the yield’s variance. The page says of which variety.',
         'A variety’s part is pulled toward its class: the further, the fewer its plants and seasons and the more one variety changes from season to season. How far is printed with every expected value.',
         'Yield, fruits and days work on logarithms, ratings and measures as they are, shares from 0 to 1. A yield of nothing enters as the log of half the smallest planting of the class, with a margin as wide as its distance from the class; a variety that never ripened as later than the season’s end, with the spread of the season.',
         'The expected value is the variety’s in an average season, its interval a prediction: the change from season to season is in it. Good and bad years as such are not.',
@@ -218,7 +219,7 @@ function methods(settings: Settings): readonly Method[] {
       words: [
         `${settings.verdicts.simulations} next seasons are drawn with seed ${settings.verdicts.seed}: spreads, class means and varieties jointly, and a new season for each variety and trait. Values become points from 0 to 100, straight from bad to good and flat outside; where no range is set it runs over the class’s middle less and plus two standard deviations between varieties, so that the weights weigh what they say. The score is the weighted mean of the points.`,
         'A variety earns a spot in a drawn season if it is among the best of its class for the spots there are, and at least as good as the bar: an untried variety in the middle of the class, or the check variety. Those tied at the last spot share it.',
-        `Share at least ${settings.verdicts.keepFrom}: keep. Reaches the bar in less than ${settings.verdicts.dropBelow} of the seasons: drop. Share under ${settings.verdicts.dropBelow}, though it reaches the bar more often: no room. Else: try again. Within 0.01 of a limit the page says “on the edge”.`,
+        `Share at least ${settings.verdicts.keepFrom}: keep. Reaches the bar in less than ${settings.verdicts.dropBelow} of the seasons: drop. Share under ${settings.verdicts.dropBelow}, though it reaches the bar more often: no room. Else: try again. Where either share lies within 0.01 of its limit the page says “on the edge”.`,
         'The list fills the spots in order of share, except with a variety that is to be dropped; the sum of the shares is how many of it are expected to be right.',
         'A limit that must not be missed fails a drawn season in which it is missed. On a trait never recorded for a variety it counts as not tested: not failed, but no keep. Where fruit was counted, the upper Wilson limit of k of n has to keep the limit.',
         'What one more season would settle: the score above what earns a spot is taken as normal, and another season with so many plants narrows the variety’s own part of it.',
@@ -344,6 +345,8 @@ export const english = {
     yields: (level: string) => `Usable yield per plant set out, with ${level} intervals; n counts plantings`,
     weight: 'Weight',
     weightTo: (date: string) => `Weight to ${date}`,
+    earlyCv: (date: string, cv: string, isWide: boolean) =>
+      `Weight to ${date}: CV ${cv} % a plant${isWide ? '; with so much spread differences are hard to see, and its intervals are somewhat too narrow' : ''}.`,
     fruits: 'Fruits',
     culls: 'Culls',
     power: (plantings: string, difference: string) =>
@@ -354,7 +357,7 @@ export const english = {
       `Days from ${isSown ? 'sowing' : 'planting out'} to the first ripe fruit, with ${level} intervals`,
     ripeByEnd: 'Ripe by the end',
     model: 'Model',
-    medianSeen: 'Median seen',
+    medianSeen: 'Median of these plantings',
     medianDegreeDays: 'Median, degree days',
     claim: 'Packet’s claim',
     claimed: (range: string, verdict: string) => `${range}: ${verdict}`,
@@ -373,7 +376,7 @@ export const english = {
     },
     countsPlantings: 'n counts plantings.',
     looks: (days: number) =>
-      `A planting found ripe may have been ripe for up to ${days} days; the model counts that, the median does not.`,
+      `A planting found ripe may have been ripe for up to ${days} days; the model counts that, the median does not. The interval is the model’s: a few plantings alone cannot bound their median.`,
     degreeDays: (base: string, cap: string | null, method: number) =>
       `Degree days over ${base} °C${cap === null ? '' : `, capped at ${cap} °C`}, method ${method} of McMaster & Wilhelm (1997).`,
     measures: (level: string) => `Measurements, means of plantings with ${level} intervals`,
@@ -395,7 +398,7 @@ export const english = {
       `${what} of the new varieties over the returning ones: ${figure} times; ${apart}.`,
     difference: (what: string, figure: string, apart: string) =>
       `${what} of the new varieties less that of the returning ones: ${figure}; ${apart}.`,
-    apart: 'they are separated in this trial',
+    apart: 'taken alone, they are separated in this trial',
     notApart: 'they are not separated in this trial',
     cautions: {
       'no-residual-df': () =>
@@ -454,18 +457,19 @@ export const english = {
     ripening: {
       newName: (name: string) => `${name}, new`,
       ripe: (k: string, n: string) => `${k} of ${n} ripe`,
-      first: (name: string) => `${name} ripened first`,
+      what: 'days to first ripe fruit',
       allRipe: 'every planting had ripe fruit by the end',
       unripe: (list: string) => `plantings without ripe fruit at the end: ${list}`,
       half: 'In no variety did half of the plantings ripen',
       measure: (isSown: boolean) =>
         `Share of plantings with ripe fruit by days from ${isSown ? 'sowing' : 'planting out'} (Kaplan-Meier); the top of each strip is all of them.`,
       axis: (isSown: boolean) => `days from ${isSown ? 'sowing' : 'planting out'}`,
-      median: (level: string) => `Median days to first ripe fruit (${level} interval)`,
+      median: 'Median days to first ripe fruit',
     },
     tradeOff: {
-      both: (names: string, trait: string) => `Above the class’s middle in both yield and ${trait}: ${names}`,
-      none: (trait: string) => `No variety is above the class’s middle in both yield and ${trait}`,
+      both: (names: string, trait: string) =>
+        `Estimates above the class’s middle in both yield and ${trait}: ${names}; the crosses say how sure`,
+      none: (trait: string) => `No estimate is above the class’s middle in both yield and ${trait}`,
       measure: (trait: string, level: string) =>
         `Yield per plant against ${trait}; crosses are ${level} intervals of each. Diamond: new. Circle: returning.`,
     },
@@ -509,8 +513,8 @@ export const english = {
     weatherText: (days: string, mean: string, nights: string, rain: string) =>
       `${days} days recorded: mean ${mean}, ${nights} nights under 10 °C, ${rain} of rain.`,
     one: 'One season: these figures say what these plants did in it.',
-    together: (rho: string) =>
-      `Plants of a variety stood together, so variety and place cannot be told apart fully; intervals are widened for a spot correlation of ${rho}.`,
+    together: (rho: string, classes: readonly string[]) =>
+      `Plants of a variety stood together${classes.length === 0 ? '' : ` (${listed(classes)})`}, so variety and place cannot be told apart fully; intervals are widened for a spot correlation of ${rho}.`,
     toMap: 'Where they stood',
     toHandout: 'The handout for the club evening',
   },
@@ -521,7 +525,7 @@ export const english = {
     bySeason: 'Season by season',
     bySeasonCaption: (level: string) => `Seen, with ${level} intervals`,
     yield: 'Yield per plant',
-    median: 'Median days to first ripe',
+    median: 'Days to first ripe, model',
     rating: (trait: string) => `Tasters’ ${trait}`,
     shares: 'Shares',
     sharesCaption: (level: string) => `k of n, with ${level} intervals (Wilson)`,
@@ -612,9 +616,9 @@ export const english = {
       `Figures of ${season} that are no plain numbers: below a limit ${below}, over a limit ${above}, traces ${traces}. How they count stands under their messages.`,
   },
   fruit: {
-    title: (name: string, length: string) => `${name} has the longest fruit, ${length} in the mean`,
+    title: (name: string, length: string) => `Fruit to scale; the longest mean is ${name}’s, ${length}`,
     measure: (isInches: boolean) =>
-      `Fruit to scale, from mean length and width of the season; a mark is ${isInches ? 'an inch' : 'a centimetre'}. Colours: ripe, with the unripe one at the stem.`,
+      `From mean length and width of the season; a mark is ${isInches ? 'an inch' : 'a centimetre'}. Colours: ripe, with the unripe one at the stem.`,
     length: 'Length',
     width: 'Width',
     ripe: 'Ripe colour',
@@ -1222,7 +1226,7 @@ export const english = {
     },
     kept: {
       title: 'Whether the shares keep their word',
-      text: 'Gardens were drawn with known truths (yield, flavour and first ripe fruit as goals; 1 to 5 seasons, 5 to 30 varieties, 1 to 6 plants), advised, and judged by the next season that was then drawn. In the model a variety said to earn a spot in 80 of 100 seasons earns it in about 80, and no tenth of the shares is off by more than 2. The shares are then too cautious where varieties change less from season to season than assumed and the records are few: after a single season of varieties that differ by 15 or 30 %, what is said to be 75 is earned in about 92 of 100, and what is said to be 15 in fewer than 10; over two seasons they are off by up to 10, over one to five by up to 8. Where traits pull against each other, or varieties differ twice as much as assumed, high shares promise up to 4 too much. The list is never worse than either simple rule.',
+      text: 'Gardens were drawn with known truths (yield, flavour and first ripe fruit as goals; 1 to 5 seasons, 5 to 30 varieties, 1 to 6 plants), advised, and judged by the next season that was then drawn. In the model a variety said to earn a spot in 80 of 100 seasons earns it in about 80, and no tenth of the shares is off by more than 2. The shares are then too cautious where varieties change less from season to season than assumed and the records are few: after a single season of varieties that differ by 15 or 30 %, what is said to be 75 is earned in about 92 of 100, and what is said to be 15 in fewer than 10; over two seasons they are off by up to 10, over one to five by up to 8. Where traits pull against each other, or varieties differ twice as much as assumed, high shares promise up to 4 too much. The list was in no setting shown to be worse than either simple rule.',
       tenthsCaption: 'Drawn from the model: shares said and earned, in 100 seasons',
       /** Names of the gardens; those not named stand as they are. */
       gardens: {} as Readonly<Record<string, string>>,
@@ -1248,7 +1252,7 @@ export const english = {
     older: 'Advice stands on the handout of the last season only.',
     class: 'Class',
     howToRead:
-      'An interval in brackets holds what it is about in 95 of 100 such trials at the usual setting; n says how many plantings, or tasters, stand behind a figure. Varieties whose intervals overlap widely are not separated in this trial. One summer is one summer.',
+      'An interval in brackets holds what it is about in 95 of 100 such trials at the usual setting; n says how many plantings, or tasters, stand behind a figure. Whether two varieties are separated in this trial is said by the letters on the season’s page, not by whether their intervals overlap. One summer is one summer.',
     cautions:
       'Hot peppers burn skin and eyes: gloves, and away from children. Fruit of unknown crosses is not for eating. Peppers and tomatoes are preserved by tested recipes only. Treated seed is not for eating or feeding.',
     site: 'Everything in full:',
@@ -1264,7 +1268,10 @@ export const english = {
       ['Block', 'Plantings grouped because their places are alike.'],
       ['n', 'How many plantings (or tasters, or seeds) a figure rests on.'],
       ['Interval', 'From where to where the true figure may well lie, given these plants.'],
-      ['Prediction interval', 'From where to where next season’s figure may well lie.'],
+      [
+        'Prediction interval',
+        'From where to where a variety’s own mean may well lie in an average next season; a good or bad year, and which plants you happen to raise, come on top.',
+      ],
       ['CV', 'Coefficient of variation: how much plants of one variety differ, in per cent of their mean.'],
       ['Letters', 'Two varieties that share a letter are not separated in this trial.'],
       ['LSD', 'Least significant difference: the smallest difference of two means that counts as separated.'],
@@ -1314,7 +1321,7 @@ export const english = {
         : `The list for ${spots === 1 ? 'the spot' : `the ${spots} spots`}, in order of share: ${listed(names)}. Of ${names.length === 1 ? 'it' : `these ${names.length}`}, ${right} ${right === '1.0' ? 'is' : 'are'} expected to be right.`,
     left: (n: number) => (n === 1 ? 'One spot is left for a newcomer.' : `${n} spots are left for newcomers.`),
     gain: (points: string) =>
-      `The list is expected to score ${points} points of 100 more a spot than as many newcomers.`,
+      `The list is expected to score ${points} points of 100 more a spot than varieties in the middle of their class.`,
     table: {
       caption: (level: string) =>
         `Verdicts in order of share; expected values in an average season with ${level} prediction intervals`,
@@ -1335,6 +1342,7 @@ export const english = {
     notGrown: (year: string) => `Last grown in ${year}; it stands on its older seasons.`,
     reason: (trait: string, value: string, bar: string, points: string, isFor: boolean) =>
       `${capital(trait)}: ${value} expected, ${bar} for the bar; ${points} points ${isFor ? 'for' : 'against'} it.`,
+    against: (text: string) => `Against that: ${text}`,
     reasonEqual: (trait: string, value: string) => `${capital(trait)}: ${value} expected, no different from the bar.`,
     isBar: 'It is the bar itself.',
     fragile: (trait: string, isDoubled: boolean, word: string) =>
@@ -1343,7 +1351,7 @@ export const english = {
     firm: 'No weight, halved or doubled, turns the verdict.',
     settles: (chances: readonly string[]) => `One more season would settle it with chance ${listed(chances)}.`,
     settlesWith: (chance: string, plants: number) => `${chance} (${plants === 1 ? '1 plant' : `${plants} plants`})`,
-    notByPlants: 'More plants will not settle it, another season may.',
+    notByPlants: 'Even six plants settle it in fewer than half of such seasons: it takes several.',
     notSoon: 'Neither more plants nor one more season is likely to settle it.',
     own: (percent: string) =>
       `${percent} of its distance from the class comes from its own records, the rest is pulled to the class.`,
@@ -1383,7 +1391,8 @@ export const english = {
       sharesMeasure: (simulations: string, keep: string, drop: string) =>
         `Bars: of 100 simulated seasons, those in which a variety earns a spot (of ${simulations} drawn). Thin line: reaches the bar. Lines at ${drop} and ${keep}: drop below, keep from.`,
       sharesAxis: 'of 100 simulated seasons',
-      expected: (trait: string, name: string) => `${name} is expected to be first in ${trait} in an average season`,
+      expected: (trait: string, names: readonly string[], isAll: boolean) =>
+        `Expected ${trait} in an average season: ${names.join(', ')}${isAll ? '' : '; the others behind'}`,
       expectedMeasure: (axis: string, level: string) =>
         `${axis}; marks: expected in an average season, bars: ${level} prediction intervals, grey ticks: seasons as seen. Thin line: the pull from its own mean toward the class. Diamond: new in the last season. Circle: returning.`,
       newcomer: 'newcomer',

@@ -46,28 +46,29 @@ function methods(settings: Settings): readonly Method[] {
         'Verwertbares Gewicht (oder Anzahl) einer Pflanzung über die Saison, reif und grün, geteilt durch die gesetzten Pflanzen. Eingegangene Pflanzen zählen mit, durch Unfall verlorene nicht. Eine Pflanzung ohne Ernte brachte nur dann 0, wenn sie verloren ging, früh entfernt wurde, als ertraglos vermerkt ist oder jede Ernte der Saison erfasst wurde; sonst ist ihr Ertrag nicht bekannt.',
         'Eine gezählte, aber nicht gewogene Ernte erhält das mittlere Fruchtgewicht ihrer Pflanzung, sonst das ihrer Sorte; eine Pflanzung, bei der mehr als ein Viertel der Früchte nicht gewogen ist, hat keinen Ertragswert. Von einer Angabe unter einer Grenze (&lt;5) zählt die halbe Grenze (übliche Praxis, keine Quelle); eine Spur zählt als geerntet und bringt nichts dazu; über einer Grenze (&gt;20) bleibt diese Zahl der Pflanzung unbekannt; ein Maß oder eine Note, von der nur eine Grenze bekannt ist, geht in keinen Mittelwert ein. Nicht aufgezeichnet (leere Zelle, NA) ist nie eine Null, und 0 ist immer eine.',
         settings.scale === 'ratio'
-          ? 'Dieser Versuch verwendet die Skala der Verhältnisse: Quasi-Likelihood mit logarithmischer Verknüpfung, Sorte + Block, eine Anpassung je Saison über alle Klassen. Die Varianz eines Gewichts wächst mit dem Quadrat seines Mittels, die einer Anzahl mit ihrem Mittel. Ohne Blöcke ist der Schätzwert genau die Summe geteilt durch die Pflanzen.'
+          ? 'Dieser Versuch verwendet die Skala der Verhältnisse: Quasi-Likelihood mit logarithmischer Verknüpfung, Sorte + Block, eine Anpassung je Saison über alle Klassen. Die Varianz eines Gewichts wächst mit dem Quadrat seines Mittels; die einer Anzahl mit ihrem Mittel, mal einer Dispersion, die in Klassen mit vielen Früchten größer ist. Ohne Blöcke ist der Schätzwert genau die Summe geteilt durch die Pflanzen; frühe Gewichte haben keine Blöcke im Modell, da ihre Nullen nichts über einen Block sagen.'
           : 'Dieser Versuch verwendet die Skala der Differenzen: gewichtete kleinste Quadrate, Sorte + Block, eine Anpassung je Saison über alle Klassen.',
-        `Pflanzen nebeneinander ähneln sich. Eine Pflanzung aus ${v('w')} Pflanzen hat die Varianz unten mit einer Standortkorrelation ${v('ρ')} von ${rho}, einer Einstellung; wo die Pflanzen einer Sorte zusammenstehen, wird außerdem der quadrierte Standardfehler einer Sorte mit ${v('n')} Pflanzungen vervielfacht. Mit ${v('ρ')} = 0 wären beide die des Lehrbuchs.`,
+        `Pflanzen nebeneinander ähneln sich. Eine Pflanzung aus ${v('w')} Pflanzen hat die Varianz unten mit einer Standortkorrelation ${v('ρ')} von ${rho}, einer Einstellung; wo die Pflanzen einer Sorte zusammenstehen, wird außerdem der quadrierte Standardfehler einer Sorte mit ${v('n')} Pflanzungen vervielfacht. Sie stehen zusammen in einer Klasse, in der weder Blöcke noch Reihen und Spalten sie getrennt zeigen, sofern die Einstellungen nichts anderes sagen. Mit ${v('ρ')} = 0 wären beide die des Lehrbuchs.`,
       ],
       formulas:
         settings.scale === 'ratio'
           ? [
               `log ${v('μ', 'ij')} = ${v('Sorte', 'i')} + ${v('Block', 'j')}`,
-              `Var(Gewicht) = ${v('φ')} ${v('μ', '', '2')} (${v('ρ')} + (1 − ${v('ρ')}) / ${v('w')}), &nbsp; Var(Früchte) = ${v('φ')} ${v('μ')} (${v('ρ')} + (1 − ${v('ρ')}) / ${v('w')})`,
-              `${v('φ')} = Σ (${v('y')} − ${v('μ')})<sup>2</sup> / Varianzfunktion / df, &nbsp; VK = 100 √${v('φ')} je Pflanze`,
+              `Var(Gewicht) = ${v('φ')} ${v('μ', '', '2')} (${v('ρ')} + (1 − ${v('ρ')}) / ${v('w')}), &nbsp; Var(Früchte) = ${v('φ', 'c')} ${v('μ')} (${v('ρ')} + (1 − ${v('ρ')}) / ${v('w')})`,
+              `${v('φ', 'c')} = 1 + ${v('k')} × mittlere Früchte der Klasse, ${v('k')} so, dass Σ (${v('y')} − ${v('μ')})<sup>2</sup> / Varianz = df; ein ${v('φ')} für alle Klassen, wo es höchstens 1 ist`,
+              `Gewichte: ${v('φ')} = Σ (${v('y')} − ${v('μ')})<sup>2</sup> / (Varianz / ${v('φ')}) / df, &nbsp; VK = 100 √${v('φ')} je Pflanze`,
               `Intervall: exp( log ${v('μ')} ± ${v('t', 'df')} · se ), &nbsp; zusammen: se<sup>2</sup> × (1 + ${v('n')}${v('ρ')} / (1 − ${v('ρ')}))`,
             ]
           : [
               `${v('y', 'ij')} = ${v('Sorte', 'i')} + ${v('Block', 'j')} + Fehler, &nbsp; Var = ${v('σ', '', '2')} (${v('ρ')} + (1 − ${v('ρ')}) / ${v('w')})`,
-              `Intervall: Mittel ± ${v('t', 'df')} · se, &nbsp; GD = ${v('t', 'df')} √(2 MQ / ${v('r')}), &nbsp; VK = 100 √MQ / Mittel`,
-              `zusammen: se<sup>2</sup> × (1 + ${v('n')}${v('ρ')} / (1 − ${v('ρ')}))`,
+              `Intervall: Mittel ± ${v('t', 'df')} · se, &nbsp; GD = ${v('t', 'df')} √(2 MQ (${v('ρ')} + (1 − ${v('ρ')}) / ${v('w')}) / ${v('r')}), &nbsp; VK = 100 √MQ / Mittel`,
+              `zusammen: se<sup>2</sup> und GD<sup>2</sup> × (1 + ${v('n')}${v('ρ')} / (1 − ${v('ρ')}))`,
             ],
       assumes:
-        'Eine Streuung für alle Sorten und Klassen auf der verwendeten Skala; Blöcke addieren sich ohne Wechselwirkung. Ein Block geht ein, wenn jede Pflanzung einen hat und jede Klasse durch sie zusammenhängt; sonst tritt der Ort der Pflanzen (Boden, Beet, Topf, Sack) an seine Stelle, wo er eine Klasse verbindet.',
+        'Eine Streuung für alle Sorten und Klassen auf der verwendeten Skala, bei Anzahlen eine Weise, in der sie mit ihrer Größe wächst; Blöcke addieren sich ohne Wechselwirkung. Ein Block geht ein, wenn jede Pflanzung einen hat und jede Klasse durch sie zusammenhängt; sonst tritt der Ort der Pflanzen (Boden, Beet, Topf, Sack) an seine Stelle, wo er eine Klasse verbindet.',
       limits: `Bei einzelnen Pflanzen mit hoher Streuung sind die Intervalle etwas zu eng: siehe „Wie oft die Intervalle halten“ unten. Eine Sorte, von der nichts geerntet wurde, hat den Schätzwert 0 ohne Intervall.${settings.scale === 'difference' ? ' Die GD steht nur dort, wo die Wiederholung gleich und F signifikant ist.' : ''}`,
       source:
-        'McCullagh & Nelder (1989) Generalized Linear Models Kap. 8-9; Gomez & Gomez (1984) Statistical Procedures for Agricultural Research Kap. 2; Searle, Speed & Milliken (1980) Am. Stat. 34:216 zu Mitteln über Blöcke; Liang & Zeger (1986) Biometrika 73:13 zur Varianz',
+        'McCullagh & Nelder (1989) Generalized Linear Models Kap. 8-9; Gomez & Gomez (1984) Statistical Procedures for Agricultural Research Kap. 2; Searle, Speed & Milliken (1980) Am. Stat. 34:216 zu Mitteln über Blöcke; Liang & Zeger (1986) Biometrika 73:13 zur Varianz; Breslow (1984) Appl. Stat. 33:38 zur Dispersion von Anzahlen',
     },
     {
       id: 'comparisons',
@@ -94,7 +95,7 @@ function methods(settings: Settings): readonly Method[] {
       title: 'Tage bis zur ersten reifen Frucht',
       words: [
         `Tage ${settings.firstRipeFrom === 'sown' ? 'von der Aussaat' : 'vom Auspflanzen'} bis zur ersten reifen Ernte oder zum ersten Vermerk „reif“, je nachdem, was früher ist. Eine am Saisonende nicht reife Pflanzung ist bis dahin unreif: Sie fehlt nicht, und der letzte Tag ist nicht ihr Datum. Eine durch Krankheit, Schädlinge oder Schwäche verlorene kann nicht mehr reifen und bleibt bis zum Ende der Kurve unreif; eine durch Unfall verlorene scheidet mit ihrer Entfernung aus.`,
-        'Beobachteter Median: Kaplan-Meier, der erste Tag, an dem die Hälfte der Pflanzungen reife Früchte hatte, mit Log-log-Grenzen. „Nicht erreicht“, wo weniger als die Hälfte reifte.',
+        'Beobachteter Median: Kaplan-Meier, der erste Tag, an dem mehr als die Hälfte der Pflanzungen reife Früchte hatte; wo es genau die Hälfte war, die Mitte zur nächsten. Seine Log-log-Grenzen stehen in den offenen Daten, auf den Seiten nur dort, wo es beide gibt, und das braucht mehr Pflanzungen, als ein Gartenversuch hat: Aus zwei oder drei Pflanzungen lässt sich nicht sagen, wie spät der Median sein kann; das muss das Intervall des Modells sagen. „Nicht erreicht“, wo weniger als die Hälfte reifte. Durch Unfall verlorene Pflanzungen zählen nicht unter die am Ende reifen.',
         'Modell: Lebensdauermodell (accelerated failure time) mit Log-Normalverteilung, ein Median je Sorte, eine Streuung für die Saison. Eine reif gefundene Frucht reifte nach der letzten Kontrolle, bei der die Pflanze unreif war, oder nach der Kontrolle, die im Takt der Saison davor lag, je nachdem, was später ist.',
       ],
       formulas: [
@@ -199,7 +200,7 @@ function methods(settings: Settings): readonly Method[] {
       id: 'expected',
       title: 'Erwartet für die nächste Saison',
       words: [
-        'Alle Saisons zusammen. Der Schätzwert jeder Saison geht mit seinem eigenen Standardfehler ein, der verbreitert wird, weil er aus wenigen Freiheitsgraden geschätzt ist; bei zwei oder weniger wird er von den anderen Saisons geliehen, und wo keine Saison einen hat, wird er angenommen: ein Variationskoeffizient von 40 % je Pflanze für Ertrag und Früchte (übliche Praxis, ohne Quelle), 15 % je Pflanzung für Tage, ein Fünftel der Skala für eine Bewertung, 20 % für ein Maß (aus dem Gedächtnis). Die Seite sagt, bei welcher Sorte.',
+        'Alle Saisons zusammen. Der Schätzwert jeder Saison geht mit seinem eigenen Standardfehler ein, der verbreitert wird, weil er aus wenigen Freiheitsgraden geschätzt ist; bei zwei oder weniger wird er von den anderen Saisons geliehen, und wo keine Saison einen hat, wird er angenommen: ein Variationskoeffizient von 40 % je Pflanze für Ertrag und Früchte (übliche Praxis, ohne Quelle), 15 % je Pflanzung für Tage, ein Fünftel der Skala für eine Bewertung, 20 % für ein Maß (aus dem Gedächtnis). Gemeinsam erfasste oder zusammenstehende Pflanzen zählen dabei wie in der Varianz des Ertrags. Die Seite sagt, bei welcher Sorte.',
         'Der Beitrag einer Sorte wird zu ihrer Klasse gezogen: umso weiter, je weniger Pflanzen und Saisons sie hat und je mehr sich eine Sorte von Saison zu Saison ändert. Wie weit, steht bei jedem erwarteten Wert.',
         'Ertrag, Früchte und Tage werden logarithmiert, Bewertungen und Maße genommen, wie sie sind, Anteile von 0 bis 1. Ein Ertrag von 0 geht ein als Logarithmus der halben kleinsten Pflanzung der Klasse, mit einem Spielraum so weit wie sein Abstand von der Klasse; eine Sorte, die nie reifte, als später als das Saisonende, mit der Streuung der Saison.',
         'Der erwartete Wert ist der der Sorte in einer durchschnittlichen Saison, sein Intervall eine Vorhersage: Die Änderung von Saison zu Saison ist darin. Gute und schlechte Jahre als solche sind es nicht.',
@@ -223,7 +224,7 @@ function methods(settings: Settings): readonly Method[] {
       words: [
         `${settings.verdicts.simulations} nächste Saisons werden mit dem Startwert ${settings.verdicts.seed} gezogen: Streuungen, Klassenmittel und Sorten gemeinsam, dazu eine neue Saison für jede Sorte und jedes Merkmal. Werte werden zu Punkten von 0 bis 100, geradlinig von schlecht nach gut und außerhalb flach; wo kein Bereich gesetzt ist, reicht er von zwei Standardabweichungen zwischen den Sorten unter der Mitte der Klasse bis zwei darüber, damit die Gewichte wiegen, was sie sagen. Die Punktzahl ist das gewichtete Mittel der Punkte.`,
         'Eine Sorte verdient in einer gezogenen Saison einen Platz, wenn sie für die vorhandenen Plätze zu den besten ihrer Klasse gehört und mindestens so gut ist wie die Messlatte: eine unerprobte Sorte in der Mitte der Klasse oder die Vergleichssorte. Bei Gleichstand am letzten Platz wird er geteilt.',
-        `Anteil mindestens ${comma(settings.verdicts.keepFrom)}: behalten. Erreicht die Messlatte in weniger als ${comma(settings.verdicts.dropBelow)} der Saisons: aufgeben. Anteil unter ${comma(settings.verdicts.dropBelow)}, obwohl sie die Messlatte öfter erreicht: kein Platz. Sonst: noch einmal versuchen. Innerhalb von 0,01 um eine Grenze sagt die Seite „auf der Kippe“.`,
+        `Anteil mindestens ${comma(settings.verdicts.keepFrom)}: behalten. Erreicht die Messlatte in weniger als ${comma(settings.verdicts.dropBelow)} der Saisons: aufgeben. Anteil unter ${comma(settings.verdicts.dropBelow)}, obwohl sie die Messlatte öfter erreicht: kein Platz. Sonst: noch einmal versuchen. Liegt einer der Anteile innerhalb von 0,01 um seine Grenze, sagt die Seite „auf der Kippe“.`,
         'Die Liste füllt die Plätze in der Reihenfolge der Anteile, nur nicht mit einer Sorte, die aufgegeben werden soll; die Summe der Anteile sagt, wie viele davon voraussichtlich richtig sind.',
         'Eine gezogene Saison scheitert, wenn in ihr eine Grenze verfehlt wird, die nicht verfehlt werden darf. Bei einem Merkmal, das für eine Sorte nie erfasst wurde, gilt die Grenze als nicht geprüft: nicht gescheitert, aber kein Behalten. Wo Früchte gezählt wurden, muss die obere Wilson-Grenze von k von n die Grenze einhalten.',
         'Was eine weitere Saison klären würde: Der Abstand der Punktzahl zu dem, was einen Platz verdient, wird als normalverteilt angenommen, und eine weitere Saison mit so vielen Pflanzen macht den eigenen Beitrag der Sorte dazu genauer.',
@@ -354,6 +355,8 @@ export const german: Words = {
       `Verwertbarer Ertrag je gesetzter Pflanze, mit Intervallen zu ${level}; n zählt Pflanzungen`,
     weight: 'Gewicht',
     weightTo: (date: string) => `Gewicht bis ${date}`,
+    earlyCv: (date: string, cv: string, isWide: boolean) =>
+      `Gewicht bis ${date}: VK ${cv} % je Pflanze${isWide ? '; bei so viel Streuung sind Unterschiede kaum zu sehen, und seine Intervalle sind etwas zu eng' : ''}.`,
     fruits: 'Früchte',
     culls: 'Ausschuss',
     power: (plantings: string, difference: string) =>
@@ -364,7 +367,7 @@ export const german: Words = {
       `Tage ${isSown ? 'von der Aussaat' : 'vom Auspflanzen'} bis zur ersten reifen Frucht, mit Intervallen zu ${level}`,
     ripeByEnd: 'Bis zum Ende reif',
     model: 'Modell',
-    medianSeen: 'Median, beobachtet',
+    medianSeen: 'Median dieser Pflanzungen',
     medianDegreeDays: 'Median, Gradtage',
     claim: 'Angabe auf der Tüte',
     claimed: (range: string, verdict: string) => `${range}: ${verdict}`,
@@ -383,7 +386,7 @@ export const german: Words = {
     },
     countsPlantings: 'n zählt Pflanzungen.',
     looks: (days: number) =>
-      `Eine reif gefundene Pflanzung kann schon bis zu ${days} Tage reif gewesen sein; das Modell berücksichtigt das, der Median nicht.`,
+      `Eine reif gefundene Pflanzung kann schon bis zu ${days} Tage reif gewesen sein; das Modell berücksichtigt das, der Median nicht. Das Intervall ist das des Modells: Wenige Pflanzungen allein können ihren Median nicht begrenzen.`,
     degreeDays: (base: string, cap: string | null, method: number) =>
       `Gradtage über ${base} °C${cap === null ? '' : `, gekappt bei ${cap} °C`}, Verfahren ${method} von McMaster & Wilhelm (1997).`,
     measures: (level: string) => `Messungen, Mittel von Pflanzungen mit Intervallen zu ${level}`,
@@ -406,7 +409,7 @@ export const german: Words = {
       `${what}, neue Sorten im Verhältnis zu den bewährten: ${figure}; ${apart}.`,
     difference: (what: string, figure: string, apart: string) =>
       `${what}, neue Sorten minus bewährte: ${figure}; ${apart}.`,
-    apart: 'sie sind in diesem Versuch getrennt',
+    apart: 'für sich genommen sind sie in diesem Versuch getrennt',
     notApart: 'sie sind in diesem Versuch nicht getrennt',
     cautions: {
       'no-residual-df': () =>
@@ -467,18 +470,19 @@ export const german: Words = {
     ripening: {
       newName: (name: string) => `${name}, neu`,
       ripe: (k: string, n: string) => `${k} von ${n} reif`,
-      first: (name: string) => `${name} reifte zuerst`,
+      what: 'Tage bis zur ersten reifen Frucht',
       allRipe: 'am Ende hatte jede Pflanzung reife Früchte',
       unripe: (list: string) => `Pflanzungen ohne reife Frucht am Ende: ${list}`,
       half: 'Bei keiner Sorte reifte die Hälfte der Pflanzungen',
       measure: (isSown: boolean) =>
         `Anteil der Pflanzungen mit reifer Frucht nach Tagen ab ${isSown ? 'Aussaat' : 'Auspflanzen'} (Kaplan-Meier); der obere Rand jedes Streifens bedeutet alle.`,
       axis: (isSown: boolean) => `Tage ab ${isSown ? 'Aussaat' : 'Auspflanzen'}`,
-      median: (level: string) => `Median der Tage bis zur ersten reifen Frucht (Intervall zu ${level})`,
+      median: 'Tage bis zur ersten reifen Frucht, Modell',
     },
     tradeOff: {
-      both: (names: string, trait: string) => `Bei Ertrag und ${trait} über der Mitte der Klasse: ${names}`,
-      none: (trait: string) => `Keine Sorte liegt bei Ertrag und ${trait} über der Mitte der Klasse`,
+      both: (names: string, trait: string) =>
+        `Schätzwerte bei Ertrag und ${trait} über der Mitte der Klasse: ${names}; die Kreuze sagen, wie sicher`,
+      none: (trait: string) => `Kein Schätzwert liegt bei Ertrag und ${trait} über der Mitte der Klasse`,
       measure: (trait: string, level: string) =>
         `Ertrag je Pflanze gegen ${trait}; die Kreuze sind die Intervalle (${level}) von beiden. Raute: neu. Kreis: wiederholt angebaut.`,
     },
@@ -522,8 +526,8 @@ export const german: Words = {
     weatherText: (days: string, mean: string, nights: string, rain: string) =>
       `${days} Tage erfasst: Mittel ${mean}, ${nights} Nächte unter 10 °C, ${rain} Regen.`,
     one: 'Eine Saison: Diese Zahlen sagen, was diese Pflanzen in ihr brachten.',
-    together: (rho: string) =>
-      `Pflanzen einer Sorte standen zusammen, daher lassen sich Sorte und Standort nicht ganz auseinanderhalten; die Intervalle sind für eine Standortkorrelation von ${rho} verbreitert.`,
+    together: (rho: string, classes: readonly string[]) =>
+      `Pflanzen einer Sorte standen zusammen${classes.length === 0 ? '' : ` (${listed(classes)})`}, daher lassen sich Sorte und Standort nicht ganz auseinanderhalten; die Intervalle sind für eine Standortkorrelation von ${rho} verbreitert.`,
     toMap: 'Wo sie standen',
     toHandout: 'Der Handzettel für den Vereinsabend',
   },
@@ -534,7 +538,7 @@ export const german: Words = {
     bySeason: 'Saison für Saison',
     bySeasonCaption: (level: string) => `Beobachtet, mit Intervallen zu ${level}`,
     yield: 'Ertrag je Pflanze',
-    median: 'Median der Tage bis zur ersten reifen Frucht',
+    median: 'Tage bis zur ersten reifen Frucht, Modell',
     rating: (trait: string) => `Verkoster: ${trait}`,
     shares: 'Anteile',
     sharesCaption: (level: string) => `k von n, mit Intervallen zu ${level} (Wilson)`,
@@ -625,9 +629,9 @@ export const german: Words = {
       `Angaben von ${season}, die keine einfachen Zahlen sind: unter einer Grenze ${below}, über einer Grenze ${above}, Spuren ${traces}. Wie sie zählen, steht bei ihren Meldungen.`,
   },
   fruit: {
-    title: (name: string, length: string) => `${name} hat die längsten Früchte, im Mittel ${length}`,
+    title: (name: string, length: string) => `Früchte im gleichen Maßstab; das längste Mittel hat ${name}, ${length}`,
     measure: (isInches: boolean) =>
-      `Früchte im gleichen Maßstab, aus mittlerer Länge und Breite der Saison; ein Strich ist ${isInches ? 'ein Zoll' : 'ein Zentimeter'}. Farben: reif, am Stiel die unreife.`,
+      `Aus mittlerer Länge und Breite der Saison; ein Strich ist ${isInches ? 'ein Zoll' : 'ein Zentimeter'}. Farben: reif, am Stiel die unreife.`,
     length: 'Länge',
     width: 'Breite',
     ripe: 'Farbe reif',
@@ -1307,7 +1311,7 @@ export const german: Words = {
     },
     kept: {
       title: 'Ob die Anteile Wort halten',
-      text: 'Gärten wurden mit bekannten Wahrheiten gezogen (Ertrag, Geschmack und erste reife Frucht als Ziele; 1 bis 5 Saisons, 5 bis 30 Sorten, 1 bis 6 Pflanzen), beraten und an der nächsten Saison gemessen, die dann gezogen wurde. Im Modell erhält eine Sorte, der ein Platz in 80 von 100 Saisons zugesagt wird, ihn in rund 80, und kein Zehntel der Anteile liegt um mehr als 2 daneben. Zu vorsichtig sind die Anteile, wo Sorten sich von Saison zu Saison weniger ändern als angenommen und wenig erfasst ist: nach einer einzigen Saison mit Sorten, die sich um 15 oder 30 % unterscheiden, wird, was 75 heißt, in rund 92 von 100 erreicht, und was 15 heißt, in weniger als 10; über zwei Saisons liegen sie um bis zu 10 daneben, über eine bis fünf um bis zu 8. Wo Merkmale gegeneinander stehen oder Sorten sich doppelt so stark unterscheiden wie angenommen, versprechen hohe Anteile bis zu 4 zu viel. Die Liste ist nie schlechter als eine der beiden einfachen Regeln.',
+      text: 'Gärten wurden mit bekannten Wahrheiten gezogen (Ertrag, Geschmack und erste reife Frucht als Ziele; 1 bis 5 Saisons, 5 bis 30 Sorten, 1 bis 6 Pflanzen), beraten und an der nächsten Saison gemessen, die dann gezogen wurde. Im Modell erhält eine Sorte, der ein Platz in 80 von 100 Saisons zugesagt wird, ihn in rund 80, und kein Zehntel der Anteile liegt um mehr als 2 daneben. Zu vorsichtig sind die Anteile, wo Sorten sich von Saison zu Saison weniger ändern als angenommen und wenig erfasst ist: nach einer einzigen Saison mit Sorten, die sich um 15 oder 30 % unterscheiden, wird, was 75 heißt, in rund 92 von 100 erreicht, und was 15 heißt, in weniger als 10; über zwei Saisons liegen sie um bis zu 10 daneben, über eine bis fünf um bis zu 8. Wo Merkmale gegeneinander stehen oder Sorten sich doppelt so stark unterscheiden wie angenommen, versprechen hohe Anteile bis zu 4 zu viel. In keiner Einstellung zeigte sich die Liste schlechter als eine der beiden einfachen Regeln.',
       tenthsCaption: 'Aus dem Modell gezogen: gesagte und verdiente Anteile, in 100 Saisons',
       gardens: {
         'the model, variances from the priors': 'das Modell, Varianzen aus den Vorannahmen',
@@ -1345,7 +1349,7 @@ export const german: Words = {
     older: 'Die Empfehlung steht nur auf dem Handzettel der letzten Saison.',
     class: 'Klasse',
     howToRead:
-      'Ein Intervall in Klammern enthält bei üblicher Einstellung in 95 von 100 solchen Versuchen das, worum es geht; n sagt, wie viele Pflanzungen oder Verkoster hinter einer Zahl stehen. Sorten, deren Intervalle sich weit überlappen, sind in diesem Versuch nicht getrennt. Ein Sommer ist ein Sommer.',
+      'Ein Intervall in Klammern enthält bei üblicher Einstellung in 95 von 100 solchen Versuchen das, worum es geht; n sagt, wie viele Pflanzungen oder Verkoster hinter einer Zahl stehen. Ob zwei Sorten in diesem Versuch getrennt sind, sagen die Buchstaben auf der Seite der Saison, nicht die Überlappung ihrer Intervalle. Ein Sommer ist ein Sommer.',
     cautions:
       'Scharfer Paprika brennt auf der Haut und in den Augen: Handschuhe tragen und von Kindern fernhalten. Früchte unbekannter Kreuzungen sind nicht zum Essen. Paprika und Tomaten werden nur nach geprüften Rezepten haltbar gemacht. Gebeiztes Saatgut ist nicht zum Essen oder Verfüttern.',
     site: 'Alles ausführlich:',
@@ -1364,7 +1368,10 @@ export const german: Words = {
       ['Block', 'Pflanzungen, die zusammengefasst sind, weil ihre Standorte sich gleichen.'],
       ['n', 'Auf wie vielen Pflanzungen (oder Verkostern oder Samen) eine Zahl beruht.'],
       ['Intervall', 'Von wo bis wo die wahre Zahl nach diesen Pflanzen gut liegen kann.'],
-      ['Vorhersageintervall', 'Von wo bis wo die Zahl der nächsten Saison gut liegen kann.'],
+      [
+        'Vorhersageintervall',
+        'Von wo bis wo das eigene Mittel einer Sorte in einer durchschnittlichen nächsten Saison gut liegen kann; ein gutes oder schlechtes Jahr und der Zufall der Pflanzen kommen hinzu.',
+      ],
       ['VK', 'Variationskoeffizient: wie sehr Pflanzen einer Sorte sich unterscheiden, in Prozent ihres Mittels.'],
       ['Buchstaben', 'Zwei Sorten mit einem gemeinsamen Buchstaben sind in diesem Versuch nicht getrennt.'],
       ['GD', 'Grenzdifferenz: die kleinste Differenz zweier Mittel, die als getrennt gilt.'],
@@ -1422,7 +1429,7 @@ export const german: Words = {
         : `Die Liste für ${spots === 1 ? 'den Platz' : `die ${spots} Plätze`}, nach Anteil geordnet: ${listed(names)}. Davon ${names.length === 1 ? '' : `(${names.length}) `}voraussichtlich richtig: ${right}.`,
     left: (n: number) => (n === 1 ? 'Ein Platz bleibt für einen Neuling.' : `${n} Plätze bleiben für Neulinge.`),
     gain: (points: string) =>
-      `Die Liste bringt je Platz voraussichtlich ${points} von 100 Punkten mehr als ebenso viele Neulinge.`,
+      `Die Liste bringt je Platz voraussichtlich ${points} von 100 Punkten mehr als Sorten in der Mitte ihrer Klasse.`,
     table: {
       caption: (level: string) =>
         `Urteile nach Anteil geordnet; erwartete Werte in einer durchschnittlichen Saison mit Vorhersageintervallen zu ${level}`,
@@ -1443,6 +1450,7 @@ export const german: Words = {
     notGrown: (year: string) => `Zuletzt ${year} angebaut; das Urteil beruht auf älteren Saisons.`,
     reason: (trait: string, value: string, bar: string, points: string, isFor: boolean) =>
       `${capital(trait)}: ${value} erwartet, ${bar} bei der Messlatte; ${points} Punkte ${isFor ? 'dafür' : 'dagegen'}.`,
+    against: (text: string) => `Dagegen: ${text}`,
     reasonEqual: (trait: string, value: string) => `${capital(trait)}: ${value} erwartet, gleich der Messlatte.`,
     isBar: 'Sie ist selbst die Messlatte.',
     fragile: (trait: string, isDoubled: boolean, word: string) =>
@@ -1452,7 +1460,7 @@ export const german: Words = {
     settles: (chances: readonly string[]) =>
       `Wahrscheinlichkeit, dass eine weitere Saison es klärt: ${listed(chances)}.`,
     settlesWith: (chance: string, plants: number) => `${chance} (${plants === 1 ? '1 Pflanze' : `${plants} Pflanzen`})`,
-    notByPlants: 'Mehr Pflanzen werden es nicht klären, eine andere Saison vielleicht.',
+    notByPlants: 'Selbst sechs Pflanzen klären es in weniger als der Hälfte solcher Saisons: Es braucht mehrere.',
     notSoon: 'Weder mehr Pflanzen noch eine weitere Saison werden es wohl klären.',
     own: (percent: string) =>
       `${percent} des Abstands von der Klasse kommen aus den eigenen Aufzeichnungen, der Rest ist zur Klasse gezogen.`,
@@ -1492,8 +1500,8 @@ export const german: Words = {
       sharesMeasure: (simulations: string, keep: string, drop: string) =>
         `Balken: von 100 simulierten Saisons die, in denen eine Sorte einen Platz verdient (${simulations} gezogen). Dünne Linie: erreicht die Messlatte. Linien bei ${drop} und ${keep}: unter der ersten aufgeben, ab der zweiten behalten.`,
       sharesAxis: 'von 100 simulierten Saisons',
-      expected: (trait: string, name: string) =>
-        `${name} ist in einer durchschnittlichen Saison voraussichtlich vorn: ${trait}`,
+      expected: (trait: string, names: readonly string[], isAll: boolean) =>
+        `${capital(trait)}, erwartet in einer durchschnittlichen Saison: ${names.join(', ')}${isAll ? '' : '; die übrigen dahinter'}`,
       expectedMeasure: (axis: string, level: string) =>
         `${axis}; Zeichen: erwartet in einer durchschnittlichen Saison, Balken: Vorhersageintervalle zu ${level}, graue Striche: Saisons wie beobachtet. Dünne Linie: der Zug vom eigenen Mittel zur Klasse. Raute: neu in der letzten Saison. Kreis: wiederholt angebaut.`,
       newcomer: 'Neuling',

@@ -1,0 +1,45 @@
+import type { AdditiveFit } from '../numerics/additive.ts';
+import { findRoot } from '../numerics/root.ts';
+import type { Unit } from './units.ts';
+
+/** How far the spread of fruit numbers grows with their size, in one season. */
+export interface CountSpread {
+  /** k of a class's dispersion 1 + k m; 0 where fruit numbers vary no more than chance does. */
+  readonly k: number;
+  /** Mean number per plant of each class, and of all plants. */
+  readonly byClass: ReadonlyMap<string, number>;
+  readonly all: number;
+}
+
+/** Dispersion of a class relative to the season's. */
+export function relativeDispersion({ byClass, all }: CountSpread, k: number, classId: string): number {
+  return (1 + k * (byClass.get(classId) ?? all)) / (1 + k * all);
+}
+
+function meanPerPlant(units: readonly Unit[]): number {
+  const plants = units.reduce((sum, unit) => sum + unit.plants, 0);
+  return units.reduce((sum, { y, plants: own }) => sum + own * y, 0) / plants;
+}
+
+/**
+ * One dispersion cannot serve classes of few large and of many small fruits: it is 1 + k m for a class of mean m,
+ * k such that Pearson's statistic is the residual degrees of freedom. With one class this is the usual dispersion;
+ * where that is below 1 it holds for every class.
+ *
+ * @param units     plantings in the fit, with their fruits per plant
+ * @param variance  variance of each relative to a single plant's
+ * @param fit       their quasi-Poisson fit
+ * @source Breslow (1984) Appl. Stat. 33:38 for k by moments; McCullagh & Nelder (1989) ch. 10 for a modelled dispersion
+ */
+export function countSpread(units: readonly Unit[], variance: readonly number[], fit: AdditiveFit): CountSpread {
+  const classes = [...new Set(units.map(({ classId }) => classId))];
+  const byClass = new Map(classes.map((id) => [id, meanPerPlant(units.filter(({ classId }) => classId === id))]));
+  const all = meanPerPlant(units);
+  const { dispersion, residualDf, fitted } = fit;
+  if (dispersion === null || dispersion <= 1) return { k: 0, byClass, all };
+  const squares = units.map(({ y }, i) => (y - fitted[i]!) ** 2 / (fitted[i]! * variance[i]!));
+  const excess = (k: number): number =>
+    units.reduce((sum, { classId }, i) => sum + squares[i]! / (1 + k * byClass.get(classId)!), 0) - residualDf;
+  const most = (dispersion - 1) / Math.min(...byClass.values());
+  return { k: classes.length === 1 ? most : findRoot(excess, 0, 2 * most), byClass, all };
+}
