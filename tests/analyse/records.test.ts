@@ -456,6 +456,35 @@ describe('ratings', () => {
   });
 });
 
+describe('the least significant difference', () => {
+  const lsd = (two: number, plants = '1', settings = 'classes:\n  a: {scale: difference}\n') => {
+    const rows = [1, 2, 3].flatMap((i) => [`a${i},one,1`, `b${i},two,${i === 3 ? plants : 1}`]);
+    const grams = (row: string): number => {
+      const [id, variety, n] = row.split(',') as [string, string, string];
+      return Number(n) * ((variety === 'one' ? 500 : two) + [0, 30, 60][Number(id.slice(1)) - 1]!);
+    };
+    return seenIn({
+      'trial.yaml': `title: LSD\n${settings}spot_correlation: 0\n${SEASON}`,
+      'varieties.csv': 'variety,class\none,a\ntwo,a\n',
+      '2026/plantings.csv': `planting,variety,plants\n${rows.join('\n')}\n`,
+      '2026/harvests.csv': `date,planting,weight_g\n${rows.map((row) => `2026-08-01,${row.split(',')[0]},${grams(row)}`).join('\n')}\n`,
+    }).models.get('yield')!;
+  };
+  it('is t √(2 MS / r) where every variety has as many plantings and F is significant', () => {
+    // Mean square 900 on 4 df; t by R, qt(0.975, 4).
+    expect(lsd(900).lsd.get('a')).toBeCloseTo(2.776445105198 * Math.sqrt(600), 6);
+  });
+  it('is left out where F is not significant, or plantings differ in their plants', () => {
+    expect(lsd(510).f.get('a')!.p).toBeGreaterThan(0.05);
+    expect(lsd(510).lsd.get('a')).toBeNull();
+    expect(lsd(900, '2').f.get('a')!.p).toBeLessThan(0.05);
+    expect(lsd(900, '2').lsd.get('a')).toBeNull();
+  });
+  it('is not there on the ratio scale', () => {
+    expect(lsd(900, '1', 'classes:\n  a: {}\n').lsd.get('a')).toBeNull();
+  });
+});
+
 describe('how plantings stand', () => {
   const layout = (
     rows: readonly string[],
