@@ -1,7 +1,7 @@
 import type { SeasonSeen, VarietySeen } from '../src/analyse/seen.ts';
 import { medianText } from '../src/present/classTables/ripening.ts';
 import type { Estimate } from '../src/terms/estimate.ts';
-import { withN } from '../src/present/classTables/source.ts';
+import { fromNothing, withN } from '../src/present/classTables/source.ts';
 import type { SiteContent } from './content.ts';
 
 /** Days to first ripe fruit by the model, which can bound them; the median of the plantings where it has none. */
@@ -17,7 +17,7 @@ export function figuresOf(content: SiteContent, seen: SeasonSeen, own: VarietySe
   const { writing } = content;
   const { id } = own.variety;
   const { figure } = writing.words;
-  const yields = seen.models.get('yield')?.estimates.get(id);
+  const yields = fromNothing(seen.models.get('yield')?.estimates.get(id));
   const model = seen.ripeningModel?.estimates.get(id);
   const flavour = [...seen.ratings.values()][0];
   const rating = flavour?.estimates.get(id);
@@ -26,7 +26,7 @@ export function figuresOf(content: SiteContent, seen: SeasonSeen, own: VarietySe
     `${own.plantsSetOut}`,
     yields ? withN(writing.interval(yields, 'g'), yields.n, writing) : figure.notRecorded,
     ripeText(own, model, writing),
-    rating ? withN(writing.interval(rating, 'points'), rating.n, writing) : figure.notRecorded,
+    rating ? withN(writing.interval(rating, 'points'), rating.tasters, writing) : figure.notRecorded,
   ];
 }
 

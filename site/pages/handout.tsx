@@ -69,7 +69,11 @@ export function handoutPage(content: SiteContent, seen: SeasonSeen): Page {
       </div>
       <div class="side">
         <Figures content={content} seen={seen} />
-        <p>{say.howToRead}</p>
+        <p>
+          {say.howToRead(
+            writing.number(100 * trial.settings.interval, (100 * trial.settings.interval) % 1 === 0 ? 0 : 1),
+          )}
+        </p>
         <p class="caution">{say.cautions}</p>
         {content.qr === null || url === null ? null : (
           <div class="qr">

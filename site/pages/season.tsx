@@ -21,6 +21,7 @@ function weatherSentence({ season }: SeasonSeen, { writing }: SiteContent): stri
     writing.number(days),
     writing.quantity(mean, '°C'),
     writing.number(nights),
+    writing.quantity(10, '°C'),
     writing.quantity(rain, 'rain'),
   );
 }

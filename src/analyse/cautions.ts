@@ -1,4 +1,5 @@
 import type { Settings } from '../terms/settings.ts';
+import { relativeVariance } from './plantModel.ts';
 import type { Planting, Trial } from '../terms/trial.ts';
 import type { SeasonSeen } from './seen.ts';
 
@@ -47,9 +48,9 @@ function growing(plantings: readonly Planting[], seen: SeasonSeen): readonly Cau
 }
 
 /** Over this a plant (or a planting of four and more) differences are hard to see (methods A1; facts of the trade 15). */
-export function isHighCv(cv: number, plantings: readonly Planting[]): boolean {
+export function isHighCv(cv: number, plantings: readonly Planting[], spotCorrelation: number): boolean {
   const isGroups = plantings.every(({ plants }) => plants >= 4);
-  return isGroups ? cv * Math.sqrt(0.25) > 30 : cv > 50;
+  return isGroups ? cv * Math.sqrt(relativeVariance(4, spotCorrelation)) > 30 : cv > 50;
 }
 
 function classMeansDiffer(seen: SeasonSeen, settings: Settings, classOf: (id: string) => string): boolean {
@@ -73,7 +74,9 @@ export function classCautions(trial: Trial, seen: SeasonSeen, classId: string): 
   if (plantings.length === 0) return [];
   const groups = byVariety(plantings);
   const cautions: Caution[] = [];
-  const model = seen.models.get('yield');
+  // Of a class that gave nothing the season's spread says nothing.
+  const gave = [...groups.keys()].some((id) => (seen.models.get('yield')?.estimates.get(id)?.estimate ?? 0) > 0);
+  const model = gave ? seen.models.get('yield') : undefined;
   if (model && model.residualDf <= 0) cautions.push({ kind: 'no-residual-df' });
   const single = [...groups].filter(([, own]) => own.length === 1).map(([id]) => id);
   if (model && model.residualDf > 0 && single.length > 0)
@@ -81,7 +84,7 @@ export function classCautions(trial: Trial, seen: SeasonSeen, classId: string): 
   const bedded = inOneBed(groups);
   if (bedded.length > 0) cautions.push({ kind: 'one-bed', varieties: bedded });
   cautions.push(...growing(plantings, seen));
-  if (model?.cvPercent != null && isHighCv(model.cvPercent, plantings))
+  if (model?.cvPercent != null && isHighCv(model.cvPercent, plantings, trial.settings.spotCorrelation))
     cautions.push({ kind: 'high-cv', cv: model.cvPercent });
   if (classMeansDiffer(seen, trial.settings, classOf)) cautions.push({ kind: 'class-sizes-differ' });
   const scores = seen.season.scores.filter(({ variety }) => classOf(variety) === classId);

@@ -1,6 +1,5 @@
 import { median } from 'simple-statistics';
 import { detectableNoncentrality } from '../numerics/power.ts';
-import { relativeDispersion } from './countSpread.ts';
 import type { PlantModel } from './plantModel.ts';
 import { relativeVariance } from './plantModel.ts';
 import { togetherFactor } from './units.ts';
@@ -34,7 +33,7 @@ export function detectableDifference(
   const plants = median(units.map((unit) => unit.plants));
   const mean = units.reduce((sum, { y }) => sum + y, 0) / units.length;
   const { classId } = units[0]!;
-  const unit = model.counts ? relativeDispersion(model.counts, model.counts.k, classId) / mean : 1;
+  const unit = (model.scales?.get(classId) ?? 1) * (model.family === 'poisson' ? 1 / mean : 1);
   const together = togetherFactor(model.layouts.get(classId), plantings, spotCorrelation);
   const se = Math.sqrt((model.dispersion * unit * relativeVariance(plants, spotCorrelation) * together) / plantings);
   const needed = detectableNoncentrality(0.8, model.residualDf, 1 - level) * Math.SQRT2 * se;

@@ -1,13 +1,13 @@
 import { blockFactor } from '../check/rules/blocks.ts';
 import type { BlockFactor } from '../check/rules/blocks.ts';
 import { fitAdditive } from '../numerics/additive.ts';
-import type { AdditiveFit, Family } from '../numerics/additive.ts';
+import type { AdditiveData, AdditiveFit, Family } from '../numerics/additive.ts';
 import { fUpperTail, tQuantile } from '../numerics/distributions.ts';
 import { equalityF } from '../numerics/wald.ts';
 import type { Estimate } from '../terms/estimate.ts';
 import type { Season } from '../terms/trial.ts';
-import { countSpread, relativeDispersion } from './countSpread.ts';
-import type { CountSpread } from './countSpread.ts';
+import { countSpread, relativeDispersions, sizeSpread } from './classSpread.ts';
+import type { CountSpread } from './classSpread.ts';
 import { layoutsOf, togetherFactor } from './units.ts';
 import type { Layout, Unit } from './units.ts';
 
@@ -35,8 +35,10 @@ export interface PlantModel {
   readonly residualDf: number;
   readonly dispersion: number | null;
   readonly cvPercent: number | null;
-  /** How the dispersion of fruit numbers differs between classes; null for every other model. */
+  /** Of fruit numbers; null for every other model. */
   readonly counts: CountSpread | null;
+  /** Dispersion of a class relative to the season's; null where it is one for all. */
+  readonly scales: ReadonlyMap<string, number> | null;
   readonly spotCorrelation: number;
   readonly estimates: ReadonlyMap<string, Estimate>;
   /** Classes with intervals. */
@@ -92,7 +94,6 @@ interface Fitted {
   readonly used: readonly Unit[];
   readonly variety: ReturnType<typeof index<string>>;
   readonly block: ReturnType<typeof index<string>> | null;
-  readonly variance: readonly number[];
   readonly fit: AdditiveFit;
   readonly layouts: ReadonlyMap<string, Layout>;
   readonly hasSpread: boolean;
@@ -120,19 +121,28 @@ function classF(
   return test && { value: test.f, df1: test.df1, df2: fit.residualDf, p: fUpperTail(test.f, test.df1, fit.residualDf) };
 }
 
-/** Least significant difference; only where replication is equal and F is significant (Gomez & Gomez 1984 §5.1). */
+/**
+ * Least significant difference: only where replication is equal, every pair is told equally well and F is
+ * significant (Gomez & Gomez 1984 §5.1).
+ */
 function classLsd(
-  fitted: Fitted,
+  { options, used, fit }: Fitted,
   members: readonly number[],
-  count: number | null,
+  covariance: ClassMeans['covariance'],
+  counts: readonly number[],
   f: ClassF | null,
-  inflation: number,
 ): number | null {
-  const { options, used, fit, variance } = fitted;
-  const samePlants = new Set(members.map((i) => used[i]!.plants)).size === 1;
-  if (options.family !== 'gaussian' || count === null || !samePlants || !f || f.p >= 1 - options.level) return null;
-  const each = (variance[members[0]!]! * (fit.dispersion ?? 0) * inflation) / count;
-  return tQuantile(0.5 + options.level / 2, fit.residualDf) * Math.sqrt(2 * each);
+  const isEqual = new Set(counts).size === 1 && new Set(members.map((i) => used[i]!.plants)).size === 1;
+  if (options.family !== 'gaussian' || !isEqual || !f || f.p >= 1 - options.level) return null;
+  const squares = covariance.flatMap((row, i) => row.slice(0, i).map((_, j) => squaredSed(covariance, i, j)));
+  const [least, most] = [Math.min(...squares), Math.max(...squares)];
+  if (most > least * (1 + 1e-9)) return null;
+  return tQuantile(0.5 + options.level / 2, fit.residualDf) * Math.sqrt(most);
+}
+
+/** Squared standard error of the difference of two varieties of a class. */
+function squaredSed(covariance: ClassMeans['covariance'], i: number, j: number): number {
+  return covariance[i]![i]! + covariance[j]![j]! - 2 * covariance[i]![j]!;
 }
 
 function classResult(fitted: Fitted, classId: string): ClassResult {
@@ -158,7 +168,6 @@ function classResult(fitted: Fitted, classId: string): ClassResult {
     return { n: counts[i]!, estimate, low, high, reason };
   });
   const f = classF(fitted, means.estimates, covariance);
-  const count = new Set(counts).size === 1 ? counts[0]! : null;
   return {
     means: {
       classId,
@@ -168,7 +177,7 @@ function classResult(fitted: Fitted, classId: string): ClassResult {
     },
     estimates,
     f,
-    lsd: classLsd(fitted, members, count, f, inflation[0] ?? 1),
+    lsd: classLsd(fitted, members, covariance, counts, f),
   };
 }
 
@@ -177,6 +186,13 @@ function spreads({ dispersion, family }: AdditiveFit, used: readonly Unit[]): bo
   const scale = Math.max(0, ...used.map(({ y }) => Math.abs(y)));
   const tiny = 1e-20 * (family === 'gamma' ? 1 : family === 'poisson' ? scale : scale * scale);
   return dispersion !== null && dispersion > tiny;
+}
+
+/** The data with the dispersion of each class in their variances, and of a measure in its weights. */
+function scaled(data: AdditiveData, used: readonly Unit[], scales: ReadonlyMap<string, number>): AdditiveData {
+  const of = used.map(({ classId }) => scales.get(classId)!);
+  const weight = data.family === 'gaussian' ? data.weight.map((own, i) => own / of[i]!) : data.weight;
+  return { ...data, weight, relativeVariance: data.relativeVariance.map((own, i) => own * of[i]!) };
 }
 
 /**
@@ -189,10 +205,8 @@ function spreads({ dispersion, family }: AdditiveFit, used: readonly Unit[]): bo
 export function fitPlantModel(season: Season, units: readonly Unit[], options: ModelOptions): PlantModel {
   const used = estimable(units, options);
   const classOf = new Map(used.map(({ planting, classId }) => [planting.id, classId]));
-  const factor = blockFactor(
-    used.map(({ planting }) => planting),
-    ({ id }) => classOf.get(id)!,
-  );
+  const plantings = used.map(({ planting }) => planting);
+  const factor = blockFactor(plantings, ({ id }) => classOf.get(id)!);
   const variety = index(used.map(({ planting }) => planting.variety));
   const block = factor.levels === null || !options.withBlocks ? null : index(factor.levels);
   const places = used.map(({ plants }) => relativeVariance(plants, options.spotCorrelation));
@@ -206,12 +220,11 @@ export function fitPlantModel(season: Season, units: readonly Unit[], options: M
   };
   const first = fitAdditive(data);
   const counts = options.family === 'poisson' ? countSpread(used, places, first) : null;
-  const variance = counts
-    ? places.map((own, i) => own * relativeDispersion(counts, counts.k, used[i]!.classId))
-    : places;
-  const fit = counts ? fitAdditive({ ...data, relativeVariance: variance }) : first;
-  const layouts = layoutsOf(season, units, factor.kind);
-  const fitted: Fitted = { options, used, variety, block, variance, fit, layouts, hasSpread: spreads(fit, used) };
+  const isMeasure = options.family === 'gaussian' && !options.isYield;
+  const scales = counts ? relativeDispersions(counts) : isMeasure ? sizeSpread(used) : null;
+  const fit = scales ? fitAdditive(scaled(data, used, scales)) : first;
+  const layouts = layoutsOf(season, units);
+  const fitted: Fitted = { options, used, variety, block, fit, layouts, hasSpread: spreads(fit, used) };
   const results = [...new Set(used.map(({ classId }) => classId))].map((classId) => classResult(fitted, classId));
   const estimates = new Map<string, Estimate>();
   for (const { planting } of units) {
@@ -227,6 +240,7 @@ export function fitPlantModel(season: Season, units: readonly Unit[], options: M
     dispersion: fit.dispersion,
     cvPercent: cvPercent(fit, used),
     counts,
+    scales,
     spotCorrelation: options.spotCorrelation,
     estimates,
     classes: fitted.hasSpread ? results.map(({ means }) => means) : [],

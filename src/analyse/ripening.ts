@@ -1,8 +1,9 @@
 import type { Day } from '../terms/day.ts';
 import type { Estimate } from '../terms/estimate.ts';
 import type { Settings } from '../terms/settings.ts';
-import type { Picked, Planting, Season } from '../terms/trial.ts';
+import type { Planting, Season } from '../terms/trial.ts';
 import { kaplanMeier, survivalQuantile } from '../numerics/kaplanMeier.ts';
+import { gaveSomething, hasUndatedRipening, pickRecord } from '../check/rules/recorded.ts';
 import type { SurvivalStep } from '../numerics/kaplanMeier.ts';
 
 /** When a planting ripened, or how long it was seen unripe; days from its start. */
@@ -26,11 +27,6 @@ export interface RipeningCurve {
   readonly steps: readonly SurvivalStep[];
 }
 
-/** True for fruit of any number or weight, a limit or a trace among them. */
-function gaveSomething({ fruits, grams, fruitsOpen, gramsOpen, traces }: Picked): boolean {
-  return fruits > 0 || grams > 0 || fruitsOpen + gramsOpen + traces > 0;
-}
-
 function firstRipeDay(unit: Planting): Day | null {
   const picked = unit.pickings.flatMap(({ day, ripe }) => (day !== null && gaveSomething(ripe) ? [day] : []));
   const seen = unit.events.filter(({ event }) => event === 'first-ripe').map(({ day }) => day);
@@ -45,11 +41,15 @@ function standsUntil(unit: Planting, end: Day): Day {
   return removed === null || removed > end ? end : removed;
 }
 
-/** True where ripening was watched: a season with harvests or looks, or a first ripe day in the totals. */
+/**
+ * True where ripening was watched: a first ripe day in the totals; a look or a dated picking; in a season with
+ * harvests also a planting of which it is known that it gave nothing.
+ */
 function isWatched(unit: Planting, season: Season): boolean {
   if (unit.totals) return unit.totals.firstRipe !== null;
-  if (season.hasHarvests) return true;
-  return unit.events.some(({ event }) => event === 'first-ripe' || event === 'unripe');
+  if (unit.events.some(({ event }) => event === 'first-ripe' || event === 'unripe')) return true;
+  if (!season.hasHarvests || hasUndatedRipening(unit)) return false;
+  return unit.cause === 'accident' || pickRecord(unit, season) !== 'not-recorded';
 }
 
 /**

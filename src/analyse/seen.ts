@@ -1,4 +1,3 @@
-import { blockFactor } from '../check/rules/blocks.ts';
 import type { Share } from '../terms/estimate.ts';
 import type { Settings } from '../terms/settings.ts';
 import type { MeasureTrait, RatingTrait } from '../terms/trait.ts';
@@ -126,14 +125,10 @@ function modelOfRipening(
 ): RipeningModel | null {
   if (!list.some(({ ripe }) => ripe !== null)) return null;
   const units = list.map(({ unit }) => ({ planting: unit, classId: classOf(unit.variety), y: 0, plants: unit.plants }));
-  const factor = blockFactor(
-    units.map(({ planting }) => planting),
-    ({ variety }) => classOf(variety),
-  );
   return fitRipening(list, {
     level: settings.interval,
     spotCorrelation: settings.spotCorrelation,
-    layouts: layoutsOf(season, units, factor.kind),
+    layouts: layoutsOf(season, units),
     lookEvery: season.lookEvery,
     classOf,
   });

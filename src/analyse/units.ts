@@ -1,4 +1,4 @@
-import type { BlockFactor } from '../check/rules/blocks.ts';
+import { blockFactor } from '../check/rules/blocks.ts';
 import type { Planting, Season } from '../terms/trial.ts';
 
 /** A planting (or plantings recorded together) with its response. */
@@ -35,22 +35,19 @@ export type Layout = 'together' | 'spread';
 
 /**
  * How the plantings of a variety stand in one class: as the season's settings say; else spread if blocks divide the
- * class or rows and columns show them apart, else together.
+ * class, in the model or not, or if rows and columns show them apart, else together.
  *
  * @param units  the class's plantings
  */
-function layoutOf(season: Season, units: readonly Unit[], factor: BlockFactor['kind']): Layout {
+function layoutOf(season: Season, units: readonly Unit[]): Layout {
   if (season.layout !== null) return season.layout;
-  const isDivided = factor === 'block' && new Set(units.map(({ planting }) => planting.block)).size > 1;
+  const plantings = units.map(({ planting }) => planting);
+  const isDivided = blockFactor(plantings, () => '').kind === 'block';
   return isDivided || standsApart(units) ? 'spread' : 'together';
 }
 
 /** How the plantings of a variety stand, by class. */
-export function layoutsOf(
-  season: Season,
-  units: readonly Unit[],
-  factor: BlockFactor['kind'],
-): ReadonlyMap<string, Layout> {
+export function layoutsOf(season: Season, units: readonly Unit[]): ReadonlyMap<string, Layout> {
   const classes = [...new Set(units.map(({ classId }) => classId))];
   return new Map(
     classes.map(
@@ -60,7 +57,6 @@ export function layoutsOf(
           layoutOf(
             season,
             units.filter(({ classId }) => classId === id),
-            factor,
           ),
         ] as const,
     ),

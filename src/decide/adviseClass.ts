@@ -124,7 +124,7 @@ function settlesOf({ own, traits, settings, simulated }: Run, i: number, share: 
       return {
         slope: (weight / total) * simulated.sums.slope[g]![i]!,
         variance: expectedOf(forecast, own.classId, own.competitors[i]!.id)!.variance,
-        noise: forecast.expected.withSeason ** 2 + (perPlant ? variance / plants : variance),
+        noise: forecast.expected.withSeason ** 2 + variance[own.classId]! * (perPlant ? 1 / plants + own.together : 1),
       };
     });
     return { plants, chance: chanceToSettle(share, simulated.sums.marginVariance[i]!, learning, settings) };
@@ -155,6 +155,7 @@ function varietyAdvice(run: Run, i: number): VarietyAdvice {
     return turned === verdict ? [] : [{ trait, factor, verdict: turned }];
   });
   const isOpen = verdict === 'try-again';
+  const isAlone = own.competitors.filter(({ competes }) => competes).length === 1;
   return {
     variety: competitor.id,
     verdict,
@@ -164,7 +165,7 @@ function varietyAdvice(run: Run, i: number): VarietyAdvice {
     untested: competitor.untested,
     reasons: reasonsOf(run, i),
     fragile,
-    leans: isOpen ? (share >= (settings.keepFrom + settings.dropBelow) / 2 ? 'up' : 'down') : null,
+    leans: isOpen && !isAlone ? (share >= (settings.keepFrom + settings.dropBelow) / 2 ? 'up' : 'down') : null,
     settles: isOpen && run.withDetail ? settlesOf(run, i, share) : [],
   };
 }

@@ -11,8 +11,8 @@ export interface TraitCase {
   /** A of the half-normal priors, working scale. */
   readonly priorScale: number;
   readonly classes: readonly ClassValues[];
-  /** Squared standard error that one more season would have; divided by the plants where `perPlant`. */
-  readonly nextSeason: { readonly variance: number; readonly perPlant: boolean };
+  /** Squared standard error that one more season would have, by class; of one plant where `perPlant`. */
+  readonly nextSeason: { readonly variance: Readonly<Record<string, number>>; readonly perPlant: boolean };
 }
 
 /** What counts in a class: a trait with its weight and the range its points run over. */
@@ -50,6 +50,8 @@ export interface ClassCase {
   readonly competitors: readonly Competitor[];
   readonly goals: readonly Goal[];
   readonly must: readonly MustLimit[];
+  /** What a squared standard error grows by with each plant where a variety's plants stand together; else 0. */
+  readonly together: number;
 }
 
 export interface VerdictSettings {

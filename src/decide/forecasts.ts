@@ -1,3 +1,5 @@
+import { mean } from 'simple-statistics';
+import { classDispersion } from '../analyse/expected/borrowing.ts';
 import { expectedTrait } from '../analyse/expected/expectedTrait.ts';
 import type { ExpectedTrait } from '../analyse/expected/expectedTrait.ts';
 import { classValues, traitValues } from '../analyse/expected/values.ts';
@@ -22,13 +24,19 @@ function endsOf(declared: DeclaredTrait | undefined): TraitCase['ends'] {
 
 /** Squared standard error of one more season's result. */
 function nextSeasonOf(
-  { trait, unitVariance, usualUnits, values }: TraitValues,
+  { unitVariance, usualUnits, values, counts }: TraitValues,
   declared: DeclaredTrait | undefined,
 ): TraitCase['nextSeason'] {
-  if (declared && declared.kind !== 'measure') return { variance: unitVariance / usualUnits, perPlant: false };
-  if (trait !== 'fruits') return { variance: unitVariance, perPlant: true };
-  const middle = values.reduce((sum, { theta }) => sum + theta, 0) / values.length;
-  return { variance: unitVariance / Math.exp(middle), perPlant: true };
+  const perPlant = !declared || declared.kind === 'measure';
+  const ofClass = (classId: string): number => {
+    if (!perPlant) return unitVariance / usualUnits;
+    if (counts === null) return unitVariance;
+    const own = values.filter((value) => value.classId === classId).map(({ theta }) => theta);
+    const fruits = Math.exp(mean(own));
+    return classDispersion(counts, fruits) / fruits;
+  };
+  const classes = new Set(values.map(({ classId }) => classId));
+  return { variance: Object.fromEntries([...classes].map((id) => [id, ofClass(id)])), perPlant };
 }
 
 /** Every trait that is a goal or has a limit in some class, in a fixed order. */

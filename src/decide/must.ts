@@ -34,11 +34,10 @@ export function limitsOf(
 ): Pick<Competitor, 'untested' | 'missed'> {
   let [untested, missed] = [false, false];
   for (const { trait, atMost } of must) {
-    if (traits.get(trait)?.values.some((value) => value.variety === variety)) continue;
     const found = counted(seasons, variety, isCounted(trait) ? trait : 'hot');
     const isTold = found !== null && atMost !== null && (isCounted(trait) || trait === 'heat');
     if (!isTold) {
-      untested = true;
+      if (!traits.get(trait)?.values.some((value) => value.variety === variety)) untested = true;
       continue;
     }
     // A limit on heat itself says nothing of how many fruit may be hot: as many as a keep may fail in.

@@ -60,6 +60,15 @@ function spotsOf(own: ClassSettings, seasons: readonly SeasonSeen[]): number {
   return own.spots ?? seasons.map(count).findLast((n) => n > 0) ?? 0;
 }
 
+/** Part of a variety's squared standard error that its plants share, in one plant's: as the class stood last. */
+function togetherOf(seasons: readonly SeasonSeen[], classId: string, spotCorrelation: number): number {
+  const layouts = seasons.flatMap(({ models, ripeningModel }) => {
+    const layout = models.get('yield')?.layouts.get(classId) ?? ripeningModel?.layouts.get(classId);
+    return layout === undefined ? [] : [layout];
+  });
+  return (layouts.at(-1) ?? 'together') === 'together' ? spotCorrelation / (1 - spotCorrelation) : 0;
+}
+
 interface Known {
   readonly candidates: ReturnType<typeof candidatesOf>;
   readonly forecasts: ReadonlyMap<string, Forecast>;
@@ -86,7 +95,9 @@ function classOutcome(
   const basis = new Map(candidates.map(({ variety }) => [variety.id, basisOf(seasons, variety.id)]));
   const bar = barFellBack ? 'newcomer' : own.bar;
   const spots = spotsOf(own, seasons);
-  const made: ClassCase = { classId: own.id, spots, bar, checkVariety: own.checkVariety, competitors, goals, must };
+  const { checkVariety } = own;
+  const together = togetherOf(seasons, own.id, settings.spotCorrelation);
+  const made: ClassCase = { classId: own.id, spots, bar, checkVariety, competitors, goals, must, together };
   const canAdvise = goals.length > 0 && spots > 0 && competitors.some(({ competes }) => competes);
   const repeated = [...basis.values()].filter((one) => one.seasons >= 2).length;
   return {

@@ -11,6 +11,7 @@ import { tastingTable } from './classTables/tasting.ts';
 import { yieldTable } from './classTables/yields.ts';
 import type { Writing } from './numbers.ts';
 import type { TableWords } from './tables.ts';
+import { unitOfTrait } from './traitUnit.ts';
 import { cautionText } from './words/cautions.ts';
 
 /** Everything a class's part of the season page says. */
@@ -23,11 +24,13 @@ export interface ClassReport {
 /** New beside returning in a sentence for each trait that has the contrast. */
 function newBesideReturning(source: Source): readonly string[] {
   const { compared, classId, writing } = source;
-  const say = (what: string, isRatio: boolean, c: NonNullable<ClassComparisons['newAgainstReturning']>): string => {
-    const { report, figure } = writing.words;
-    const text = figure.interval(writing.number(c.estimate, 2), writing.number(c.low, 2), writing.number(c.high, 2));
+  const say = (trait: string, isRatio: boolean, c: NonNullable<ClassComparisons['newAgainstReturning']>): string => {
+    const { report, figure, capital } = writing.words;
+    const what = capital(writing.trait(trait));
     const apart = c.p < 1 - source.trial.settings.interval ? report.apart : report.notApart;
-    return isRatio ? report.ratio(what, text, apart) : report.difference(what, text, apart);
+    if (!isRatio) return report.difference(what, writing.interval(c, unitOfTrait(trait, source.trial.settings)), apart);
+    const times = (value: number): string => writing.number(value, 2);
+    return report.ratio(what, figure.interval(times(c.estimate), times(c.low), times(c.high)), apart);
   };
   const sentences: string[] = [];
   for (const [trait, byClass] of compared) {
@@ -40,8 +43,9 @@ function newBesideReturning(source: Source): readonly string[] {
       source.trial.settings.traits.get(trait)?.kind === 'measure'
     )
       continue;
-    const what = writing.words.capital(writing.trait(trait));
-    sentences.push(say(what, trait === 'first_ripe' || (model !== undefined && model.family !== 'gaussian'), contrast));
+    sentences.push(
+      say(trait, trait === 'first_ripe' || (model !== undefined && model.family !== 'gaussian'), contrast),
+    );
   }
   return sentences;
 }

@@ -57,7 +57,7 @@ function figuresDownload(trial: Trial, seasons: readonly SeasonSeen[], say: Data
         own.status,
         trait,
         figure.unit,
-        figure.n,
+        figure.tasters ?? figure.n,
         figure.estimate ?? figure.median ?? null,
         figure.low,
         figure.high,

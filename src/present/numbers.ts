@@ -65,8 +65,9 @@ function lastPlace({ estimate, low, high }: Limits, unit: string, system: UnitSy
   const ends = [low, high].filter((end) => end !== null).map((end) => Math.abs(shown(end) - shown(estimate!)));
   const half = Math.max(0, ...ends);
   if (half === 0) return -decimals;
-  const first = (value: number): number => (value > 0 ? Math.floor(Math.log10(value)) : Infinity);
-  return Math.max(-decimals, Math.min(first(half) - 1, first(low === null ? 0 : shown(low))));
+  const first = (value: number): number => Math.floor(Math.log10(value));
+  const least = low !== null && shown(low) > 0 ? first(shown(low)) : Infinity;
+  return Math.max(-decimals, Math.min(first(half) - 1, least < -decimals ? Infinity : least));
 }
 
 /** Makes the writing of a trial. */
@@ -79,10 +80,12 @@ export function writingOf(settings: Pick<Settings, 'language' | 'units'>): Writi
       format = new Intl.NumberFormat(settings.language, {
         minimumFractionDigits: decimals,
         maximumFractionDigits: decimals,
+        // No minus before what is rounded to nothing.
+        signDisplay: 'negative',
       });
       formats.set(decimals, format);
     }
-    return format.format(value === 0 ? 0 : value);
+    return format.format(value);
   };
   const dates = new Intl.DateTimeFormat(settings.language, {
     day: 'numeric',

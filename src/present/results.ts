@@ -104,12 +104,19 @@ function cullsOf(seen: SeasonSeen, own: VarietySeen): { fruits: number; weight: 
   };
 }
 
+/** The dispersion of each class where it is not one for all. */
+function dispersionsOf({ scales, dispersion }: PlantModel): Record<string, unknown> {
+  if (dispersion === null || !scales) return {};
+  return { dispersion_by_class: Object.fromEntries([...scales].map(([id, scale]) => [id, dispersion * scale])) };
+}
+
 function comparison(model: PlantModel): Record<string, unknown> {
   return {
     method: METHODS[model.family],
     scale: model.family === 'gaussian' ? 'difference' : 'ratio',
     residual_df: model.residualDf,
     dispersion: model.dispersion,
+    ...dispersionsOf(model),
     cv_percent: model.cvPercent,
     layout: Object.fromEntries(model.layouts),
     blocks: model.factor,

@@ -111,6 +111,7 @@ export const severities = {
   'event-near': 'warning',
   'yield-not-recorded': 'warning',
   'fruits-not-recorded': 'warning',
+  'ripening-not-dated': 'warning',
   'unweighed-fruits': 'note',
   'too-many-unweighed': 'warning',
   'no-start-date': 'warning',

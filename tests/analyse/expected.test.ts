@@ -64,7 +64,7 @@ describe('what is expected from all seasons', () => {
     ends: null,
     priorScale: brute.prior_scale,
     classes: [valuesOf(brute)],
-    nextSeason: { variance: 0.16, perPlant: true },
+    nextSeason: { variance: { barley: 0.16 }, perPlant: true },
   });
   const classCase = ({ spots, good, bad, varieties }: Brute): ClassCase => ({
     classId: 'barley',
@@ -74,6 +74,7 @@ describe('what is expected from all seasons', () => {
     competitors: varieties.map((id) => ({ id, competes: true, untested: false, missed: false })),
     goals: [{ trait: 'yield', weight: 1, good, bad }],
     must: [],
+    together: 0,
   });
   const sharesOf = (brute: Brute, points: number, simulations: number) => {
     const own = traitCase(brute);

@@ -485,6 +485,44 @@ describe('the least significant difference', () => {
   });
 });
 
+describe('what is known of ripening', () => {
+  const ripening = (harvests: string, more: Folder = {}) =>
+    seenIn(
+      folder({
+        settings: 'seasons: {2026: {transplanted: 2026-05-20}}\n',
+        plantings: PLANTINGS,
+        harvests: `date,planting,fruits,weight_g,stage\n2026-08-01,p1,4,300,ripe\n${harvests}`,
+        more,
+      }),
+    ).ripening.map(({ unit, ripe }) => [unit.id, ripe]);
+  it('is nothing of a planting without any record', () => {
+    expect(ripening('')).toEqual([['p1', 73]]);
+  });
+  it('is nothing of ripe fruit without a date; green fruit was seen unripe', () => {
+    expect(ripening(',p2,5,400,ripe\n2026-08-03,p3,2,100,green\n')).toEqual([
+      ['p1', 73],
+      ['p3', null],
+    ]);
+    expect(ripening(',p2,5,400,ripe\n2026-08-09,p2,5,400,ripe\n')).toEqual([
+      ['p1', 73],
+      ['p2', 81],
+    ]);
+  });
+  it('is that it was unripe where it was looked at, lost, or every picking was recorded', () => {
+    const events = { '2026/observations.csv': 'date,planting,event\n2026-08-09,p2,unripe\n2026-07-01,p3,lost\n' };
+    expect(ripening('', events)).toEqual([
+      ['p1', 73],
+      ['p2', null],
+      ['p3', null],
+    ]);
+    const dated = { '2026/observations.csv': 'date,planting,event\n2026-08-05,p2,first-ripe\n' };
+    expect(ripening(',p2,5,400,ripe\n', dated)).toEqual([
+      ['p1', 73],
+      ['p2', 77],
+    ]);
+  });
+});
+
 describe('how plantings stand', () => {
   const layout = (
     rows: readonly string[],
@@ -543,6 +581,19 @@ describe('how plantings stand', () => {
     [1, 1.5].forEach((factor, c) =>
       expect(model.classes[c]!.covariance[0]![0]! / plain.classes[c]!.covariance[0]![0]!).toBeCloseTo(factor, 12),
     );
+  });
+  it('counts the blocks of a class though another class has none', () => {
+    const rows = ['one', 'two', 'three', 'four'].flatMap((id, v) =>
+      [1, 2].map((i) => `${id}${i},${id},${v < 2 ? `north ${i}` : ''}`),
+    );
+    const model = seenIn({
+      'trial.yaml': `title: Blocks\nclasses:\n  a: {}\n  b: {}\n${SEASON}`,
+      'varieties.csv': 'variety,class\none,a\ntwo,a\nthree,b\nfour,b\n',
+      '2026/plantings.csv': `planting,variety,block\n${rows.join('\n')}\n`,
+      '2026/harvests.csv': `date,planting,fruits,weight_g\n${rows.map((row, i) => `2026-08-0${1 + i},${row.split(',')[0]},${3 + i},${100 + 7 * i * i}`).join('\n')}\n`,
+    }).models.get('yield')!;
+    expect(model.factor).toBe('none');
+    expect([...model.layouts.values()]).toEqual(['spread', 'together']);
   });
   it('is what the settings say before all', () => {
     const set = (word: string) => `seasons: {2026: {transplanted: 2026-05-20, harvests: complete, layout: ${word}}}\n`;

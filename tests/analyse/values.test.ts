@@ -9,7 +9,7 @@ import type { DeclaredTrait } from '../../src/terms/trait.ts';
 import { reference } from '../reference/read.ts';
 import type { Results } from '../reference/read.ts';
 import { folderOf, READINGS } from '../reference/seasonFolder.ts';
-import { check } from '../sites/folder.ts';
+import { advisedIn, check } from '../sites/folder.ts';
 import type { Folder } from '../sites/folder.ts';
 
 // How a season's estimate enters stage two: methods page B. R's figures are those of k04; the rest is worked by hand.
@@ -133,6 +133,53 @@ describe('a season without one', () => {
       assumedVariance('x', { key: 'x', kind: 'measure', unit: 'cm', factor: 1, better: 'higher' }, 4),
     ]).toEqual([close(0.0225), close(0.16), close(0.16), 4, close(0.64)]);
   });
+  it('of fruits is assumed a plant, as of yield', () => {
+    expect(brief(valuesIn(notebook('one,4,4000,40,7,12\ntwo,2,1000,30,5,8\n'), 'fruits'))).toEqual([
+      [2025, 'one', close(Math.log(10)), close(bulk(0.16, 4)), 'assumed'],
+      [2025, 'two', close(Math.log(15)), close(bulk(0.16, 2)), 'assumed'],
+    ]);
+  });
+  it('of fruits is borrowed from classes of other size by 1 + k m', () => {
+    const grown = ['few', 'many'].flatMap((id) => [1, 2, 3, 4].map((i) => `${id}${i},${id},2026-05-20`));
+    const fruits = [2, 9, 4, 5, 60, 190, 120, 30];
+    const folder: Folder = {
+      'trial.yaml': 'title: Two classes\nclasses:\n  a: {}\n  b: {}\nseasons: {2026: {layout: spread}}\n',
+      'varieties.csv': 'variety,class\nfew,a\nmany,b\nold,b\n',
+      '2025/totals.csv': 'variety,plants,fruits\nold,1,200\n',
+      '2026/plantings.csv': `planting,variety,transplanted\n${grown.join('\n')}\n`,
+      '2026/harvests.csv': `date,planting,fruits\n${grown.map((row, i) => `2026-08-01,${row.split(',')[0]},${fruits[i]}`).join('\n')}\n`,
+    };
+    const means = [5, 100];
+    const squares = fruits.map((x, i) => (x - means[i < 4 ? 0 : 1]!) ** 2 / means[i < 4 ? 0 : 1]!);
+    // k by bisection: Pearson's statistic is 6, the degrees of freedom.
+    let [low, high] = [0, 10];
+    for (let i = 0; i < 200; i++) {
+      const k = (low + high) / 2;
+      if (squares.reduce((sum, x, j) => sum + x / (1 + k * means[j < 4 ? 0 : 1]!), 0) > 6) low = k;
+      else high = k;
+    }
+    expect(low).toBeGreaterThan(0.1);
+    const old = valuesIn(folder, 'fruits')!.values.find(({ variety }) => variety === 'old')!;
+    // One planting of one plant, together as 2025 says nothing: times 1.25.
+    expect([old.theta, old.variance]).toEqual([close(Math.log(200)), close(((1 + low * 200) / 200) * 1.25)]);
+  });
+  it('of a season without any fruit leaves the others as they were', () => {
+    const plants = ['one', 'two'].flatMap((id) => [1, 2, 3].map((i) => `${id}${i},${id},2026-05-20`));
+    const folder = (year2027: Folder): Folder => ({
+      'trial.yaml': `${SETTINGS}goals: {a: {fruits: 1}}\nseasons: {2026: {harvests: complete}, 2027: {harvests: complete}}\n`,
+      'varieties.csv': 'variety,class\none,a\ntwo,a\n',
+      '2026/plantings.csv': `planting,variety,transplanted\n${plants.join('\n')}\n`,
+      '2026/harvests.csv': `date,planting,fruits\n${plants.map((row, i) => `2026-08-01,${row.split(',')[0]},${4 + ((5 * i) % 7)}`).join('\n')}\n`,
+      ...year2027,
+    });
+    const empty = {
+      '2027/plantings.csv': `planting,variety,transplanted\n${plants.join('\n').replaceAll('2026', '2027')}\n`,
+      '2027/observations.csv': `date,planting,event\n${plants.map((row) => `2027-08-01,${row.split(',')[0]},nothing-picked`).join('\n')}\n`,
+      '2027/harvests.csv': 'date,planting,fruits\n',
+    };
+    expect(brief(valuesIn(folder(empty), 'fruits'))).toEqual(brief(valuesIn(folder({}), 'fruits')));
+    expect(advisedIn(folder(empty)).classes[0]!.advice!.varieties).toHaveLength(2);
+  });
   it('of fruits rests on the fruits counted where a Poisson spread is borrowed', () => {
     const two: Folder = {
       ...notebook('one,4,4000,40,,\ntwo,2,1000,30,,\n'),
@@ -175,7 +222,7 @@ describe('a season without one', () => {
       [2026, 'three', close(Math.log(200)), close(bulk(0.16, 1) + distance ** 2), 'nothing-picked'],
     ]);
   });
-  it('measures how far nothing is from the same year’s peers of its class, else from all years', () => {
+  it('measures how far nothing is from the same year’s peers of its class, and is silent without any', () => {
     const two: Folder = {
       'trial.yaml': SETTINGS.replace('  a: {}', '  a: {}\n  b: {}'),
       'varieties.csv': 'variety,class\none,a\ntwo,a\nfar,b\nlost,b\n',
@@ -184,11 +231,10 @@ describe('a season without one', () => {
       '2026/harvests.csv': 'date,planting,fruits,weight_g\n2026-08-01,p1,10,1000\n',
       '2026/observations.csv': 'date,planting,event\n2026-08-01,p2,lost\n2026-08-01,p3,lost\n',
     };
-    // The only yield of class a in 2026 is 1000 g: nothing stands at 500 g, ln 2 from its peer. Class b has no yield
-    // in 2026: nothing stands at half of 2025's 90 g, ln 2 from it.
+    // The only yield of class a in 2026 is 1000 g: nothing stands at 500 g, ln 2 from its peer. Class b gave nothing at
+    // all in 2026: that tells its varieties from nothing.
     expect(brief(valuesIn(two, 'yield')).filter(([, , , , mark]) => mark === 'nothing-picked')).toEqual([
       [2026, 'two', close(Math.log(500)), close(bulk(0.16, 1) + Math.LN2 ** 2), 'nothing-picked'],
-      [2026, 'lost', close(Math.log(45)), close(bulk(0.16, 1) + Math.LN2 ** 2), 'nothing-picked'],
     ]);
     const only: Folder = { ...two, '2025/totals.csv': 'variety,plants,weight_g\none,1,800\n' };
     expect(brief(valuesIn(only, 'yield')).map(([year, variety]) => [year, variety])).toEqual([
@@ -204,7 +250,7 @@ describe('a season without one', () => {
   });
   it('puts a variety that never ripened one SD after the end of its watch', () => {
     const folder: Folder = {
-      'trial.yaml': SETTINGS,
+      'trial.yaml': `${SETTINGS}seasons: {2026: {harvests: complete}}\n`,
       'varieties.csv': 'variety,class\none,a\ntwo,a\nthree,a\n',
       '2026/plantings.csv':
         'planting,variety,transplanted,removed,cause\np1,one,2026-05-20,,\np2,two,2026-05-20,,\np3,two,2026-05-20,2026-07-01,accident\np4,three,2026-05-20,2026-07-01,accident\n',

@@ -19,7 +19,7 @@ function garden(n: number, seasons: number, trait: string): TraitCase {
     return { id: `v${i}`, values };
   });
   const classes: readonly ClassValues[] = [{ classId: 'c', seasons, varieties }];
-  const nextSeason = { variance: 0.16, perPlant: true };
+  const nextSeason = { variance: { c: 0.16 }, perPlant: true };
   return { trait, isLog: true, better: 'higher', ends: null, priorScale: 0.5, classes, nextSeason };
 }
 
@@ -43,6 +43,7 @@ function measure(n: number, seasons: number, traits: number): { readonly stageTw
     })),
     goals: cases.map(({ trait }, t) => ({ trait, weight: t + 1, good: null, bad: null })),
     must: [],
+    together: 0,
   };
   adviseClass(own, forecasts, SETTINGS);
   return { stageTwo: (middle - start) / 1000, verdicts: (performance.now() - middle) / 1000 };

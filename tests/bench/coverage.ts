@@ -277,11 +277,6 @@ for (const plants of [[2], [4], [8]]) {
     `fruits       ${plants.join('/').padEnd(7)}  30    0          spread     ${percent(cover)}   ${percent(separated)}`,
   );
 }
-for (const plants of [2, 3, 6])
-  for (const { name, cover, separated } of fruitsByClass(plants))
-    out(
-      `fruits ${String(CLASSES[name as keyof typeof CLASSES]).padEnd(4)}  ${String(plants).padEnd(7)}  40    0          spread     ${percent(cover)}   ${percent(separated)}   three classes in one fit`,
-    );
 for (const [layout, spot] of [
   ['spread', 0],
   ['together', 0],
@@ -295,3 +290,8 @@ for (const [layout, spot] of [
 }
 for (const tasters of [3, 5, 8])
   out(`ratings      ${tasters} tasters                            ${percent(ratings(tasters))}`);
+for (const plants of [2, 3, 6])
+  for (const { name, cover, separated } of fruitsByClass(plants))
+    out(
+      `fruits ${String(CLASSES[name as keyof typeof CLASSES]).padEnd(4)}  ${String(plants).padEnd(7)}  40    0          spread     ${percent(cover)}   ${percent(separated)}   three classes in one fit`,
+    );

@@ -149,10 +149,10 @@ function drawGarden(r: Stream, setting: Setting): Garden {
         });
       }
     }
-    const values = markedValues(key, declared, { results, spreads })!;
+    const values = markedValues(key, declared, { results, spreads, counts: null })!;
     const classes = [classValues(values, 'c', ids)!];
     const ends = declared?.kind === 'rating' ? ([declared.from, declared.to] as const) : null;
-    const nextSeason = { variance: values.unitVariance, perPlant: key !== 'flavour' };
+    const nextSeason = { variance: { c: values.unitVariance }, perPlant: key !== 'flavour' };
     const own = { trait: key, isLog: values.isLog, better, ends, priorScale: values.priorScale, classes, nextSeason };
     forecasts.set(key, { own, expected: expectedTrait(classes, values.priorScale, 0.95) });
     const level = m.reduce((sum, x) => sum + x, 0) / seasons;
@@ -173,6 +173,7 @@ function drawGarden(r: Stream, setting: Setting): Garden {
     competitors,
     goals,
     must: [],
+    together: 0,
   };
   return { classCase, forecasts, truth, seen, seasons };
 }

@@ -22,6 +22,8 @@ describe('a figure with its interval', () => {
     expect(shown(345, 50, 2402)).toBe('350 g (50 to 2,400)');
     expect(shown(30, 7.2, 134)).toBe('30 g (7 to 134)');
     expect(shown(30, 0, 134)).toBe('30 g (0 to 130)');
+    expect(shown(345, 0.4, 2402)).toBe('300 g (0 to 2,400)');
+    expect(shown(-0.3, -30, 30)).toBe('0 g (-30 to 30)');
   });
   it('gives its rounding to a value beside it', () => {
     const limits = { estimate: 1578, low: 1070, high: 2220 };
@@ -67,16 +69,24 @@ describe("a season's charts and tables", () => {
   it('say which varieties are not separated from the first', () => {
     const compared = comparedIn(GARDEN).get('first_ripe')!.get('a')!;
     const say = english.charts.found;
-    const ranked = ['one', 'two', 'three'].map((id) => ({ id, name: id.toUpperCase() }));
+    const ranked = ['one', 'two', 'three'].map((id, i) => ({ id, name: id.toUpperCase(), estimate: 60 + i }));
     const title = (list: typeof ranked, own: typeof compared | undefined) =>
       found(list, { what: 'days', isLowest: true }, own, say);
     expect(title(ranked, compared)).toBe('ONE has the lowest estimate of days; TWO is not separated from it');
     expect(title([ranked[0]!, ranked[2]!], compared)).toBe(
-      'ONE has the lowest days, separated from all others in this trial',
+      'ONE has the lowest estimate of days, separated from all others in this trial',
     );
     expect(title(ranked.slice(0, 2), compared)).toBe(
       'ONE has the lowest estimate of days; no variety is separated from it in this trial',
     );
+    const never = { id: 'never', name: 'NEVER', estimate: 99 };
+    expect(title([ranked[0]!, ranked[2]!, never], compared)).toBe(
+      'ONE has the lowest estimate of days, separated from all others that can be compared in this trial',
+    );
+    expect(title([ranked[0]!, never], compared)).toBe('ONE has the lowest estimate of days in this trial');
+    const same = ranked.map((own, i) => ({ ...own, estimate: i < 2 ? 60 : 70 }));
+    expect(title(same, compared)).toBe('ONE and TWO share the lowest estimate of days');
+    expect(title(same.slice(0, 2), compared)).toBe('Days: all alike in this trial');
     expect(title(ranked, undefined)).toBe('ONE has the lowest estimate of days in this trial');
     expect(title(ranked.slice(0, 1), compared)).toBe(say.only('ONE', 'days'));
     expect(title([], compared)).toBe(say.none('days'));

@@ -1,9 +1,9 @@
 import type { DeclaredTrait } from '../../terms/trait.ts';
-import { relativeDispersion } from '../countSpread.ts';
-import { relativeVariance } from '../plantModel.ts';
 import type { PlantModel } from '../plantModel.ts';
 import type { SeasonSeen } from '../seen.ts';
 import { togetherFactor } from '../units.ts';
+import { countedUnits, plantsAlone, pooledCounts } from './borrowing.ts';
+import type { PooledCounts } from './borrowing.ts';
 import { ownVariance } from './spreads.ts';
 import type { SeasonSpread } from './spreads.ts';
 
@@ -26,11 +26,19 @@ export interface SeasonResult {
   readonly floor: number | null;
 }
 
-/** A trait's results in all seasons. */
-export interface TraitResults {
+/** A trait's results in one season. */
+interface SeasonPart {
   readonly results: readonly SeasonResult[];
   readonly spreads: readonly SeasonSpread[];
 }
+
+/** A trait's results in all seasons. */
+export interface TraitResults extends SeasonPart {
+  /** For fruits, where a season has a spread; else null. */
+  readonly counts: PooledCounts | null;
+}
+
+const NONE: SeasonPart = { results: [], spreads: [] };
 
 const isLogTrait = (key: string): boolean => key === 'yield' || key === 'fruits' || key === 'first_ripe';
 
@@ -57,44 +65,24 @@ function relativeSpread({ family, dispersion, cvPercent, residualDf }: PlantMode
   return { variance: isLog && family === 'gaussian' ? relative : dispersion, df: residualDf };
 }
 
-/** As many plants, each a planting of its own, as would tell a mean as well as these plantings do. */
-function plantsAlone(plantings: readonly { readonly plants: number }[], spotCorrelation: number): number {
-  const all = plantings.reduce((sum, { plants }) => sum + plants, 0);
-  const variance = plantings.reduce(
-    (sum, { plants }) => sum + plants ** 2 * relativeVariance(plants, spotCorrelation),
-    0,
-  );
-  return variance === 0 ? 0 : all ** 2 / variance;
-}
-
-/** k of the spread of fruit numbers, from the seasons that have one. */
-function pooledCountK(seasons: readonly SeasonSeen[]): number {
-  const known = seasons.flatMap(({ models }) => {
-    const model = models.get('fruits');
-    return model?.counts && model.residualDf > 2 ? [{ k: model.counts.k, df: model.residualDf }] : [];
-  });
-  const df = known.reduce((sum, own) => sum + own.df, 0);
-  return df === 0 ? 0 : known.reduce((sum, own) => sum + own.k * own.df, 0) / df;
-}
-
 function plantResults(
   seen: SeasonSeen,
   key: string,
   classOf: (variety: string) => string,
-  countK: number,
-): TraitResults {
+  pooled: PooledCounts | null,
+): SeasonPart {
   const model = seen.models.get(key);
-  if (!model) return { results: [], spreads: [] };
+  if (!model) return NONE;
   const isLog = isLogTrait(key);
   const working = onWorkingScale(model, isLog);
-  const units = seen.season.yieldUnits.filter(({ id, cause }) => cause !== 'accident' && seen.yields.has(id));
-  const valueOf = (id: string, plants: number): number => {
-    const own = seen.yields.get(id)!;
-    return ((key === 'yield' ? own.grams : own.fruits) ?? 0) / plants;
+  const amountOf = (id: string): number | null => {
+    const own = seen.yields.get(id);
+    return (key === 'fruits' ? own?.fruits : own?.grams) ?? null;
   };
+  const units = seen.season.yieldUnits.filter(({ id, cause }) => cause !== 'accident' && amountOf(id) !== null);
   const floors = new Map<string, number>();
   for (const { id, plants, variety } of isLog ? units : []) {
-    const value = valueOf(id, plants);
+    const value = amountOf(id)! / plants;
     const classId = classOf(variety);
     if (value > 0) floors.set(classId, Math.min(value, floors.get(classId) ?? Infinity));
   }
@@ -106,8 +94,9 @@ function plantResults(
     const floor = isLog && floors.has(classId) ? Math.log(floors.get(classId)! / 2) : null;
     const theta = own ? own.theta : isLog ? (estimate > 0 ? Math.log(estimate) : null) : estimate;
     const counted = theta === null ? Math.exp(floor ?? 0) : estimate;
-    const perPlant = model.counts ? counted / relativeDispersion(model.counts, countK, classId) : 1;
-    const basis = isLog ? perPlant * plantsAlone(standing, model.spotCorrelation) : n;
+    const basis = isLog
+      ? countedUnits(model, classId, counted, pooled) * plantsAlone(standing, model.spotCorrelation)
+      : n / (model.scales?.get(classId) ?? 1);
     const together = togetherFactor(model.layouts.get(classId), n, model.spotCorrelation);
     const variance = own ? ownVariance(own.variance, model.residualDf) : null;
     return [
@@ -126,9 +115,9 @@ function plantResults(
   return { results, spreads: [relativeSpread(model, isLog)] };
 }
 
-function ripeningResults(seen: SeasonSeen, classOf: (variety: string) => string): TraitResults {
+function ripeningResults(seen: SeasonSeen, classOf: (variety: string) => string): SeasonPart {
   const model = seen.ripeningModel;
-  if (!model) return { results: [], spreads: [] };
+  if (!model) return NONE;
   const working = new Map(
     model.classes.flatMap(({ varieties, estimates, covariance }) =>
       varieties.map((variety, i) => [variety, { theta: estimates[i]!, variance: covariance[i]![i]! }] as const),
@@ -153,9 +142,9 @@ function ripeningResults(seen: SeasonSeen, classOf: (variety: string) => string)
   return { results, spreads: [{ variance: model.dispersion, df: model.residualDf }] };
 }
 
-function ratingResults(seen: SeasonSeen, key: string, classOf: (variety: string) => string): TraitResults {
+function ratingResults(seen: SeasonSeen, key: string, classOf: (variety: string) => string): SeasonPart {
   const model = seen.ratings.get(key);
-  if (!model) return { results: [], spreads: [] };
+  if (!model) return NONE;
   const at = new Map(model.means?.varieties.map((variety, i) => [variety, i]));
   const results = [...model.estimates].flatMap(([variety, { estimate, n }]): readonly SeasonResult[] => {
     const i = at.get(variety);
@@ -179,7 +168,7 @@ function ratingResults(seen: SeasonSeen, key: string, classOf: (variety: string)
 }
 
 /** Shares of a yes-no trait: variance of (k + 1) of (n + 2), so that 3 of 3 is not taken for certain. */
-function answerResults(seen: SeasonSeen, key: string, classOf: (variety: string) => string): TraitResults {
+function answerResults(seen: SeasonSeen, key: string, classOf: (variety: string) => string): SeasonPart {
   const results = [...(seen.answers.get(key) ?? [])].map(([variety, { k, n }]): SeasonResult => {
     const p = (k + 1) / (n + 2);
     const variance = (p * (1 - p)) / n;
@@ -209,14 +198,18 @@ export function seasonResults(
   declared: DeclaredTrait | undefined,
   classOf: (variety: string) => string,
 ): TraitResults {
-  const countK = pooledCountK(seasons);
+  const pooled = key === 'fruits' ? pooledCounts(seasons) : null;
   const all = seasons.map((seen) => {
     if (key === 'first_ripe') return ripeningResults(seen, classOf);
     if (declared?.kind === 'rating') return ratingResults(seen, key, classOf);
     if (declared?.kind === 'yes-no') return answerResults(seen, key, classOf);
-    return plantResults(seen, key, classOf, countK);
+    return plantResults(seen, key, classOf, pooled);
   });
-  return { results: all.flatMap(({ results }) => results), spreads: all.flatMap(({ spreads }) => spreads) };
+  return {
+    results: all.flatMap(({ results }) => results),
+    spreads: all.flatMap(({ spreads }) => spreads),
+    counts: pooled,
+  };
 }
 
 /** Variance of one unit where no season has one of its own. @source methods page B: common practice, no source */

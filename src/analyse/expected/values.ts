@@ -3,6 +3,7 @@ import type { DeclaredTrait } from '../../terms/trait.ts';
 import type { SeasonSeen } from '../seen.ts';
 import type { ClassValues, SeasonValue } from './posterior.ts';
 import { assumedVariance, seasonResults, worksOnLogs } from './seasonEstimates.ts';
+import type { PooledCounts } from './borrowing.ts';
 import type { ClassOf, SeasonResult, TraitResults, ValueMark } from './seasonEstimates.ts';
 import { pooledVariance } from './spreads.ts';
 
@@ -26,6 +27,8 @@ export interface TraitValues {
   /** Variance of one unit (plant, fruit counted, planting or cell), and how many a season's result usually rests on. */
   readonly unitVariance: number;
   readonly usualUnits: number;
+  /** For fruits, where a season has a spread; else null. */
+  readonly counts: PooledCounts | null;
 }
 
 /** SD of the varieties' means over all seasons; a fifth of their mean where there is no spread to see. */
@@ -46,15 +49,16 @@ function priorScaleOf(trait: string, declared: DeclaredTrait | undefined, values
   return spreadOfMeans(values);
 }
 
-/** Where a yield of nothing is placed, and how surely: half the smallest yield, as far from the class as it is. */
+/**
+ * Where a yield of nothing is placed, and how surely: half the smallest yield, as far from the class as it is. A season
+ * in which a class gave nothing at all tells its varieties from nothing.
+ */
 function placeNothing(own: SeasonResult, others: readonly SeasonResult[], borrowed: number) {
   const known = others.filter(({ theta, classId }) => theta !== null && classId === own.classId);
   const sameYear = known.filter(({ year }) => year === own.year);
-  const peers = sameYear.length > 0 ? sameYear : known;
-  const floor = own.floor ?? Math.min(...known.map(({ theta }) => theta!)) - Math.LN2;
-  if (peers.length === 0 || !Number.isFinite(floor)) return null;
-  const distance = floor - mean(peers.map(({ theta }) => theta!));
-  return { theta: floor, variance: borrowed + distance * distance };
+  if (sameYear.length === 0 || own.floor === null) return null;
+  const distance = own.floor - mean(sameYear.map(({ theta }) => theta!));
+  return { theta: own.floor, variance: borrowed + distance * distance };
 }
 
 /**
@@ -68,7 +72,7 @@ function placeNothing(own: SeasonResult, others: readonly SeasonResult[], borrow
 export function markedValues(
   trait: string,
   declared: DeclaredTrait | undefined,
-  { results, spreads }: TraitResults,
+  { results, spreads, counts }: TraitResults,
 ): TraitValues | null {
   const pooled = pooledVariance(spreads);
   const values = results.flatMap((own): readonly MarkedValue[] => {
@@ -94,7 +98,7 @@ export function markedValues(
   const unitVariance = pooled ?? (declared?.kind === 'yes-no' && answered.length > 0 ? mean(answered) : assumed);
   const usualUnits = median(results.map(({ units }) => units));
   const priorScale = priorScaleOf(trait, declared, values);
-  return { trait, isLog: worksOnLogs(trait), priorScale, values, unitVariance, usualUnits };
+  return { trait, isLog: worksOnLogs(trait), priorScale, values, unitVariance, usualUnits, counts };
 }
 
 /**

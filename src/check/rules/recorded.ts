@@ -1,4 +1,4 @@
-import type { Picking, Planting, Season } from '../../terms/trial.ts';
+import type { Picked, Picking, Planting, Season } from '../../terms/trial.ts';
 import type { CheckContext } from '../context.ts';
 
 /** Whether a planting that yielded nothing was looked at: what the absence of a picking means. */
@@ -18,12 +18,25 @@ export function pickRecord(
   return lost || removedEarly || nothing || season.harvestsComplete ? 'nothing' : 'not-recorded';
 }
 
+/** True for fruit of any number or weight, a limit or a trace among them. */
+export function gaveSomething({ fruits, grams, fruitsOpen, gramsOpen, traces }: Picked): boolean {
+  return fruits > 0 || grams > 0 || fruitsOpen + gramsOpen + traces > 0;
+}
+
+/** True where ripe fruit was picked and none of it has a date: it ripened, and when is not known. */
+export function hasUndatedRipening({ pickings }: Pick<Planting, 'pickings'>): boolean {
+  const ripe = pickings.filter((own) => gaveSomething(own.ripe));
+  return ripe.length > 0 && ripe.every(({ day }) => day === null);
+}
+
 /** Warns of plantings without pickings in a season with harvests, where nothing says that they gave nothing. */
 export function reportNotRecorded(season: Season, { log }: CheckContext): void {
   if (!season.hasHarvests) return;
   for (const planting of season.yieldUnits) {
     if (planting.totals || planting.cause === 'accident') continue;
     const { pickings } = planting;
+    const isNoted = planting.events.some(({ event }) => event === 'first-ripe');
+    if (hasUndatedRipening({ pickings }) && !isNoted) log.add('ripening-not-dated', planting.place, planting.id);
     if (pickRecord(planting, season, pickings) === 'not-recorded')
       log.add('yield-not-recorded', planting.place, planting.id);
     let [fruits, unweighed, uncounted] = [0, 0, false];

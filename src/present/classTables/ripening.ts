@@ -1,6 +1,7 @@
 import { judgeClaim } from '../../analyse/claims.ts';
 import type { Estimate } from '../../terms/estimate.ts';
 import type { RipeningModel } from '../../analyse/ripeningModel.ts';
+import type { RipeningCurve } from '../../analyse/ripening.ts';
 import type { VarietySeen } from '../../analyse/seen.ts';
 import { fText, lettersNote, lettersOf, variety } from './source.ts';
 import type { Source } from './source.ts';
@@ -14,6 +15,17 @@ function claim(v: VarietySeen, model: RipeningModel | null, { words }: Writing):
   if (low === null || !estimate) return '';
   const said = low === high ? `${low}` : words.figure.range(String(low), String(high));
   return words.tables.claimed(said, words.tables.claimsOfDays[judgeClaim([low, high], estimate)]);
+}
+
+/** `3 of 4` plantings ripe by the end, without those lost by accident. */
+export function ripeByEnd({ ripe, unripe, accidents }: RipeningCurve, { words, number }: Writing): string {
+  return words.figure.kOfN(number(ripe), number(ripe + unripe - accidents));
+}
+
+/** Days to first ripe fruit by the model. */
+export function modelText(estimate: Estimate | undefined, writing: Writing): string {
+  if (!estimate) return '';
+  return estimate.estimate === null ? writing.words.figure.noneRipened : writing.interval(estimate, 'd');
 }
 
 /** A median of days; its limits only where it has both, which a few plantings cannot give. */
@@ -48,13 +60,13 @@ export function ripeningTable(source: Source): TableWords | null {
     rows: grown
       .toSorted((a, b) => rank(a) - rank(b))
       .map((v) => {
-        const { ripe, unripe, accidents, median } = v.ripening!;
+        const { median } = v.ripening!;
         const estimate = model?.estimates.get(v.variety.id);
         const heat = v.ripeningDegreeDays?.median;
         return [
           variety(v),
-          figure.kOfN(String(ripe), String(ripe + unripe - accidents)),
-          estimate ? (estimate.estimate === null ? figure.noneRipened : writing.interval(estimate, 'd')) : '',
+          ripeByEnd(v.ripening!, writing),
+          modelText(estimate, writing),
           lettersOf(source, 'first_ripe', v.variety.id),
           medianText(median, writing),
           ...(hasDegreeDays

@@ -1,6 +1,8 @@
 import type { SeasonComparisons } from '../../analyse/compareSeason.ts';
 import type { ClassF } from '../../analyse/plantModel.ts';
 import type { SeasonSeen, VarietySeen } from '../../analyse/seen.ts';
+import type { Estimate } from '../../terms/estimate.ts';
+import { foldName } from '../../terms/names.ts';
 import type { Trial } from '../../terms/trial.ts';
 import type { Writing } from '../numbers.ts';
 import type { Cell } from '../tables.ts';
@@ -20,8 +22,22 @@ export function variety(own: VarietySeen): Cell {
   return { text: own.variety.name, page: `varieties/${own.variety.id}/` };
 }
 
-export function lettersOf(source: Source, trait: string, id: string): string {
-  return source.compared.get(trait)?.get(source.classId)?.letters.get(id) ?? '';
+/** A variety's letters; none where no other variety of the class has any. */
+export function lettersOf({ compared, classId }: Source, trait: string, id: string): string {
+  const letters = compared.get(trait)?.get(classId)?.letters;
+  return letters && letters.size > 1 ? (letters.get(id) ?? '') : '';
+}
+
+/** An estimate of a weight, its interval cut at nothing. */
+export function fromNothing<E extends Estimate>(estimate: E | undefined): E | undefined {
+  return estimate?.low != null && estimate.low < 0 ? { ...estimate, low: 0 } : estimate;
+}
+
+/** How many tasters scored a trait in a class. */
+export function tastersOf({ seen, own }: Pick<Source, 'seen' | 'own'>, trait: string): number {
+  const ids = new Set(own.map(({ variety: { id } }) => id));
+  const scores = seen.season.scores.filter((score) => score.trait === trait && ids.has(score.variety));
+  return new Set(scores.map(({ taster }) => foldName(taster))).size;
 }
 
 /** A p value: `0.034`, or that it is below the smallest one written. */
@@ -37,7 +53,7 @@ export function fText(f: ClassF | null | undefined, writing: Writing): string {
 }
 
 export function lettersNote({ compared, classId, percent, writing }: Source, trait: string): readonly string[] {
-  return compared.get(trait)?.get(classId) ? [writing.words.figure.letters(percent)] : [];
+  return (compared.get(trait)?.get(classId)?.letters.size ?? 0) > 1 ? [writing.words.figure.letters(percent)] : [];
 }
 
 /** `1,240 g (1,010 to 1,520); n 6`. */

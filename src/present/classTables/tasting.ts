@@ -1,7 +1,7 @@
 import type { VarietySeen } from '../../analyse/seen.ts';
 import type { Share } from '../../terms/estimate.ts';
 import type { Writing } from '../numbers.ts';
-import { lettersNote, lettersOf, variety, withN } from './source.ts';
+import { lettersNote, lettersOf, tastersOf, variety, withN } from './source.ts';
 import type { Source } from './source.ts';
 import type { TableWords } from '../tables.ts';
 
@@ -21,6 +21,7 @@ export function tastingTable(source: Source): TableWords | null {
   const ratings = [...seen.ratings].filter(([, model]) => own.some((v) => model.estimates.has(v.variety.id)));
   const answers = [...seen.answers].filter(([, shares]) => own.some((v) => shares.has(v.variety.id)));
   if (ratings.length === 0 && answers.length === 0) return null;
+  const tasterWords = (n: number): string => (n === 1 ? say.onePerson : say.tasters(n));
   const lead = ratings[0]?.[1];
   const rank = (v: VarietySeen): number => lead?.estimates.get(v.variety.id)?.estimate ?? -Infinity;
   const hasHeatClaims = own.some((v) => v.variety.claimHeat !== null);
@@ -58,7 +59,7 @@ export function tastingTable(source: Source): TableWords | null {
       ratings
         .map(
           ([key, model]) =>
-            `${writing.trait(key)}: ${model.tasters === 1 ? say.onePerson : say.tasters(model.tasters)}${model.kendallW === null ? '' : `, ${say.kendall(writing.number(model.kendallW, 2))}`}`,
+            `${writing.trait(key)}: ${tasterWords(tastersOf(source, key))}${model.kendallW === null ? '' : `, ${say.kendall(writing.number(model.kendallW, 2))}`}`,
         )
         .join('; ') + `. ${say.theseTasters}`,
       ...(hasHeatClaims ? [say.heatNote] : []),

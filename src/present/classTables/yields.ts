@@ -2,7 +2,7 @@ import { isHighCv } from '../../analyse/cautions.ts';
 import { detectableDifference } from '../../analyse/detectable.ts';
 import type { PlantModel } from '../../analyse/plantModel.ts';
 import type { VarietySeen } from '../../analyse/seen.ts';
-import { fText, lettersNote, lettersOf, variety } from './source.ts';
+import { fText, fromNothing, lettersNote, lettersOf, variety } from './source.ts';
 import type { Source } from './source.ts';
 import type { TableWords } from '../tables.ts';
 
@@ -24,7 +24,7 @@ function yieldFoot(source: Source, model: PlantModel): readonly string[] {
   const mean = modelMean(model, own);
   const lsd = model.lsd.get(classId) ?? null;
   const { figure, tables: say } = writing.words;
-  const cv = model.cvPercent === null ? '' : figure.cv(writing.number(model.cvPercent));
+  const cv = model.cvPercent === null || (mean ?? 0) <= 0 ? '' : figure.cv(writing.number(model.cvPercent));
   const n = own.reduce((sum, v) => sum + (model.estimates.get(v.variety.id)?.n ?? 0), 0);
   const line = [
     mean === null ? '' : figure.mean(writing.quantity(mean, 'g')),
@@ -46,7 +46,9 @@ function yieldFoot(source: Source, model: PlantModel): readonly string[] {
       plants: planting.plants,
       y: seen.yields.get(planting.id)!.grams! / planting.plants,
     }));
-  const seenBy = detectableDifference(model, units, trial.settings.interval, trial.settings.spotCorrelation);
+  const compares = own.filter((v) => (model.estimates.get(v.variety.id)?.estimate ?? 0) > 0).length > 1;
+  const seenBy =
+    compares && detectableDifference(model, units, trial.settings.interval, trial.settings.spotCorrelation);
   const plantings = seenBy ? writing.number(seenBy.plantings, seenBy.plantings % 1 === 0 ? 0 : 1) : '';
   const power = seenBy
     ? [
@@ -64,12 +66,18 @@ function yieldFoot(source: Source, model: PlantModel): readonly string[] {
 }
 
 /** Coefficient of variation of the early weights, which many zeros make large. */
-function earlyFoot({ seen, own, writing }: Source): readonly string[] {
+function earlyFoot({ seen, own, writing, trial }: Source): readonly string[] {
   const cv = seen.models.get('early_yield')?.cvPercent ?? null;
   const { earlyUntil } = seen.season;
   const plantings = seen.season.plantings.filter(({ variety: id }) => own.some((v) => v.variety.id === id));
   if (cv === null || earlyUntil === null) return [];
-  return [writing.words.tables.earlyCv(writing.date(earlyUntil), writing.number(cv), isHighCv(cv, plantings))];
+  return [
+    writing.words.tables.earlyCv(
+      writing.date(earlyUntil),
+      writing.number(cv),
+      isHighCv(cv, plantings, trial.settings.spotCorrelation),
+    ),
+  ];
 }
 
 export function yieldTable(source: Source): TableWords | null {
@@ -80,7 +88,7 @@ export function yieldTable(source: Source): TableWords | null {
   if (!model && !fruits) return null;
   const { tables: say } = writing.words;
   const figure = (of: PlantModel | undefined, id: string, unit: string): string => {
-    const estimate = of?.estimates.get(id);
+    const estimate = fromNothing(of?.estimates.get(id));
     return estimate ? writing.interval(estimate, unit) : writing.words.figure.notRecorded;
   };
   const rank = (v: VarietySeen): number => (model ?? fruits)!.estimates.get(v.variety.id)?.estimate ?? -1;

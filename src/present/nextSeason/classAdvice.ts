@@ -43,6 +43,10 @@ function ruleWords(source: AdviceSource, outcome: ClassOutcome): readonly string
       : outcome.barFellBack
         ? say.bar.fellBack
         : say.bar.newcomer,
+    ...outcome.case.must.map(({ trait: key, atMost, atLeast }) => {
+      const limit = (value: number | null): string | null => (value === null ? null : quantityOf(source, key, value));
+      return say.must(trait(key), limit(atLeast), limit(atMost));
+    }),
     say.spots(advice.spots),
     ...(advice.varieties.length === 1 ? [say.one] : []),
     ...(outcome.mostlySurvivors ? [say.survivors] : []),

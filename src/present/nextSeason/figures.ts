@@ -1,3 +1,4 @@
+import type { ValueMark } from '../../analyse/expected/seasonEstimates.ts';
 import type { ClassAdvice } from '../../decide/adviseClass.ts';
 import type { ClassOutcome } from '../../decide/nextSeason.ts';
 import type { DotRow } from '../charts/kinds.ts';
@@ -48,6 +49,9 @@ interface ExpectedLine {
   readonly ownMean: number | null;
 }
 
+/** False for a value that stands for a yield of nothing, or for what never ripened. */
+const isSeen = ({ mark }: { readonly mark: ValueMark }): boolean => mark !== 'nothing-picked' && mark !== 'later-than';
+
 function expectedLine(source: AdviceSource, trait: string, classId: string, variety: string): ExpectedLine | null {
   const { writing, next, trial } = source;
   const forecast = next.forecasts.get(trait)!;
@@ -58,6 +62,8 @@ function expectedLine(source: AdviceSource, trait: string, classId: string, vari
   if (!expected) return null;
   const status = source.seasons.at(-1)!.varieties.find((own) => own.variety.id === variety)?.status;
   const values = forecast.values.values.filter((value) => value.variety === variety);
+  const { seenNothing, seenNoneRipe } = writing.words.nextSeason;
+  const standIn = (mark: ValueMark): string => (mark === 'nothing-picked' ? seenNothing : seenNoneRipe);
   const weights = values.reduce((sum, { variance }) => sum + 1 / variance, 0);
   const mean = values.reduce((sum, { theta, variance }) => sum + theta / variance, 0) / weights;
   return {
@@ -72,8 +78,12 @@ function expectedLine(source: AdviceSource, trait: string, classId: string, vari
     },
     middle: writing.alike(expected.estimate, expected, unit),
     ownShare: expected.own.ownShare,
-    seasons: values.map(({ theta }) => shown(back(theta))),
-    seasonsText: values.map(({ year, theta }) => `${year}: ${writing.quantity(back(theta), unit)}`).join('; '),
+    seasons: values.filter(isSeen).map(({ theta }) => shown(back(theta))),
+    seasonsText: values
+      .map(
+        (value) => `${value.year}: ${isSeen(value) ? writing.quantity(back(value.theta), unit) : standIn(value.mark)}`,
+      )
+      .join('; '),
     ownMean: values.length > 0 ? shown(back(mean)) : null,
   };
 }
@@ -103,7 +113,7 @@ function expectedFigure(
     title: say.charts.expected(
       writing.trait(trait),
       lines.slice(0, 3).map(({ row, middle }) => `${row.name} ${middle}`),
-      lines.length <= 3,
+      Math.max(0, lines.length - 3),
     ),
     measure: say.charts.expectedMeasure(axis, level),
     chart: {

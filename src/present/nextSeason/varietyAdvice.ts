@@ -31,6 +31,8 @@ export interface AdviceWords {
 function reasonWords(source: AdviceSource, outcome: ClassOutcome, own: VarietyAdvice): readonly ReasonWords[] {
   const { words, number, trait: name } = source.writing;
   const isBar = outcome.case.bar === 'check' && own.variety === outcome.case.checkVariety;
+  // The bar is rounded as the class's first variety is, so that it reads the same beside each.
+  const leader = outcome.advice!.varieties[0]!.variety;
   return own.reasons.map(({ trait, effect }) => {
     const expected = expectedIn(source.next, trait, outcome.classId, own.variety);
     const bar = barValue(source, outcome, trait);
@@ -38,22 +40,27 @@ function reasonWords(source: AdviceSource, outcome: ClassOutcome, own: VarietyAd
     const unit = unitOfTrait(trait, source.trial.settings);
     const value = source.writing.alike(expected.estimate, expected, unit);
     const points = number(Math.abs(effect), 1);
+    const barText = source.writing.alike(
+      bar,
+      expectedIn(source.next, trait, outcome.classId, leader) ?? expected,
+      unit,
+    );
     const text =
       Math.abs(effect) < 0.05
         ? words.nextSeason.reasonEqual(name(trait), value)
-        : words.nextSeason.reason(name(trait), value, source.writing.alike(bar, expected, unit), points, effect > 0);
+        : words.nextSeason.reason(name(trait), value, barText, points, effect > 0);
     return { trait, effect, text };
   });
 }
 
 function chiefReasons(source: AdviceSource, own: VarietyAdvice, reasons: readonly ReasonWords[]): readonly string[] {
-  const isFor = own.verdict === 'keep' || own.leans === 'up';
-  const isOnSide = ({ effect }: ReasonWords): boolean => (isFor ? effect > 0 : effect < 0);
   const [largest] = reasons;
   if (!largest) return [];
-  if (isOnSide(largest) || largest.text === source.writing.words.nextSeason.isBar) return [largest.text];
-  const side = reasons.find(isOnSide);
-  return [...(side ? [side.text] : []), source.writing.words.nextSeason.against(largest.text)];
+  const isFor = own.verdict === 'keep' || own.leans === 'up';
+  const side = reasons.find(({ effect }) => (isFor ? effect >= 0.05 : effect <= -0.05));
+  // Against the bar nothing speaks against a variety for which others leave no room.
+  if (!side || side === largest || own.verdict === 'no-room') return [largest.text];
+  return [side.text, source.writing.words.nextSeason.against(largest.text)];
 }
 
 /** What would turn the verdict, and what would settle it. */
@@ -113,6 +120,7 @@ export function adviceWords(source: AdviceSource, outcome: ClassOutcome, own: Va
     own.leans === null ? null : say.leans[own.leans],
     own.isOnTheEdge ? say.edge : null,
     own.untested ? say.untested : null,
+    outcome.advice!.varieties.length === 1 ? say.alone : null,
   ].filter((text) => text !== null);
   const reasons = reasonWords(source, outcome, own);
   return {

@@ -47,6 +47,8 @@ const comparison = object(
     scale: { enum: ['ratio', 'difference'] },
     residual_df: { type: 'integer' },
     dispersion: orNull(number),
+    dispersion_by_class: map(number),
+    layout: map({ enum: ['together', 'spread'] }),
     cv_percent: orNull(number),
     f: map(orNull(object({ value: number, df1: number, df2: number, p: fraction }))),
     lsd: map(orNull(number)),

@@ -1,6 +1,6 @@
 import type { Estimate } from '../../terms/estimate.ts';
 import type { DotRow } from '../charts/kinds.ts';
-import { withN } from '../classTables/source.ts';
+import { fromNothing, withN } from '../classTables/source.ts';
 import { cumulativeFigure, ripeningFigure } from './curves.ts';
 import type { ChartSource, Figure } from './figure.ts';
 import { found } from './found.ts';
@@ -57,7 +57,7 @@ function dotFigure({ seen, compared, trial, classId, writing }: ChartSource, own
       compared.get(own.trait)?.get(classId),
       say.found,
     ),
-    measure: say.dots(own.axis, percent),
+    measure: say.dots(own.axis, percent, plants.length > 0),
     chart: { kind: 'dots', axis: own.axis, rows, plants, zero: own.zero, ratioTo: null },
     head: [tables.variety, tables.status, 'n', say.dotsHead(own.axis, percent)],
     rows: rows.map((row) => [row.name, row.status, String(row.n), row.interval]),
@@ -79,7 +79,7 @@ export function classFigures(source: ChartSource): readonly Figure[] {
       unit: 'g',
       zero: true,
       lowerIsBetter: false,
-      estimateOf: (id) => yields.estimates.get(id) ?? null,
+      estimateOf: (id) => fromNothing(yields.estimates.get(id)) ?? null,
       plantsOf: (id) =>
         seen.season.yieldUnits.flatMap((unit) => {
           const grams =
@@ -97,7 +97,10 @@ export function classFigures(source: ChartSource): readonly Figure[] {
       unit: 'points',
       zero: false,
       lowerIsBetter: model.trait.better === 'lower',
-      estimateOf: (id) => model.estimates.get(id) ?? null,
+      estimateOf: (id) => {
+        const estimate = model.estimates.get(id);
+        return estimate ? { ...estimate, n: estimate.tasters } : null;
+      },
       plantsOf: () => [],
     });
   }

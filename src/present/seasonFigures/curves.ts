@@ -1,5 +1,5 @@
 import type { VarietySeen } from '../../analyse/seen.ts';
-import { medianText } from '../classTables/ripening.ts';
+import { medianText, modelText, ripeByEnd } from '../classTables/ripening.ts';
 import type { ChartSource, Figure } from './figure.ts';
 import { found } from './found.ts';
 
@@ -12,16 +12,15 @@ export function ripeningFigure({ seen, compared, classId, writing, trial }: Char
     model?.estimates.get(v.variety.id)?.estimate ?? v.ripening!.median.estimate ?? Infinity;
   const sorted = grown.toSorted((a, b) => middle(a) - middle(b) || (a.variety.name < b.variety.name ? -1 : 1));
   const isSown = trial.settings.firstRipeFrom === 'sown';
-  const { figure, status: statusWord, tables, charts } = writing.words;
+  const { status: statusWord, tables, charts } = writing.words;
   const { ripening: say } = charts;
-  const count = (n: number): string => writing.number(n);
   const strips = sorted.map(({ variety, status, ripening }) => {
-    const { ripe, unripe, accidents, steps } = ripening!;
+    const { steps } = ripening!;
     const first = steps.find(({ events }) => events > 0);
     return {
       name: status === 'new' ? say.newName(variety.name) : variety.name,
       group: status,
-      note: say.ripe(count(ripe), count(ripe + unripe - accidents)),
+      note: say.ripe(ripeByEnd(ripening!, writing)),
       steps: first
         ? [{ x: first.time, share: 0 }, ...steps.map(({ time, survival }) => ({ x: time, share: 1 - survival }))]
         : [{ x: steps[0]!.time, share: 0 }],
@@ -31,24 +30,28 @@ export function ripeningFigure({ seen, compared, classId, writing, trial }: Char
     const n = ripening!.unripe - ripening!.accidents;
     return n > 0 ? [`${variety.name} ${n}`] : [];
   });
-  const ranked = sorted.map(({ variety }) => variety);
+  const ranked = sorted.flatMap((v) => {
+    const estimate = middle(v);
+    return estimate === Infinity ? [] : [{ ...v.variety, estimate }];
+  });
   const first = found(
     ranked,
     { what: say.what, isLowest: true },
     compared.get('first_ripe')?.get(classId),
     charts.found,
   );
-  const title = `${first}; ${late.length === 0 ? say.allRipe : say.unripe(late.join(', '))}`;
+  const title = `${first}; ${late.length === 0 ? say.allRipe(sorted.every((v) => v.ripening!.accidents === 0)) : say.unripe(late.join(', '))}`;
   return {
     id: `ripening-${classId}`,
     title: middle(sorted[0]!) === Infinity ? say.half : title,
     measure: say.measure(isSown),
     chart: { kind: 'strips', axis: say.axis(isSown), strips },
-    head: [tables.variety, tables.status, tables.ripeByEnd, say.median],
+    head: [tables.variety, tables.status, tables.ripeByEnd, say.model, say.median],
     rows: sorted.map(({ variety, status, ripening }) => [
       variety.name,
       statusWord[status],
-      figure.kOfN(count(ripening!.ripe), count(ripening!.ripe + ripening!.unripe - ripening!.accidents)),
+      ripeByEnd(ripening!, writing),
+      modelText(model?.estimates.get(variety.id), writing),
       medianText(ripening!.median, writing),
     ]),
   };

@@ -1,3 +1,4 @@
+import { tastersOf } from '../classTables/source.ts';
 import type { ChartSource, Figure } from './figure.ts';
 
 /** Raw scores of a rating, variety by variety: how far the tasters were of one mind. */
@@ -32,11 +33,15 @@ export function scoresFigure({ seen, trial, classId, writing }: ChartSource, key
   if (rows.length === 0) return null;
   rows.sort((a, b) => b.mean - a.mean || (a.name < b.name ? -1 : 1));
   const trait = writing.trait(key);
-  const isBlind = seen.season.scores.some((own) => own.trait === key && own.isBlind === true);
+  const own = seen.varieties.filter(({ variety }) => variety.classId === classId);
+  const ids = new Set(own.map(({ variety }) => variety.id));
+  const isBlind = seen.season.scores
+    .filter((score) => score.trait === key && ids.has(score.variety))
+    .every((score) => score.isBlind === true);
   return {
     id: `scores-${key}-${classId}`,
     title: say.title(trait, model.kendallW === null ? null : writing.number(model.kendallW, 2)),
-    measure: say.measure(trait, String(from), String(to), model.tasters, isBlind),
+    measure: say.measure(trait, String(from), String(to), tastersOf({ seen, own }, key), isBlind),
     chart: { kind: 'stacks', axis: say.axis, rows: rows.map(({ name, parts, written }) => ({ name, parts, written })) },
     head: [
       tables.variety,

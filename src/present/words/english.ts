@@ -62,8 +62,7 @@ function methods(settings: Settings): readonly Method[] {
               `interval: mean ± ${v('t', 'df')} · se, &nbsp; LSD = ${v('t', 'df')} √(2 MS (${v('ρ')} + (1 − ${v('ρ')}) / ${v('w')}) / ${v('r')}), &nbsp; CV = 100 √MS / mean`,
               `together: se<sup>2</sup> and LSD<sup>2</sup> × (1 + ${v('n')}${v('ρ')} / (1 − ${v('ρ')}))`,
             ],
-      assumes:
-        'One spread for all varieties and classes on the scale used, for numbers one way in which it grows with their size; blocks add up without interaction. A block enters when every planting has one and each class hangs together through them; else where plants stand (ground, bed, pot, bag) takes its place where it connects a class.',
+      assumes: `One spread for all varieties and classes on the scale used${settings.scale === 'ratio' ? ', for numbers one way in which it grows with their size' : ''}; blocks add up without interaction. A block enters when every planting has one and each class hangs together through them; else where plants stand (ground, bed, pot, bag) takes its place where it connects a class.`,
       limits: `With single plants of high spread the intervals are somewhat too narrow: see “How often the intervals hold” below. A variety of which nothing was picked has the estimate 0 without an interval.${settings.scale === 'difference' ? ' The LSD is printed only where replication is equal and F is significant.' : ''}`,
       source:
         'McCullagh & Nelder (1989) Generalized Linear Models ch. 8-9; Gomez & Gomez (1984) Statistical Procedures for Agricultural Research ch. 2; Searle, Speed & Milliken (1980) Am. Stat. 34:216 for means over blocks; Liang & Zeger (1986) Biometrika 73:13 for the variance; Breslow (1984) Appl. Stat. 33:38 for the dispersion of numbers',
@@ -93,13 +92,13 @@ function methods(settings: Settings): readonly Method[] {
       title: 'Days to the first ripe fruit',
       words: [
         `Days from ${settings.firstRipeFrom === 'sown' ? 'sowing' : 'planting out'} to the first ripe picking or note, whichever is earlier. A planting not ripe by the season’s end is unripe until then: it is not missing, and the last day is not its date. One lost to disease, pests or weakness can never ripen and stays unripe to the end of the curve; one lost by accident leaves at its removal.`,
-        'Median seen: Kaplan-Meier, the first day on which more than half of the plantings had ripe fruit; where exactly half had, the middle to the next of them. Its log-log limits stand in the open data; on the pages only where both exist, which takes more plantings than a home trial has: from two or three plantings it cannot be told how late the median may be, and the model’s interval has to say it. “Not reached” where fewer than half ripened. Plantings lost by accident do not count among those ripe by the end.',
+        'Median seen: Kaplan-Meier, the first day on which more than half of the plantings had ripe fruit; where exactly half had, the middle to the next of them. Its log-log limits stand in the open data; on the pages only where both exist, at 95 % from seven plantings on: from two or three plantings it cannot be told how late the median may be, and the model’s interval has to say it. “Not reached” where fewer than half ripened. Plantings lost by accident do not count among those ripe by the end.',
         'Model: log-normal accelerated failure time, a median for each variety, one spread for the season. A fruit found ripe ripened after the last look at an unripe plant, or after the look before by the season’s rhythm, whichever is later.',
       ],
       formulas: [
         `${v('S')}(${v('t')}) = Π (1 − ${v('d', 'i')} / ${v('n', 'i')}), &nbsp; limits: ${v('S')}(${v('t')})<sup>exp(± ${v('z')} se / log ${v('S')})</sup>`,
         `log ${v('T')} = ${v('variety', 'i')} + ${v('σ')} ${v('ε')}; &nbsp; likelihood Φ((log ${v('R')} − ${v('m')})/${v('σ')}) − Φ((log ${v('L')} − ${v('m')})/${v('σ')})`,
-        `se × √(${v('n')} / (${v('n')} − ${v('p')})), &nbsp; ${v('t')} on ${v('n')} − ${v('p')} degrees of freedom`,
+        `se × √(${v('n')} / (${v('n')} − ${v('p')})), &nbsp; ${v('t')} on ${v('n')} − ${v('p')} degrees of freedom; &nbsp; together: se<sup>2</sup> × (1 + ${v('m')}${v('ρ')} / (1 − ${v('ρ')})), ${v('m')} plantings of the variety`,
       ],
       assumes: 'The same spread of log days for all varieties; looks do not depend on ripeness.',
       limits:
@@ -149,8 +148,10 @@ function methods(settings: Settings): readonly Method[] {
       words: [
         'Fruits of one planting are averaged to the planting; then variety + block by least squares. Where a fruit was measured under its variety’s name only, the variety counts as one unit.',
       ],
-      formulas: [`mean ± ${v('t', 'df')} · se`],
-      assumes: 'One spread for all varieties.',
+      formulas: [
+        `mean ± ${v('t', 'df')} · se, &nbsp; together: se<sup>2</sup> × (1 + ${v('n')}${v('ρ')} / (1 − ${v('ρ')}))`,
+      ],
+      assumes: 'One spread for all varieties of a class; between classes it goes with the class’s mean.',
       limits: 'Fruits of one plant are not replicates: n counts plantings.',
       source: 'Gomez & Gomez (1984) ch. 2',
     },
@@ -171,12 +172,13 @@ function methods(settings: Settings): readonly Method[] {
       id: 'claims',
       title: 'The packet’s claim',
       words: [
-        'The claimed days or size against the interval seen: outside only where the whole interval is; inside where the estimate is; else not enough to tell. Claimed heat is in Scoville units of dry fruit, which tasters’ points cannot be turned into.',
+        'The claimed days or size against the interval seen: as claimed where the whole interval lies within the claim or at most a tenth beyond it (common practice, no source); else outside where the whole interval is; else not enough to tell. Claimed heat is in Scoville units of dry fruit, which tasters’ points cannot be turned into.',
       ],
       formulas: [],
       assumes: 'The claim is meant for conditions like these.',
       limits: 'Sixteen Scoville units to a part per million of capsaicinoids is the usual conversion of laboratories.',
-      source: 'AOAC 995.03 for heat',
+      source:
+        'Schuirmann (1987) J. Pharmacokinet. Biopharm. 15:657 for likeness shown by an interval within a margin; AOAC 995.03 for heat',
     },
     {
       id: 'power',
@@ -197,7 +199,7 @@ function methods(settings: Settings): readonly Method[] {
       words: [
         'All seasons together. Each season’s estimate enters with its own standard error, widened for being estimated from few degrees of freedom; with two or fewer it is borrowed from the other seasons, and where no season has one it is assumed: a coefficient of variation of 40 % a plant for yield and fruits (common practice, no source), 15 % a planting for days, a fifth of the scale for a rating, 20 % for a measure (from memory). Plants recorded together, or standing together, count in such an error as in the yield’s variance. The page says of which variety.',
         'A variety’s part is pulled toward its class: the further, the fewer its plants and seasons and the more one variety changes from season to season. How far is printed with every expected value.',
-        'Yield, fruits and days work on logarithms, ratings and measures as they are, shares from 0 to 1. A yield of nothing enters as the log of half the smallest planting of the class, with a margin as wide as its distance from the class; a variety that never ripened as later than the season’s end, with the spread of the season.',
+        'Yield, fruits and days work on logarithms, ratings and measures as they are, shares from 0 to 1. A yield of nothing enters as the log of half the smallest planting of the class, with a margin as wide as its distance from the class, unless the class gave nothing at all, which tells its varieties from nothing; a variety that never ripened as later than the season’s end, with the spread of the season.',
         'The expected value is the variety’s in an average season, its interval a prediction: the change from season to season is in it. Good and bad years as such are not.',
       ],
       formulas: [
@@ -221,8 +223,8 @@ function methods(settings: Settings): readonly Method[] {
         'A variety earns a spot in a drawn season if it is among the best of its class for the spots there are, and at least as good as the bar: an untried variety in the middle of the class, or the check variety. Those tied at the last spot share it.',
         `Share at least ${settings.verdicts.keepFrom}: keep. Reaches the bar in less than ${settings.verdicts.dropBelow} of the seasons: drop. Share under ${settings.verdicts.dropBelow}, though it reaches the bar more often: no room. Else: try again. Where either share lies within 0.01 of its limit the page says “on the edge”.`,
         'The list fills the spots in order of share, except with a variety that is to be dropped; the sum of the shares is how many of it are expected to be right.',
-        'A limit that must not be missed fails a drawn season in which it is missed. On a trait never recorded for a variety it counts as not tested: not failed, but no keep. Where fruit was counted, the upper Wilson limit of k of n has to keep the limit.',
-        'What one more season would settle: the score above what earns a spot is taken as normal, and another season with so many plants narrows the variety’s own part of it.',
+        'A limit that must not be missed fails a drawn season in which it is missed. On a trait never recorded for a variety it counts as not tested: not failed, but no keep. Where fruit was counted, the upper Wilson limit of k of n has to keep the limit, whatever the scores say; a limit on heat itself lets one minus “keep from” of the fruit be hot.',
+        'What one more season would settle: the score above what earns a spot is taken as normal, and another season with so many plants, standing as the class stood last, narrows the variety’s own part of it.',
         'Last winter’s advice: the same rule on the seasons before the last, judged by what the last one showed.',
       ],
       formulas: [
@@ -411,7 +413,7 @@ export const english = {
       'only-topped': () => 'All plants were topped: the figures hold for topped plants.',
       'mixed-stands': (isAdjusted: boolean): string =>
         isAdjusted
-          ? 'Some plants stood in containers and some in the ground; the estimates of yield and fruits are adjusted for it.'
+          ? 'Some plants stood in containers and some in the ground; the estimates of yield and fruits are worked out as if each variety had stood in every kind of place alike, so they are not its total over its plants.'
           : 'Some plants stood in containers and some in the ground, and the varieties cannot be compared within either: variety and container are mixed up.',
       'only-pots': () => 'All plants stood in containers: the figures hold for containers.',
       'unequal-plantings': () =>
@@ -431,18 +433,22 @@ export const english = {
     yieldAxis: (unit: string) => `usable yield, ${unit} per plant`,
     found: {
       none: (what: string) => `No ${what} was recorded`,
+      level: (what: string, names: readonly string[] | null, isLowest: boolean) =>
+        names === null
+          ? `${capital(what)}: all alike in this trial`
+          : `${listed(names)} share the ${isLowest ? 'lowest' : 'highest'} estimate of ${what}`,
       only: (name: string, what: string) => `${name} is the only variety with ${what} on record`,
       first: (name: string, isLowest: boolean, what: string) =>
         `${name} has the ${isLowest ? 'lowest' : 'highest'} estimate of ${what} in this trial`,
-      apart: (name: string, isLowest: boolean, what: string) =>
-        `${name} has the ${isLowest ? 'lowest' : 'highest'} ${what}, separated from all others in this trial`,
+      apart: (name: string, isLowest: boolean, what: string, isAll: boolean) =>
+        `${name} has the ${isLowest ? 'lowest' : 'highest'} estimate of ${what}, separated from all others${isAll ? '' : ' that can be compared'} in this trial`,
       noneApart: (name: string, isLowest: boolean, what: string) =>
         `${name} has the ${isLowest ? 'lowest' : 'highest'} estimate of ${what}; no variety is separated from it in this trial`,
       alike: (name: string, isLowest: boolean, what: string, others: readonly string[]) =>
         `${name} has the ${isLowest ? 'lowest' : 'highest'} estimate of ${what}; ${others.join(', ')} ${others.length === 1 ? 'is' : 'are'} not separated from it`,
     },
-    dots: (axis: string, level: string) =>
-      `${axis}; marks are estimates, bars ${level} intervals, grey ticks the plants. Diamond: new. Circle: returning.`,
+    dots: (axis: string, level: string, hasTicks: boolean) =>
+      `${axis}; marks are estimates, bars ${level} intervals${hasTicks ? ', grey ticks the plantings' : ''}. Diamond: new. Circle: returning.`,
     dotsHead: (axis: string, level: string) => `${axis} (${level} interval)`,
     ratio: {
       none: (check: string) => `No variety is separated from ${check} in yield in this trial`,
@@ -456,14 +462,16 @@ export const english = {
     },
     ripening: {
       newName: (name: string) => `${name}, new`,
-      ripe: (k: string, n: string) => `${k} of ${n} ripe`,
+      ripe: (share: string) => `${share} ripe`,
       what: 'days to first ripe fruit',
-      allRipe: 'every planting had ripe fruit by the end',
+      allRipe: (isWhole: boolean) =>
+        `every planting${isWhole ? '' : ' not lost by accident'} had ripe fruit by the end`,
       unripe: (list: string) => `plantings without ripe fruit at the end: ${list}`,
       half: 'In no variety did half of the plantings ripen',
       measure: (isSown: boolean) =>
         `Share of plantings with ripe fruit by days from ${isSown ? 'sowing' : 'planting out'} (Kaplan-Meier); the top of each strip is all of them.`,
       axis: (isSown: boolean) => `days from ${isSown ? 'sowing' : 'planting out'}`,
+      model: 'Days to first ripe fruit, model',
       median: 'Median days to first ripe fruit',
     },
     tradeOff: {
@@ -510,8 +518,8 @@ export const english = {
     lost: 'Lost by accident',
     notInYields: (n: string) => `${n}, not in the yields`,
     weather: 'Weather',
-    weatherText: (days: string, mean: string, nights: string, rain: string) =>
-      `${days} days recorded: mean ${mean}, ${nights} nights under 10 °C, ${rain} of rain.`,
+    weatherText: (days: string, mean: string, nights: string, cold: string, rain: string) =>
+      `${days} days recorded: mean ${mean}, ${nights} nights under ${cold}, ${rain} of rain.`,
     one: 'One season: these figures say what these plants did in it.',
     together: (rho: string, classes: readonly string[]) =>
       `Plants of a variety stood together${classes.length === 0 ? '' : ` (${listed(classes)})`}, so variety and place cannot be told apart fully; intervals are widened for a spot correlation of ${rho}.`,
@@ -578,7 +586,7 @@ export const english = {
       trait: 'what was measured',
       unit: 'unit of the figures',
       n: 'plantings; tasters for ratings; answers for yes-no traits',
-      estimate: 'estimate; the median for first_ripe',
+      estimate: 'estimate; first_ripe has two rows, the median of the plantings and the model’s',
       low: 'lower end of the interval',
       high: 'upper end of the interval',
       method: 'see the methods page',
@@ -1084,6 +1092,11 @@ export const english = {
       'a picking, an event nothing-picked or lost, or harvests: complete for the season',
       'record what happened; it is not taken as 0',
     ],
+    'ripening-not-dated': [
+      'ripe fruit was picked, but without a date: when it ripened is not known',
+      'a date beside a ripe picking, or an event first-ripe',
+      'write the date of the first ripe fruit, or leave its ripening out',
+    ],
     'fruits-not-recorded': [
       'some pickings were weighed but not counted; the planting has no number of fruits',
       'fruits in every picking',
@@ -1251,8 +1264,8 @@ export const english = {
       `What to grow in ${year}: of 100 simulated seasons (${simulations} drawn from all records), those in which a variety earns one of its class’s spots. Each filled square is five of them.`,
     older: 'Advice stands on the handout of the last season only.',
     class: 'Class',
-    howToRead:
-      'An interval in brackets holds what it is about in 95 of 100 such trials at the usual setting; n says how many plantings, or tasters, stand behind a figure. Whether two varieties are separated in this trial is said by the letters on the season’s page, not by whether their intervals overlap. One summer is one summer.',
+    howToRead: (of100: string) =>
+      `An interval in brackets is made so that it holds what it is about in ${of100} of 100 such trials; n says how many plantings, or tasters, stand behind a figure. Whether two varieties are separated in this trial is said by the letters on the season’s page, not by whether their intervals overlap. One summer is one summer.`,
     cautions:
       'Hot peppers burn skin and eyes: gloves, and away from children. Fruit of unknown crosses is not for eating. Peppers and tomatoes are preserved by tested recipes only. Treated seed is not for eating or feeding.',
     site: 'Everything in full:',
@@ -1336,7 +1349,12 @@ export const english = {
     share: (word: string, share: string) => `${word}: earns a spot in ${share} simulated seasons`,
     leans: { up: 'leaning to keep', down: 'leaning to drop' },
     edge: 'on the edge: another seed could turn it',
-    untested: 'a limit that must not be missed was never tested, so it cannot be a keep',
+    untested: 'the records do not show that it keeps a limit that must not be missed, so it cannot be a keep',
+    alone: 'alone in its class: no more than the toss of a coin',
+    must: (trait: string, least: string | null, most: string | null) =>
+      `Must not be missed: ${trait}${least === null ? '' : ` at least ${least}`}${most === null ? '' : ` at most ${most}`}.`,
+    seenNothing: 'nothing picked',
+    seenNoneRipe: 'none ripened',
     onlyContainers: 'Known from containers only.',
     onlyTopped: 'Known from topped plants only.',
     notGrown: (year: string) => `Last grown in ${year}; it stands on its older seasons.`,
@@ -1364,7 +1382,8 @@ export const english = {
     excluded: 'Not in the competition',
     whyNot,
     goalsTable: {
-      caption: 'Points run straight from bad to good; the score is the weighted mean of the points',
+      caption:
+        'Points run straight from bad to good; the score is the weighted mean of the points. A part below 0 speaks against the rest',
       trait: 'What counts',
       weight: 'Weight',
       bad: '0 points',
@@ -1391,8 +1410,8 @@ export const english = {
       sharesMeasure: (simulations: string, keep: string, drop: string) =>
         `Bars: of 100 simulated seasons, those in which a variety earns a spot (of ${simulations} drawn). Thin line: reaches the bar. Lines at ${drop} and ${keep}: drop below, keep from.`,
       sharesAxis: 'of 100 simulated seasons',
-      expected: (trait: string, names: readonly string[], isAll: boolean) =>
-        `Expected ${trait} in an average season: ${names.join(', ')}${isAll ? '' : '; the others behind'}`,
+      expected: (trait: string, names: readonly string[], others: number) =>
+        `Expected ${trait} in an average season: ${names.join(', ')}${others === 0 ? '' : `, and ${others} more`}`,
       expectedMeasure: (axis: string, level: string) =>
         `${axis}; marks: expected in an average season, bars: ${level} prediction intervals, grey ticks: seasons as seen. Thin line: the pull from its own mean toward the class. Diamond: new in the last season. Circle: returning.`,
       newcomer: 'newcomer',

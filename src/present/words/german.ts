@@ -64,8 +64,7 @@ function methods(settings: Settings): readonly Method[] {
               `Intervall: Mittel ± ${v('t', 'df')} · se, &nbsp; GD = ${v('t', 'df')} √(2 MQ (${v('ρ')} + (1 − ${v('ρ')}) / ${v('w')}) / ${v('r')}), &nbsp; VK = 100 √MQ / Mittel`,
               `zusammen: se<sup>2</sup> und GD<sup>2</sup> × (1 + ${v('n')}${v('ρ')} / (1 − ${v('ρ')}))`,
             ],
-      assumes:
-        'Eine Streuung für alle Sorten und Klassen auf der verwendeten Skala, bei Anzahlen eine Weise, in der sie mit ihrer Größe wächst; Blöcke addieren sich ohne Wechselwirkung. Ein Block geht ein, wenn jede Pflanzung einen hat und jede Klasse durch sie zusammenhängt; sonst tritt der Ort der Pflanzen (Boden, Beet, Topf, Sack) an seine Stelle, wo er eine Klasse verbindet.',
+      assumes: `Eine Streuung für alle Sorten und Klassen auf der verwendeten Skala${settings.scale === 'ratio' ? ', bei Anzahlen eine Weise, in der sie mit ihrer Größe wächst' : ''}; Blöcke addieren sich ohne Wechselwirkung. Ein Block geht ein, wenn jede Pflanzung einen hat und jede Klasse durch sie zusammenhängt; sonst tritt der Ort der Pflanzen (Boden, Beet, Topf, Sack) an seine Stelle, wo er eine Klasse verbindet.`,
       limits: `Bei einzelnen Pflanzen mit hoher Streuung sind die Intervalle etwas zu eng: siehe „Wie oft die Intervalle halten“ unten. Eine Sorte, von der nichts geerntet wurde, hat den Schätzwert 0 ohne Intervall.${settings.scale === 'difference' ? ' Die GD steht nur dort, wo die Wiederholung gleich und F signifikant ist.' : ''}`,
       source:
         'McCullagh & Nelder (1989) Generalized Linear Models Kap. 8-9; Gomez & Gomez (1984) Statistical Procedures for Agricultural Research Kap. 2; Searle, Speed & Milliken (1980) Am. Stat. 34:216 zu Mitteln über Blöcke; Liang & Zeger (1986) Biometrika 73:13 zur Varianz; Breslow (1984) Appl. Stat. 33:38 zur Dispersion von Anzahlen',
@@ -95,13 +94,13 @@ function methods(settings: Settings): readonly Method[] {
       title: 'Tage bis zur ersten reifen Frucht',
       words: [
         `Tage ${settings.firstRipeFrom === 'sown' ? 'von der Aussaat' : 'vom Auspflanzen'} bis zur ersten reifen Ernte oder zum ersten Vermerk „reif“, je nachdem, was früher ist. Eine am Saisonende nicht reife Pflanzung ist bis dahin unreif: Sie fehlt nicht, und der letzte Tag ist nicht ihr Datum. Eine durch Krankheit, Schädlinge oder Schwäche verlorene kann nicht mehr reifen und bleibt bis zum Ende der Kurve unreif; eine durch Unfall verlorene scheidet mit ihrer Entfernung aus.`,
-        'Beobachteter Median: Kaplan-Meier, der erste Tag, an dem mehr als die Hälfte der Pflanzungen reife Früchte hatte; wo es genau die Hälfte war, die Mitte zur nächsten. Seine Log-log-Grenzen stehen in den offenen Daten, auf den Seiten nur dort, wo es beide gibt, und das braucht mehr Pflanzungen, als ein Gartenversuch hat: Aus zwei oder drei Pflanzungen lässt sich nicht sagen, wie spät der Median sein kann; das muss das Intervall des Modells sagen. „Nicht erreicht“, wo weniger als die Hälfte reifte. Durch Unfall verlorene Pflanzungen zählen nicht unter die am Ende reifen.',
+        'Beobachteter Median: Kaplan-Meier, der erste Tag, an dem mehr als die Hälfte der Pflanzungen reife Früchte hatte; wo es genau die Hälfte war, die Mitte zur nächsten. Seine Log-log-Grenzen stehen in den offenen Daten, auf den Seiten nur dort, wo es beide gibt, bei 95 % ab sieben Pflanzungen: Aus zwei oder drei Pflanzungen lässt sich nicht sagen, wie spät der Median sein kann; das muss das Intervall des Modells sagen. „Nicht erreicht“, wo weniger als die Hälfte reifte. Durch Unfall verlorene Pflanzungen zählen nicht unter die am Ende reifen.',
         'Modell: Lebensdauermodell (accelerated failure time) mit Log-Normalverteilung, ein Median je Sorte, eine Streuung für die Saison. Eine reif gefundene Frucht reifte nach der letzten Kontrolle, bei der die Pflanze unreif war, oder nach der Kontrolle, die im Takt der Saison davor lag, je nachdem, was später ist.',
       ],
       formulas: [
         `${v('S')}(${v('t')}) = Π (1 − ${v('d', 'i')} / ${v('n', 'i')}), &nbsp; Grenzen: ${v('S')}(${v('t')})<sup>exp(± ${v('z')} se / log ${v('S')})</sup>`,
         `log ${v('T')} = ${v('Sorte', 'i')} + ${v('σ')} ${v('ε')}; &nbsp; Likelihood Φ((log ${v('R')} − ${v('m')})/${v('σ')}) − Φ((log ${v('L')} − ${v('m')})/${v('σ')})`,
-        `se × √(${v('n')} / (${v('n')} − ${v('p')})), &nbsp; ${v('t')} mit ${v('n')} − ${v('p')} Freiheitsgraden`,
+        `se × √(${v('n')} / (${v('n')} − ${v('p')})), &nbsp; ${v('t')} mit ${v('n')} − ${v('p')} Freiheitsgraden; &nbsp; zusammen: se<sup>2</sup> × (1 + ${v('m')}${v('ρ')} / (1 − ${v('ρ')})), ${v('m')} Pflanzungen der Sorte`,
       ],
       assumes:
         'Die gleiche Streuung der logarithmierten Tage bei allen Sorten; die Kontrollen hängen nicht von der Reife ab.',
@@ -153,8 +152,10 @@ function methods(settings: Settings): readonly Method[] {
       words: [
         'Früchte einer Pflanzung werden zur Pflanzung gemittelt; dann Sorte + Block mit kleinsten Quadraten. Wo eine Frucht nur unter dem Namen ihrer Sorte gemessen wurde, zählt die Sorte als eine Einheit.',
       ],
-      formulas: [`Mittel ± ${v('t', 'df')} · se`],
-      assumes: 'Eine Streuung für alle Sorten.',
+      formulas: [
+        `Mittel ± ${v('t', 'df')} · se, &nbsp; zusammen: se<sup>2</sup> × (1 + ${v('n')}${v('ρ')} / (1 − ${v('ρ')}))`,
+      ],
+      assumes: 'Eine Streuung für alle Sorten einer Klasse; zwischen Klassen geht sie mit deren Mittel.',
       limits: 'Früchte einer Pflanze sind keine Wiederholungen: n zählt Pflanzungen.',
       source: 'Gomez & Gomez (1984) Kap. 2',
     },
@@ -175,13 +176,14 @@ function methods(settings: Settings): readonly Method[] {
       id: 'claims',
       title: 'Die Angabe auf der Samentüte',
       words: [
-        'Die angegebenen Tage oder Maße gegen das beobachtete Intervall: außerhalb nur, wo das ganze Intervall es ist; innerhalb, wo der Schätzwert es ist; sonst zu wenig, um es zu sagen. Die angegebene Schärfe steht in Scoville-Einheiten der trockenen Frucht, in die sich die Noten der Verkoster nicht umrechnen lassen.',
+        'Die angegebenen Tage oder Maße gegen das beobachtete Intervall: wie angegeben, wo das ganze Intervall in der Angabe oder höchstens ein Zehntel außerhalb liegt (übliche Praxis, keine Quelle); sonst außerhalb, wo das ganze Intervall es ist; sonst zu wenig, um es zu sagen. Die angegebene Schärfe steht in Scoville-Einheiten der trockenen Frucht, in die sich die Noten der Verkoster nicht umrechnen lassen.',
       ],
       formulas: [],
       assumes: 'Die Angabe ist für Bedingungen wie diese gemeint.',
       limits:
         'Sechzehn Scoville-Einheiten je Millionstel Capsaicinoide (1 ppm) sind die übliche Umrechnung der Labore.',
-      source: 'AOAC 995.03 zur Schärfe',
+      source:
+        'Schuirmann (1987) J. Pharmacokinet. Biopharm. 15:657 zur Gleichheit innerhalb einer Spanne; AOAC 995.03 zur Schärfe',
     },
     {
       id: 'power',
@@ -202,7 +204,7 @@ function methods(settings: Settings): readonly Method[] {
       words: [
         'Alle Saisons zusammen. Der Schätzwert jeder Saison geht mit seinem eigenen Standardfehler ein, der verbreitert wird, weil er aus wenigen Freiheitsgraden geschätzt ist; bei zwei oder weniger wird er von den anderen Saisons geliehen, und wo keine Saison einen hat, wird er angenommen: ein Variationskoeffizient von 40 % je Pflanze für Ertrag und Früchte (übliche Praxis, ohne Quelle), 15 % je Pflanzung für Tage, ein Fünftel der Skala für eine Bewertung, 20 % für ein Maß (aus dem Gedächtnis). Gemeinsam erfasste oder zusammenstehende Pflanzen zählen dabei wie in der Varianz des Ertrags. Die Seite sagt, bei welcher Sorte.',
         'Der Beitrag einer Sorte wird zu ihrer Klasse gezogen: umso weiter, je weniger Pflanzen und Saisons sie hat und je mehr sich eine Sorte von Saison zu Saison ändert. Wie weit, steht bei jedem erwarteten Wert.',
-        'Ertrag, Früchte und Tage werden logarithmiert, Bewertungen und Maße genommen, wie sie sind, Anteile von 0 bis 1. Ein Ertrag von 0 geht ein als Logarithmus der halben kleinsten Pflanzung der Klasse, mit einem Spielraum so weit wie sein Abstand von der Klasse; eine Sorte, die nie reifte, als später als das Saisonende, mit der Streuung der Saison.',
+        'Ertrag, Früchte und Tage werden logarithmiert, Bewertungen und Maße genommen, wie sie sind, Anteile von 0 bis 1. Ein Ertrag von 0 geht ein als Logarithmus der halben kleinsten Pflanzung der Klasse, mit einem Spielraum so weit wie sein Abstand von der Klasse, es sei denn, die Klasse brachte gar nichts, was ihre Sorten durch nichts unterscheidet; eine Sorte, die nie reifte, als später als das Saisonende, mit der Streuung der Saison.',
         'Der erwartete Wert ist der der Sorte in einer durchschnittlichen Saison, sein Intervall eine Vorhersage: Die Änderung von Saison zu Saison ist darin. Gute und schlechte Jahre als solche sind es nicht.',
       ],
       formulas: [
@@ -226,8 +228,8 @@ function methods(settings: Settings): readonly Method[] {
         'Eine Sorte verdient in einer gezogenen Saison einen Platz, wenn sie für die vorhandenen Plätze zu den besten ihrer Klasse gehört und mindestens so gut ist wie die Messlatte: eine unerprobte Sorte in der Mitte der Klasse oder die Vergleichssorte. Bei Gleichstand am letzten Platz wird er geteilt.',
         `Anteil mindestens ${comma(settings.verdicts.keepFrom)}: behalten. Erreicht die Messlatte in weniger als ${comma(settings.verdicts.dropBelow)} der Saisons: aufgeben. Anteil unter ${comma(settings.verdicts.dropBelow)}, obwohl sie die Messlatte öfter erreicht: kein Platz. Sonst: noch einmal versuchen. Liegt einer der Anteile innerhalb von 0,01 um seine Grenze, sagt die Seite „auf der Kippe“.`,
         'Die Liste füllt die Plätze in der Reihenfolge der Anteile, nur nicht mit einer Sorte, die aufgegeben werden soll; die Summe der Anteile sagt, wie viele davon voraussichtlich richtig sind.',
-        'Eine gezogene Saison scheitert, wenn in ihr eine Grenze verfehlt wird, die nicht verfehlt werden darf. Bei einem Merkmal, das für eine Sorte nie erfasst wurde, gilt die Grenze als nicht geprüft: nicht gescheitert, aber kein Behalten. Wo Früchte gezählt wurden, muss die obere Wilson-Grenze von k von n die Grenze einhalten.',
-        'Was eine weitere Saison klären würde: Der Abstand der Punktzahl zu dem, was einen Platz verdient, wird als normalverteilt angenommen, und eine weitere Saison mit so vielen Pflanzen macht den eigenen Beitrag der Sorte dazu genauer.',
+        'Eine gezogene Saison scheitert, wenn in ihr eine Grenze verfehlt wird, die nicht verfehlt werden darf. Bei einem Merkmal, das für eine Sorte nie erfasst wurde, gilt die Grenze als nicht geprüft: nicht gescheitert, aber kein Behalten. Wo Früchte gezählt wurden, muss die obere Wilson-Grenze von k von n die Grenze einhalten, was die Noten auch sagen; eine Grenze für die Schärfe selbst lässt eins minus „behalten ab“ der Früchte scharf sein.',
+        'Was eine weitere Saison klären würde: Der Abstand der Punktzahl zu dem, was einen Platz verdient, wird als normalverteilt angenommen, und eine weitere Saison mit so vielen Pflanzen, die stehen, wie die Klasse zuletzt stand, macht den eigenen Beitrag der Sorte dazu genauer.',
         'Die Empfehlung des letzten Winters: dieselbe Regel, angewandt auf die Saisons vor der letzten und gemessen an dem, was die letzte zeigte.',
       ],
       formulas: [
@@ -424,7 +426,7 @@ export const german: Words = {
       // `as never` until english.ts gives this function the return type string
       'mixed-stands': (isAdjusted: boolean) =>
         isAdjusted
-          ? 'Einige Pflanzen standen in Gefäßen, andere im Boden; die Schätzwerte für Ertrag und Früchte sind darum bereinigt.'
+          ? 'Einige Pflanzen standen in Gefäßen, andere im Boden; die Schätzwerte für Ertrag und Früchte gelten, als hätte jede Sorte an jeder Art von Platz gleich oft gestanden, und sind darum nicht ihre Summe durch ihre Pflanzen.'
           : 'Einige Pflanzen standen in Gefäßen, andere im Boden, und die Sorten sind in keinem von beiden zu vergleichen: Sorte und Gefäß sind vermengt.',
       'only-pots': () => 'Alle Pflanzen standen in Gefäßen: Die Zahlen gelten für Gefäße.',
       'unequal-plantings': () =>
@@ -447,15 +449,19 @@ export const german: Words = {
       only: (name: string, what: string) => `${name} ist die einzige Sorte mit erfassten Werten für ${what}`,
       first: (name: string, isLowest: boolean, what: string) =>
         `${name} hat den ${isLowest ? 'niedrigsten' : 'höchsten'} Schätzwert für ${what} in diesem Versuch`,
-      apart: (name: string, isLowest: boolean, what: string) =>
-        `${name} hat den ${isLowest ? 'niedrigsten' : 'höchsten'} Wert für ${what}, in diesem Versuch von allen anderen getrennt`,
+      apart: (name: string, isLowest: boolean, what: string, isAll: boolean) =>
+        `${name} hat den ${isLowest ? 'niedrigsten' : 'höchsten'} Schätzwert für ${what}, in diesem Versuch von allen anderen${isAll ? '' : ', die sich vergleichen lassen,'} getrennt`,
+      level: (what: string, names: readonly string[] | null, isLowest: boolean) =>
+        names === null
+          ? `${capital(what)}: in diesem Versuch alle gleich`
+          : `${listed(names)} haben gemeinsam den ${isLowest ? 'niedrigsten' : 'höchsten'} Schätzwert für ${what}`,
       noneApart: (name: string, isLowest: boolean, what: string) =>
         `${name} hat den ${isLowest ? 'niedrigsten' : 'höchsten'} Schätzwert für ${what}; keine Sorte ist davon in diesem Versuch getrennt`,
       alike: (name: string, isLowest: boolean, what: string, others: readonly string[]) =>
         `${name} hat den ${isLowest ? 'niedrigsten' : 'höchsten'} Schätzwert für ${what}; ${others.join(', ')} ${others.length === 1 ? 'ist' : 'sind'} davon nicht getrennt`,
     },
-    dots: (axis: string, level: string) =>
-      `${axis}; Zeichen sind Schätzwerte, Balken Intervalle zu ${level}, graue Striche die Pflanzen. Raute: neu. Kreis: wiederholt angebaut.`,
+    dots: (axis: string, level: string, hasTicks: boolean) =>
+      `${axis}; Zeichen sind Schätzwerte, Balken Intervalle zu ${level}${hasTicks ? ', graue Striche die Pflanzungen' : ''}. Raute: neu. Kreis: wiederholt angebaut.`,
     dotsHead: (axis: string, level: string) => `${axis} (Intervall zu ${level})`,
     ratio: {
       none: (check: string) => `Im Ertrag ist in diesem Versuch keine Sorte von ${check} getrennt`,
@@ -469,15 +475,17 @@ export const german: Words = {
     },
     ripening: {
       newName: (name: string) => `${name}, neu`,
-      ripe: (k: string, n: string) => `${k} von ${n} reif`,
+      ripe: (share: string) => `${share} reif`,
       what: 'Tage bis zur ersten reifen Frucht',
-      allRipe: 'am Ende hatte jede Pflanzung reife Früchte',
+      allRipe: (isWhole: boolean) =>
+        `am Ende hatte jede ${isWhole ? '' : 'nicht durch Unfall verlorene '}Pflanzung reife Früchte`,
       unripe: (list: string) => `Pflanzungen ohne reife Frucht am Ende: ${list}`,
       half: 'Bei keiner Sorte reifte die Hälfte der Pflanzungen',
       measure: (isSown: boolean) =>
         `Anteil der Pflanzungen mit reifer Frucht nach Tagen ab ${isSown ? 'Aussaat' : 'Auspflanzen'} (Kaplan-Meier); der obere Rand jedes Streifens bedeutet alle.`,
       axis: (isSown: boolean) => `Tage ab ${isSown ? 'Aussaat' : 'Auspflanzen'}`,
-      median: 'Tage bis zur ersten reifen Frucht, Modell',
+      model: 'Tage bis zur ersten reifen Frucht, Modell',
+      median: 'Median der Tage bis zur ersten reifen Frucht',
     },
     tradeOff: {
       both: (names: string, trait: string) =>
@@ -523,8 +531,8 @@ export const german: Words = {
     lost: 'Durch Unfall verloren',
     notInYields: (n: string) => `${n}, nicht in den Erträgen`,
     weather: 'Wetter',
-    weatherText: (days: string, mean: string, nights: string, rain: string) =>
-      `${days} Tage erfasst: Mittel ${mean}, ${nights} Nächte unter 10 °C, ${rain} Regen.`,
+    weatherText: (days: string, mean: string, nights: string, cold: string, rain: string) =>
+      `${days} Tage erfasst: Mittel ${mean}, ${nights} Nächte unter ${cold}, ${rain} Regen.`,
     one: 'Eine Saison: Diese Zahlen sagen, was diese Pflanzen in ihr brachten.',
     together: (rho: string, classes: readonly string[]) =>
       `Pflanzen einer Sorte standen zusammen${classes.length === 0 ? '' : ` (${listed(classes)})`}, daher lassen sich Sorte und Standort nicht ganz auseinanderhalten; die Intervalle sind für eine Standortkorrelation von ${rho} verbreitert.`,
@@ -591,7 +599,7 @@ export const german: Words = {
       trait: 'was gemessen wurde',
       unit: 'Einheit der Zahlen',
       n: 'Pflanzungen; Verkoster bei Bewertungen; Antworten bei Ja-Nein-Merkmalen',
-      estimate: 'Schätzwert; bei first_ripe der Median',
+      estimate: 'Schätzwert; first_ripe hat zwei Zeilen, den Median der Pflanzungen und den des Modells',
       low: 'unteres Ende des Intervalls',
       high: 'oberes Ende des Intervalls',
       method: 'siehe die Seite der Methoden',
@@ -1149,6 +1157,11 @@ export const german: Words = {
       'eine Ernte, ein Ereignis nothing-picked oder lost, oder harvests: complete für die Saison',
       'aufschreiben, was geschah; es gilt nicht als 0',
     ],
+    'ripening-not-dated': [
+      'reife Früchte wurden geerntet, aber ohne Datum: wann sie reiften, ist nicht bekannt',
+      'ein Datum bei einer reifen Ernte oder ein Ereignis first-ripe',
+      'das Datum der ersten reifen Frucht eintragen oder ihre Reife auslassen',
+    ],
     'fruits-not-recorded': [
       'einige Ernten wurden gewogen, aber nicht gezählt; die Pflanzung hat keine Fruchtzahl',
       'Früchte bei jeder Ernte',
@@ -1348,8 +1361,8 @@ export const german: Words = {
       `Was ${year} anzubauen ist: von 100 simulierten Saisons (${simulations} aus allen Aufzeichnungen gezogen) die, in denen eine Sorte einen der Plätze ihrer Klasse verdient. Jedes gefüllte Quadrat sind fünf davon.`,
     older: 'Die Empfehlung steht nur auf dem Handzettel der letzten Saison.',
     class: 'Klasse',
-    howToRead:
-      'Ein Intervall in Klammern enthält bei üblicher Einstellung in 95 von 100 solchen Versuchen das, worum es geht; n sagt, wie viele Pflanzungen oder Verkoster hinter einer Zahl stehen. Ob zwei Sorten in diesem Versuch getrennt sind, sagen die Buchstaben auf der Seite der Saison, nicht die Überlappung ihrer Intervalle. Ein Sommer ist ein Sommer.',
+    howToRead: (of100: string) =>
+      `Ein Intervall in Klammern ist so gemacht, dass es in ${of100} von 100 solchen Versuchen das enthält, worum es geht; n sagt, wie viele Pflanzungen oder Verkoster hinter einer Zahl stehen. Ob zwei Sorten in diesem Versuch getrennt sind, sagen die Buchstaben auf der Seite der Saison, nicht die Überlappung ihrer Intervalle. Ein Sommer ist ein Sommer.`,
     cautions:
       'Scharfer Paprika brennt auf der Haut und in den Augen: Handschuhe tragen und von Kindern fernhalten. Früchte unbekannter Kreuzungen sind nicht zum Essen. Paprika und Tomaten werden nur nach geprüften Rezepten haltbar gemacht. Gebeiztes Saatgut ist nicht zum Essen oder Verfüttern.',
     site: 'Alles ausführlich:',
@@ -1444,7 +1457,13 @@ export const german: Words = {
     share: (word: string, share: string) => `${word}: verdient einen Platz in ${share} simulierten Saisons`,
     leans: { up: 'neigt zu behalten', down: 'neigt zu aufgeben' },
     edge: 'auf der Kippe: Ein anderer Startwert könnte das Urteil ändern',
-    untested: 'eine Grenze, die nicht verfehlt werden darf, wurde nie geprüft, daher ist behalten nicht möglich',
+    untested:
+      'die Aufzeichnungen zeigen nicht, dass sie eine Grenze einhält, die nicht verfehlt werden darf, daher ist behalten nicht möglich',
+    alone: 'allein in ihrer Klasse: nicht mehr als ein Münzwurf',
+    must: (trait: string, least: string | null, most: string | null) =>
+      `Darf nicht verfehlt werden: ${trait}${least === null ? '' : ` mindestens ${least}`}${most === null ? '' : ` höchstens ${most}`}.`,
+    seenNothing: 'nichts geerntet',
+    seenNoneRipe: 'keine reif',
     onlyContainers: 'Nur aus Gefäßen bekannt.',
     onlyTopped: 'Nur von entspitzten Pflanzen bekannt.',
     notGrown: (year: string) => `Zuletzt ${year} angebaut; das Urteil beruht auf älteren Saisons.`,
@@ -1473,7 +1492,8 @@ export const german: Words = {
     excluded: 'Nicht im Wettbewerb',
     whyNot,
     goalsTable: {
-      caption: 'Punkte laufen geradlinig von schlecht nach gut; die Punktzahl ist das gewichtete Mittel der Punkte',
+      caption:
+        'Punkte laufen geradlinig von schlecht nach gut; die Punktzahl ist das gewichtete Mittel der Punkte. Ein Teil unter 0 spricht gegen die übrigen',
       trait: 'Was zählt',
       weight: 'Gewicht',
       bad: '0 Punkte',
@@ -1500,8 +1520,8 @@ export const german: Words = {
       sharesMeasure: (simulations: string, keep: string, drop: string) =>
         `Balken: von 100 simulierten Saisons die, in denen eine Sorte einen Platz verdient (${simulations} gezogen). Dünne Linie: erreicht die Messlatte. Linien bei ${drop} und ${keep}: unter der ersten aufgeben, ab der zweiten behalten.`,
       sharesAxis: 'von 100 simulierten Saisons',
-      expected: (trait: string, names: readonly string[], isAll: boolean) =>
-        `${capital(trait)}, erwartet in einer durchschnittlichen Saison: ${names.join(', ')}${isAll ? '' : '; die übrigen dahinter'}`,
+      expected: (trait: string, names: readonly string[], others: number) =>
+        `${capital(trait)}, erwartet in einer durchschnittlichen Saison: ${names.join('; ')}${others === 0 ? '' : `; und ${others} weitere`}`,
       expectedMeasure: (axis: string, level: string) =>
         `${axis}; Zeichen: erwartet in einer durchschnittlichen Saison, Balken: Vorhersageintervalle zu ${level}, graue Striche: Saisons wie beobachtet. Dünne Linie: der Zug vom eigenen Mittel zur Klasse. Raute: neu in der letzten Saison. Kreis: wiederholt angebaut.`,
       newcomer: 'Neuling',

@@ -1,3 +1,4 @@
+import { mean } from 'simple-statistics';
 import type { AdditiveFit } from '../numerics/additive.ts';
 import { findRoot } from '../numerics/root.ts';
 import type { Unit } from './units.ts';
@@ -17,6 +18,7 @@ export function relativeDispersion({ byClass, all }: CountSpread, k: number, cla
 }
 
 function meanPerPlant(units: readonly Unit[]): number {
+  if (units.length === 0) return 0;
   const plants = units.reduce((sum, unit) => sum + unit.plants, 0);
   return units.reduce((sum, { y, plants: own }) => sum + own * y, 0) / plants;
 }
@@ -42,4 +44,24 @@ export function countSpread(units: readonly Unit[], variance: readonly number[],
     units.reduce((sum, { classId }, i) => sum + squares[i]! / (1 + k * byClass.get(classId)!), 0) - residualDf;
   const most = (dispersion - 1) / Math.min(...byClass.values());
   return { k: classes.length === 1 ? most : findRoot(excess, 0, 2 * most), byClass, all };
+}
+
+/** Dispersion of every class relative to the season's. */
+export function relativeDispersions(counts: CountSpread): ReadonlyMap<string, number> {
+  return new Map([...counts.byClass.keys()].map((id) => [id, relativeDispersion(counts, counts.k, id)]));
+}
+
+/**
+ * Dispersion of a measure in every class relative to the season's: its SD goes with the mean of the class, as fruits of
+ * 3 cm do not differ by as many millimetres as fruits of 15 cm.
+ *
+ * @returns null with one class, or where a mean is not above 0: one SD for all
+ */
+export function sizeSpread(units: readonly Unit[]): ReadonlyMap<string, number> | null {
+  const classes = [...new Set(units.map(({ classId }) => classId))];
+  const meanOf = (own: readonly Unit[]): number => mean(own.map(({ y }) => y));
+  const means = classes.map((id) => meanOf(units.filter(({ classId }) => classId === id)));
+  if (classes.length < 2 || means.some((own) => own <= 0)) return null;
+  const all = meanOf(units);
+  return new Map(classes.map((id, i) => [id, (means[i]! / all) ** 2]));
 }

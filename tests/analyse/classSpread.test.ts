@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { countSpread, relativeDispersion } from '../../src/analyse/countSpread.ts';
+import { countSpread, relativeDispersion } from '../../src/analyse/classSpread.ts';
 import type { Unit } from '../../src/analyse/units.ts';
 import { fitAdditive } from '../../src/numerics/additive.ts';
 import type { Planting } from '../../src/terms/trial.ts';
