@@ -21,7 +21,7 @@ function weatherSentence({ season }: SeasonSeen, { writing }: SiteContent): stri
     writing.number(days),
     writing.quantity(mean, '°C'),
     writing.number(nights),
-    writing.quantity(10, '°C'),
+    writing.quantity(10, '°C', 0),
     writing.quantity(rain, 'rain'),
   );
 }

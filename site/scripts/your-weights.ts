@@ -1,6 +1,7 @@
 import type { ClassAdvice } from '../../src/decide/adviseClass.ts';
 import type { ClassCase } from '../../src/decide/cases.ts';
 import { adviseWith, openForecasts } from '../../src/decide/weightsPage.ts';
+import { hundredths } from '../../src/decide/verdict.ts';
 import type { WeightsDocument } from '../../src/present/nextSeason/weights.ts';
 
 /** The page of own weights: the built verdicts stand in the table, and are counted again when a weight is moved. */
@@ -12,7 +13,7 @@ let forecasts: ReturnType<typeof openForecasts> | null = null;
 
 function of100(share: number): string {
   if (share > 0.995) return words.moreThan99;
-  return share < 0.005 ? words.fewerThan1 : words.of100.replace('{n}', whole.format(share * 100));
+  return share < 0.005 ? words.fewerThan1 : words.of100.replace('{n}', whole.format(hundredths(share, settings)));
 }
 
 interface Section {

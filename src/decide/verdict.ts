@@ -24,6 +24,20 @@ export function verdictOf(
 }
 
 /**
+ * A share in whole hundredths that does not say more than the verdict: 0.799 is 79 where keeping begins at 0.8.
+ *
+ * @returns 0 to 100
+ */
+export function hundredths(
+  share: number,
+  { keepFrom, dropBelow }: Pick<VerdictSettings, 'keepFrom' | 'dropBelow'>,
+): number {
+  const near = Math.round(100 * share);
+  const isOver = [keepFrom, dropBelow].some((limit) => share < limit && near >= 100 * limit);
+  return isOver ? Math.floor(100 * share) : near;
+}
+
+/**
  * True where a share lies so close to a limit that the draw of random numbers could turn the verdict.
  *
  * @param share  share in which the variety earns a spot

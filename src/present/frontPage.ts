@@ -22,7 +22,7 @@ function byClass(source: AdviceSource, verdict: Verdict, withShare: boolean): re
       .filter((own) => own.verdict === verdict)
       .map(({ variety, share }) => {
         const name = nameOf(source, variety);
-        return withShare ? front.perhaps(name, of100(share, writing)) : name;
+        return withShare ? front.perhaps(name, of100(share, source)) : name;
       });
     const className = trial.settings.classes.get(classId)?.name ?? classId;
     return names.length > 0 ? [front.inClass(className, names.join(', '))] : [];
@@ -60,9 +60,7 @@ function newKeeps(source: AdviceSource, seen: SeasonSeen): readonly string[] {
   return source.next.classes.flatMap(({ advice }) =>
     (advice?.varieties ?? [])
       .filter(({ variety, verdict }) => verdict === 'keep' && isNew.has(variety))
-      .map(({ variety, share }) =>
-        source.writing.words.front.newKeep(nameOf(source, variety), of100(share, source.writing)),
-      ),
+      .map(({ variety, share }) => source.writing.words.front.newKeep(nameOf(source, variety), of100(share, source))),
   );
 }
 

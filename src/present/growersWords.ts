@@ -62,7 +62,7 @@ function liveText(advice: AdviceSource, registry: VarietyRegistry, live: LiveRef
   const outcome = next.classes.find((own) => own.classId === classId);
   const own = outcome?.advice?.varieties.find((one) => one.variety === variety);
   if (!own) return figure.notRecorded;
-  return live.kind === 'verdict' ? nextSeason.verdict[own.verdict] : of100(own.share, writing);
+  return live.kind === 'verdict' ? nextSeason.verdict[own.verdict] : of100(own.share, advice);
 }
 
 /** Id of the figure that a live chart names, with its season where it has one. */

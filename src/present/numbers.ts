@@ -17,7 +17,7 @@ export interface Writing {
   /** Value and unit of a stored quantity as shown: g, cm, mm in, ounces and inches out where the trial says so. */
   readonly shown: (value: number, unit: string) => ShownQuantity;
   /** `340 g`, with the other system's writing behind marks that `writeUnits` or `plainUnits` resolve. */
-  readonly quantity: (value: number, unit: string) => string;
+  readonly quantity: (value: number, unit: string, decimals?: number) => string;
   /** A value rounded as a figure with its interval is: `1,240 g`. */
   readonly alike: (value: number, limits: Limits, unit: string) => string;
   /** `1,240 g (1,010 to 1,520)`, with the other system's writing as in `quantity`. */
@@ -94,9 +94,9 @@ export function writingOf(settings: Pick<Settings, 'language' | 'units'>): Writi
     timeZone: 'UTC',
   });
   const systems: readonly [UnitSystem, UnitSystem] = settings.units === 'us' ? ['us', 'metric'] : ['metric', 'us'];
-  const quantityIn = (value: number, unit: string, system: UnitSystem): string => {
+  const quantityIn = (value: number, unit: string, system: UnitSystem, decimals?: number): string => {
     const out = shownIn(value, unit, system);
-    return `${number(out.value, out.decimals)}${unitWord(out.unit, words)}`;
+    return `${number(out.value, decimals ?? out.decimals)}${unitWord(out.unit, words)}`;
   };
   const rounded = (value: number, place: number): string =>
     place > 0 ? number(Math.round(value / 10 ** place) * 10 ** place) : number(value, -place);
@@ -116,7 +116,7 @@ export function writingOf(settings: Pick<Settings, 'language' | 'units'>): Writi
     number,
     date: (day) => dates.format(utcMilliseconds(day)),
     shown: (value, unit) => shownIn(value, unit, settings.units),
-    quantity: (value, unit) => both((system) => quantityIn(value, unit, system)),
+    quantity: (value, unit, decimals) => both((system) => quantityIn(value, unit, system, decimals)),
     alike: (value, limits, unit) => both((system) => alikeIn(value, limits, unit, system)),
     interval(limits, unit) {
       const { estimate, low, high } = limits;

@@ -2,7 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { pointRange, pointsOf } from '../../src/decide/points.ts';
 import { chanceToSettle } from '../../src/decide/settling.ts';
 import { lastSpot } from '../../src/decide/spots.ts';
-import { isOnTheEdge, verdictOf } from '../../src/decide/verdict.ts';
+import { hundredths, isOnTheEdge, verdictOf } from '../../src/decide/verdict.ts';
 
 describe('points', () => {
   // Derringer & Suich (1980) with straight lines; the three values are the worked check of the trade's facts (6.11).
@@ -47,6 +47,10 @@ describe('verdicts', () => {
     expect(verdict(0.1, 0.2)).toBe('no-room');
     expect(verdict(0.2, 0.2)).toBe('try-again');
     expect(verdict(0.9, 0.9, true)).toBe('try-again');
+  });
+  it('are written so that no share seems to reach a limit that it does not', () => {
+    const shares = [0.799, 0.8, 0.7949, 0.1951, 0.2, 0.199999, 0.5, 1, 0];
+    expect(shares.map((share) => hundredths(share, settings))).toEqual([79, 80, 79, 19, 20, 19, 50, 100, 0]);
   });
   it('says when it is on the edge', () => {
     const edge = (share: number, above: number) => isOnTheEdge(share, above, settings);

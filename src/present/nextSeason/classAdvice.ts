@@ -71,8 +71,8 @@ function verdictTable(source: AdviceSource, outcome: ClassOutcome, advice: Class
   const rows = advice.varieties.map((own) => [
     { text: nameOf(source, own.variety), page: `varieties/${own.variety}/` },
     say.verdict[own.verdict],
-    of100(own.share, writing),
-    of100(own.above, writing),
+    of100(own.share, source),
+    of100(own.above, source),
     String(outcome.basis.get(own.variety)!.seasons),
     ...advice.goals.map(({ trait }) => {
       const expected = expectedIn(next, trait, outcome.classId, own.variety);

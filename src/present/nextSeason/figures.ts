@@ -19,7 +19,7 @@ function sharesFigure(source: AdviceSource, { classId }: ClassOutcome, advice: C
     name: nameOf(source, variety),
     share: share * 100,
     above: above * 100,
-    written: `${say.verdict[verdict]}, ${of100(share, writing)}`,
+    written: `${say.verdict[verdict]}, ${of100(share, source)}`,
   }));
   return {
     id: `shares-${classId}`,
@@ -30,8 +30,8 @@ function sharesFigure(source: AdviceSource, { classId }: ClassOutcome, advice: C
     rows: advice.varieties.map(({ variety, share, above, verdict }) => [
       nameOf(source, variety),
       say.verdict[verdict],
-      of100(share, writing),
-      of100(above, writing),
+      of100(share, source),
+      of100(above, source),
     ]),
   };
 }

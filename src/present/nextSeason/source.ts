@@ -1,5 +1,6 @@
 import type { SeasonSeen } from '../../analyse/seen.ts';
 import type { ExpectedVariety } from '../../analyse/expected/expectedTrait.ts';
+import { hundredths } from '../../decide/verdict.ts';
 import type { LastWinter } from '../../decide/lastWinter.ts';
 import type { ClassOutcome, NextSeason } from '../../decide/nextSeason.ts';
 import type { Trial } from '../../terms/trial.ts';
@@ -65,8 +66,10 @@ export function quantityOf({ trial, writing }: AdviceSource, trait: string, valu
 }
 
 /** `93 of 100`; never 0 or 100, which would sound certain. */
-export function of100(share: number, { words, number }: Writing): string {
-  const { nextSeason } = words;
+export function of100(share: number, { trial, writing }: Pick<AdviceSource, 'trial' | 'writing'>): string {
+  const { nextSeason } = writing.words;
   if (share > 0.995) return nextSeason.moreThan99;
-  return share < 0.005 ? nextSeason.fewerThan1 : nextSeason.of100(number(share * 100));
+  return share < 0.005
+    ? nextSeason.fewerThan1
+    : nextSeason.of100(writing.number(hundredths(share, trial.settings.verdicts)));
 }

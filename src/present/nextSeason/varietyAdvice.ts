@@ -115,7 +115,7 @@ export function adviceWords(source: AdviceSource, outcome: ClassOutcome, own: Va
     basis.onlyTopped ? say.onlyTopped : null,
     basis.lastGrown < lastYear ? say.notGrown(String(basis.lastGrown)) : null,
   ].filter((text) => text !== null);
-  const verdict = say.share(say.verdict[own.verdict], of100(own.share, writing));
+  const verdict = say.share(say.verdict[own.verdict], of100(own.share, source));
   const notes = [
     own.leans === null ? null : say.leans[own.leans],
     own.isOnTheEdge ? say.edge : null,
@@ -127,7 +127,7 @@ export function adviceWords(source: AdviceSource, outcome: ClassOutcome, own: Va
     variety: own.variety,
     verdict: own.verdict,
     share: own.share,
-    shareText: of100(own.share, writing),
+    shareText: of100(own.share, source),
     sentence: `${[...rests, writing.words.capital([verdict, ...notes].join('; '))].join(' ')}.`,
     reasons,
     chief: chiefReasons(source, own, reasons),

@@ -16,7 +16,7 @@ interface Measured {
 /** What is said where several share the first place; null where one has it alone. */
 function level(ranked: readonly Ranked[], { what, isLowest }: Measured, say: Words['charts']['found']): string | null {
   const best = ranked[0]!.estimate;
-  const first = ranked.filter(({ estimate }) => Math.abs(estimate - best) <= 1e-9 * Math.abs(best));
+  const first = ranked.filter(({ estimate }) => Math.abs(estimate - best) <= 1e-6 * Math.abs(best));
   if (first.length < 2) return null;
   return say.level(what, first.length === ranked.length ? null : first.map(({ name }) => name), isLowest);
 }
