@@ -49,18 +49,8 @@ function layoutOf(season: Season, units: readonly Unit[]): Layout {
 /** How the plantings of a variety stand, by class. */
 export function layoutsOf(season: Season, units: readonly Unit[]): ReadonlyMap<string, Layout> {
   const classes = [...new Set(units.map(({ classId }) => classId))];
-  return new Map(
-    classes.map(
-      (id) =>
-        [
-          id,
-          layoutOf(
-            season,
-            units.filter(({ classId }) => classId === id),
-          ),
-        ] as const,
-    ),
-  );
+  const of = (id: string): readonly Unit[] => units.filter(({ classId }) => classId === id);
+  return new Map(classes.map((id) => [id, layoutOf(season, of(id))] as const));
 }
 
 /** What the squared standard error of a variety is multiplied by; its n plantings together are not n places. */
