@@ -7,15 +7,9 @@ import { reportLoneDates } from './rules/dateTrail.ts';
 
 const TOTAL =
   /^(?:(?:grand|sub)[ -]?)?totals?:?$|^sums?:?$|^(?:average|mean)s?:?$|^(?:gesamt|gesamtsumme|summe|mittel|mittelwert|durchschnitt):?$/i;
-/** By the code of a character: 1 where a word for a total begins with it, or it may stand before one. */
-const MAY_BEGIN_TOTAL = Uint8Array.from({ length: 256 }, (_, code) =>
-  /[tsgamd\s]/i.test(String.fromCharCode(code)) ? 1 : 0,
-);
-
 /** True for a word that heads a row of sums. */
 export function isTotalWord(cell: string): boolean {
-  // Nearly every cell begins with something else.
-  return MAY_BEGIN_TOTAL[cell.charCodeAt(0)] !== 0 && cell !== '' && TOTAL.test(cell.trim());
+  return TOTAL.test(cell.trim());
 }
 
 /** True for a row of sums: a word for it where the row should say what it is about, or when. */
@@ -42,14 +36,29 @@ const SPACE = 32;
 const HASH = 35;
 const EQUALS = 61;
 const LETTER_E = 69;
+const TOTALS = 1;
+const MARKS = 2;
+/** By the code of a cell's first character: whether a word for a total, or what a spreadsheet leaves, may begin so. */
+const BEGINS = Uint8Array.from({ length: 256 }, (_, code) => {
+  const isMark = code <= SPACE || code === HASH || code === EQUALS || code === LETTER_E;
+  return (/[tsgamd\s]/i.test(String.fromCharCode(code)) ? TOTALS : 0) + (isMark ? MARKS : 0);
+});
+
+/** Which of TOTALS and MARKS a row may hold: neither, for nearly every row. */
+function mayHold(cells: readonly string[]): number {
+  let found = 0;
+  for (let i = 0; i < cells.length; i++) {
+    const cell = cells[i]!;
+    if (cell.length > 0) found |= BEGINS[cell.charCodeAt(0)] ?? TOTALS + MARKS;
+  }
+  return found;
+}
 const NONE: readonly number[] = [];
 
 /** Columns in which a spreadsheet left something in place of a value; each is reported. */
 function marredIn(raw: RawRow, { table, log }: KnownTable): readonly number[] {
   let marred = NONE;
   for (let i = 0; i < raw.cells.length; i++) {
-    const first = raw.cells[i]!.charCodeAt(0);
-    if (first > SPACE && first !== HASH && first !== EQUALS && first !== LETTER_E) continue;
     const mark = spreadsheetMark(raw.cells[i]!);
     if (mark === null) continue;
     log.add(mark, table.placeOf(raw, i), raw.cells[i]!.trim());
@@ -83,12 +92,17 @@ export function* rowsOf(from: KnownTable, isName: (text: string) => boolean = ()
   const { table, log, unitsLine } = from;
   for (const raw of table.rows()) {
     const start = { file: table.file, line: raw.line, column: 1 };
-    if ('kind' in raw) log.add(raw.kind, start);
-    else if (raw.line === unitsLine) continue;
-    else if (repeatsHeader(raw, table)) log.add('header-repeated', start);
-    else if (isTotal(raw.cells, from, isName)) log.add('total-row', start, raw.cells.find(isTotalWord)?.trim() ?? '');
+    if ('kind' in raw) {
+      log.add(raw.kind, start);
+      continue;
+    }
+    if (raw.line === unitsLine) continue;
+    const may = mayHold(raw.cells);
+    if (repeatsHeader(raw, table)) log.add('header-repeated', start);
+    else if ((may & TOTALS) > 0 && isTotal(raw.cells, from, isName))
+      log.add('total-row', start, raw.cells.find(isTotalWord)?.trim() ?? '');
     else if (fits(raw, from)) {
-      const marred = marredIn(raw, from);
+      const marred = (may & MARKS) > 0 ? marredIn(raw, from) : NONE;
       yield { from, raw: withoutMarred(raw, marred), marred };
     }
   }
