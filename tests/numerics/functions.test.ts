@@ -121,7 +121,11 @@ describe('roots', () => {
   it.each([
     ['a cube', (x: number) => x ** 3 - 2, 0, 4, Math.cbrt(2), 14],
     ['an exponential', (x: number) => Math.exp(x) - 5, 0, 10, Math.log(5), 16],
-    ['cos x = x', (x: number) => Math.cos(x) - x, 0, 1, 0.73908513321516064, 10],
+    ['cos x = x', (x: number) => Math.cos(x) - x, 0, 1, 0.73908513321516064, 9],
+    ["Wallis' cubic", (x: number) => x ** 3 - 2 * x - 5, 2, 3, 2.0945514815423265, 8],
+    ["Wallis' cubic from afar", (x: number) => x ** 3 - 2 * x - 5, -3, 30, 2.0945514815423265, 19],
+    ['a long tail', (x: number) => 1 / (1 + x * x) - 0.001, 0, 1000, Math.sqrt(999), 14],
+    ['a logarithm', (x: number) => Math.log(x) - 2, 1e-3, 1e4, Math.exp(2), 19],
     ['a reciprocal', (x: number) => 1 / x - 0.01, 1, 1000, 100, 22],
     ['a steep step', (x: number) => Math.tanh(50 * (x - 0.3)), -4, 5, 0.3, 20],
     ['a flat foot', (x: number) => (x - 1) ** 5, -3, 4, 1, 160],
