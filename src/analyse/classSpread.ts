@@ -12,11 +12,6 @@ export interface CountSpread {
   readonly all: number;
 }
 
-/** Dispersion of a class relative to the season's. */
-export function relativeDispersion({ byClass, all }: CountSpread, k: number, classId: string): number {
-  return (1 + k * (byClass.get(classId) ?? all)) / (1 + k * all);
-}
-
 function meanPerPlant(units: readonly Unit[]): number {
   if (units.length === 0) return 0;
   const plants = units.reduce((sum, unit) => sum + unit.plants, 0);
@@ -46,9 +41,10 @@ export function countSpread(units: readonly Unit[], variance: readonly number[],
   return { k: classes.length === 1 ? most : findRoot(excess, 0, 2 * most), byClass, all };
 }
 
-/** Dispersion of every class relative to the season's. */
-export function relativeDispersions(counts: CountSpread): ReadonlyMap<string, number> {
-  return new Map([...counts.byClass.keys()].map((id) => [id, relativeDispersion(counts, counts.k, id)]));
+/** Dispersion of every class relative to the season's; null where it is one for all. */
+export function relativeDispersions({ k, byClass, all }: CountSpread): ReadonlyMap<string, number> | null {
+  if (k === 0 || byClass.size < 2) return null;
+  return new Map([...byClass].map(([id, own]) => [id, (1 + k * own) / (1 + k * all)]));
 }
 
 /**

@@ -3,6 +3,7 @@ import { dunnettQuantile, dunnettUpperTail, productFactors } from '../numerics/d
 import { letterDisplay } from '../numerics/letters.ts';
 import { multivariateTQuantile, multivariateTUpperTail } from '../numerics/multivariateT.ts';
 import { studentizedRangeQuantile } from '../numerics/range.ts';
+import { squaredSed } from './plantModel.ts';
 import type { ClassMeans } from './plantModel.ts';
 
 /** A difference on the working scale, given back as a ratio or a difference. */
@@ -40,8 +41,7 @@ function lettersOf(means: ClassMeans, { df, level, lowerIsBetter }: ComparisonOp
   const critical = varieties.length > 1 ? studentizedRangeQuantile(level, varieties.length, df) / Math.SQRT2 : Infinity;
   const separated = (a: number, b: number): boolean => {
     const [i, j] = [order[a]!, order[b]!];
-    const sed = Math.sqrt(covariance[i]![i]! + covariance[j]![j]! - 2 * covariance[i]![j]!);
-    return Math.abs(estimates[i]! - estimates[j]!) > critical * sed;
+    return Math.abs(estimates[i]! - estimates[j]!) > critical * Math.sqrt(squaredSed(covariance, i, j));
   };
   const letters = letterDisplay(order.length, separated);
   return new Map(order.map((i, rank) => [varieties[i]!, letters[rank]!]));

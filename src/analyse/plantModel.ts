@@ -141,7 +141,7 @@ function classLsd(
 }
 
 /** Squared standard error of the difference of two varieties of a class. */
-function squaredSed(covariance: ClassMeans['covariance'], i: number, j: number): number {
+export function squaredSed(covariance: ClassMeans['covariance'], i: number, j: number): number {
   return covariance[i]![i]! + covariance[j]![j]! - 2 * covariance[i]![j]!;
 }
 

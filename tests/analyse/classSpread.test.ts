@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { countSpread, relativeDispersion } from '../../src/analyse/classSpread.ts';
+import { countSpread, relativeDispersions } from '../../src/analyse/classSpread.ts';
 import type { Unit } from '../../src/analyse/units.ts';
 import { fitAdditive } from '../../src/numerics/additive.ts';
 import type { Planting } from '../../src/terms/trial.ts';
@@ -37,7 +37,7 @@ describe('the dispersion of fruit numbers', () => {
   it('is the usual one where there is one class', () => {
     const { spread, fit } = spreadOf({ a: many });
     expect(1 + spread.k * spread.all).toBeCloseTo(fit.dispersion!, 12);
-    expect(relativeDispersion(spread, spread.k, 'a')).toBe(1);
+    expect(relativeDispersions(spread)).toBeNull();
   });
   it('grows with the size of the class so that Pearson’s statistic is the degrees of freedom', () => {
     const { spread, fit, units } = spreadOf({ a: few, b: many });
@@ -47,7 +47,8 @@ describe('the dispersion of fruit numbers', () => {
       return sum + (y - mu) ** 2 / (mu * (1 + spread.k * spread.byClass.get(classId)!));
     }, 0);
     expect(statistic).toBeCloseTo(fit.residualDf, 10);
-    const ratio = relativeDispersion(spread, spread.k, 'b') / relativeDispersion(spread, spread.k, 'a');
+    const relative = relativeDispersions(spread)!;
+    const ratio = relative.get('b')! / relative.get('a')!;
     expect(ratio).toBeCloseTo((1 + 105 * spread.k) / (1 + 4.5 * spread.k), 12);
     expect(ratio).toBeGreaterThan(5);
   });
@@ -64,7 +65,7 @@ describe('the dispersion of fruit numbers', () => {
     });
     expect(fit.dispersion).toBeLessThan(1);
     expect(spread.k).toBe(0);
-    expect([relativeDispersion(spread, 0, 'a'), relativeDispersion(spread, 0, 'b')]).toEqual([1, 1]);
+    expect(relativeDispersions(spread)).toBeNull();
   });
   it('is not known from one planting of each variety', () => {
     expect(spreadOf({ a: [[4], [5]], b: [[100], [90]] }).spread.k).toBe(0);

@@ -554,16 +554,20 @@ describe('how plantings stand', () => {
     expect(layout(['p1,one,x,1,1', 'p2,one,x,3,', 'p3,two,x,1,5', 'p4,two,x,1,7'])).toBe('together');
     expect(layout(['p1,one,x,1,1', 'p3,two,x,1,5'])).toBe('together');
   });
-  it('is told class by class: blocks count where a class has two and more', () => {
+  /** Two classes of two varieties, two plantings each; class a in two blocks. */
+  const blocked = (blockOfB: string, season = SEASON) => {
     const rows = ['one', 'two', 'three', 'four'].flatMap((id, v) =>
-      [1, 2].map((i) => `${id}${i},${id},${v < 2 ? `north ${i}` : 'south'}`),
+      [1, 2].map((i) => `${id}${i},${id},${v < 2 ? `north ${i}` : blockOfB}`),
     );
-    const seen = seenIn({
-      'trial.yaml': `title: Blocks\nclasses:\n  a: {}\n  b: {}\n${SEASON}`,
+    return seenIn({
+      'trial.yaml': `title: Blocks\nclasses:\n  a: {}\n  b: {}\n${season}`,
       'varieties.csv': 'variety,class\none,a\ntwo,a\nthree,b\nfour,b\n',
       '2026/plantings.csv': `planting,variety,block\n${rows.join('\n')}\n`,
       '2026/harvests.csv': `date,planting,fruits,weight_g\n${rows.map((row, i) => `2026-08-0${1 + i},${row.split(',')[0]},${3 + i},${100 + 7 * i * i}`).join('\n')}\n`,
     });
+  };
+  it('is told class by class: blocks count where a class has two and more', () => {
+    const seen = blocked('south');
     const model = seen.models.get('yield')!;
     expect(model.factor).toBe('block');
     for (const { layouts } of [model, seen.ripeningModel!])
@@ -571,27 +575,15 @@ describe('how plantings stand', () => {
         ['a', 'spread'],
         ['b', 'together'],
       ]);
-    // Together, se² is twice what it would be at rest: 1 + 2·0.2/0.8 = 1.5.
-    const plain = seenIn({
-      'trial.yaml': `title: Blocks\nclasses:\n  a: {}\n  b: {}\nseasons: {2026: {transplanted: 2026-05-20, harvests: complete, layout: spread}}\n`,
-      'varieties.csv': 'variety,class\none,a\ntwo,a\nthree,b\nfour,b\n',
-      '2026/plantings.csv': `planting,variety,block\n${rows.join('\n')}\n`,
-      '2026/harvests.csv': `date,planting,fruits,weight_g\n${rows.map((row, i) => `2026-08-0${1 + i},${row.split(',')[0]},${3 + i},${100 + 7 * i * i}`).join('\n')}\n`,
-    }).models.get('yield')!;
+    // Together, se² is 1 + 2·0.2/0.8 = 1.5 times what it is where plants are spread.
+    const spread = 'seasons: {2026: {transplanted: 2026-05-20, harvests: complete, layout: spread}}\n';
+    const plain = blocked('south', spread).models.get('yield')!;
     [1, 1.5].forEach((factor, c) =>
       expect(model.classes[c]!.covariance[0]![0]! / plain.classes[c]!.covariance[0]![0]!).toBeCloseTo(factor, 12),
     );
   });
   it('counts the blocks of a class though another class has none', () => {
-    const rows = ['one', 'two', 'three', 'four'].flatMap((id, v) =>
-      [1, 2].map((i) => `${id}${i},${id},${v < 2 ? `north ${i}` : ''}`),
-    );
-    const model = seenIn({
-      'trial.yaml': `title: Blocks\nclasses:\n  a: {}\n  b: {}\n${SEASON}`,
-      'varieties.csv': 'variety,class\none,a\ntwo,a\nthree,b\nfour,b\n',
-      '2026/plantings.csv': `planting,variety,block\n${rows.join('\n')}\n`,
-      '2026/harvests.csv': `date,planting,fruits,weight_g\n${rows.map((row, i) => `2026-08-0${1 + i},${row.split(',')[0]},${3 + i},${100 + 7 * i * i}`).join('\n')}\n`,
-    }).models.get('yield')!;
+    const model = blocked('').models.get('yield')!;
     expect(model.factor).toBe('none');
     expect([...model.layouts.values()]).toEqual(['spread', 'together']);
   });

@@ -3,7 +3,7 @@ import type { ClassF } from '../../analyse/plantModel.ts';
 import type { SeasonSeen, VarietySeen } from '../../analyse/seen.ts';
 import type { Estimate } from '../../terms/estimate.ts';
 import { foldName } from '../../terms/names.ts';
-import type { Trial } from '../../terms/trial.ts';
+import type { Score, Trial } from '../../terms/trial.ts';
 import type { Writing } from '../numbers.ts';
 import type { Cell } from '../tables.ts';
 
@@ -33,10 +33,13 @@ export function fromNothing<E extends Estimate>(estimate: E | undefined): E | un
   return estimate?.low != null && estimate.low < 0 ? { ...estimate, low: 0 } : estimate;
 }
 
-/** How many tasters scored a trait in a class. */
-export function tastersOf({ seen, own }: Pick<Source, 'seen' | 'own'>, trait: string): number {
+/** A trait's scores in a class. */
+export function classScores({ seen, own }: Pick<Source, 'seen' | 'own'>, trait: string): readonly Score[] {
   const ids = new Set(own.map(({ variety: { id } }) => id));
-  const scores = seen.season.scores.filter((score) => score.trait === trait && ids.has(score.variety));
+  return seen.season.scores.filter((score) => score.trait === trait && ids.has(score.variety));
+}
+
+export function tastersAmong(scores: readonly Score[]): number {
   return new Set(scores.map(({ taster }) => foldName(taster))).size;
 }
 

@@ -1,7 +1,7 @@
 import type { VarietySeen } from '../../analyse/seen.ts';
 import type { Share } from '../../terms/estimate.ts';
 import type { Writing } from '../numbers.ts';
-import { lettersNote, lettersOf, tastersOf, variety, withN } from './source.ts';
+import { classScores, lettersNote, lettersOf, tastersAmong, variety, withN } from './source.ts';
 import type { Source } from './source.ts';
 import type { TableWords } from '../tables.ts';
 
@@ -59,7 +59,7 @@ export function tastingTable(source: Source): TableWords | null {
       ratings
         .map(
           ([key, model]) =>
-            `${writing.trait(key)}: ${tasterWords(tastersOf(source, key))}${model.kendallW === null ? '' : `, ${say.kendall(writing.number(model.kendallW, 2))}`}`,
+            `${writing.trait(key)}: ${tasterWords(tastersAmong(classScores(source, key)))}${model.kendallW === null ? '' : `, ${say.kendall(writing.number(model.kendallW, 2))}`}`,
         )
         .join('; ') + `. ${say.theseTasters}`,
       ...(hasHeatClaims ? [say.heatNote] : []),

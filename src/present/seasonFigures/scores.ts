@@ -1,4 +1,4 @@
-import { tastersOf } from '../classTables/source.ts';
+import { classScores, tastersAmong } from '../classTables/source.ts';
 import type { ChartSource, Figure } from './figure.ts';
 
 /** Raw scores of a rating, variety by variety: how far the tasters were of one mind. */
@@ -8,11 +8,10 @@ export function scoresFigure({ seen, trial, classId, writing }: ChartSource, key
   const { from, to } = model.trait;
   const { scores: say } = writing.words.charts;
   const { tables, figure } = writing.words;
-  const rows = seen.varieties.flatMap(({ variety }) => {
-    if (variety.classId !== classId) return [];
-    const scores = seen.season.scores
-      .filter((own) => own.trait === key && own.variety === variety.id)
-      .map(({ score }) => score);
+  const own = seen.varieties.filter(({ variety }) => variety.classId === classId);
+  const given = classScores({ seen, own }, key);
+  const rows = own.flatMap(({ variety }) => {
+    const scores = given.filter((score) => score.variety === variety.id).map(({ score }) => score);
     if (scores.length === 0) return [];
     const counts = new Map<number, number>();
     for (const score of scores) counts.set(score, (counts.get(score) ?? 0) + 1);
@@ -33,15 +32,11 @@ export function scoresFigure({ seen, trial, classId, writing }: ChartSource, key
   if (rows.length === 0) return null;
   rows.sort((a, b) => b.mean - a.mean || (a.name < b.name ? -1 : 1));
   const trait = writing.trait(key);
-  const own = seen.varieties.filter(({ variety }) => variety.classId === classId);
-  const ids = new Set(own.map(({ variety }) => variety.id));
-  const isBlind = seen.season.scores
-    .filter((score) => score.trait === key && ids.has(score.variety))
-    .every((score) => score.isBlind === true);
+  const isBlind = given.every((score) => score.isBlind === true);
   return {
     id: `scores-${key}-${classId}`,
     title: say.title(trait, model.kendallW === null ? null : writing.number(model.kendallW, 2)),
-    measure: say.measure(trait, String(from), String(to), tastersOf({ seen, own }, key), isBlind),
+    measure: say.measure(trait, String(from), String(to), tastersAmong(given), isBlind),
     chart: { kind: 'stacks', axis: say.axis, rows: rows.map(({ name, parts, written }) => ({ name, parts, written })) },
     head: [
       tables.variety,
