@@ -1231,7 +1231,7 @@ export const english = {
     source: 'Source',
     cover: {
       title: 'How often the intervals hold',
-      text: 'Random gardens were drawn from known truths, 2,000 a setting with 14 varieties, and the share of 95 % intervals that hold the truth was counted, with the share of gardens without any real difference in which letters separate something. Where plants stand together and their places differ as much as the plants themselves, the assumed spot correlation of 0.2 is too small and the intervals are too narrow; where places do not differ at all, they are too wide. At a coefficient of variation of 60 % and few plants they hold in 91 to 93 of 100.',
+      text: 'Random gardens were drawn from known truths, 2,000 a setting with 14 varieties, and the share of 95 % intervals that hold the truth was counted, with the share of gardens without any real difference in which letters separate something. Where plants stand together and their places differ as much as the plants themselves, the assumed spot correlation of 0.2 is too small and the intervals are too narrow; where places do not differ at all, they are too wide. At a coefficient of variation of 60 % and few plants they hold in 91 to 93 of 100, and letters separate equal varieties in 9 to 12 of 100 gardens where plants are spread.',
       caption: 'Cover of 95 % intervals in per cent, and gardens in which letters separate equal varieties',
       /** Words of the rows; those not named stand as they are. */
       values: {} as Readonly<Record<string, string>>,

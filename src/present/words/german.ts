@@ -1300,7 +1300,7 @@ export const german: Words = {
     source: 'Quelle',
     cover: {
       title: 'Wie oft die Intervalle halten',
-      text: 'Aus bekannten Wahrheiten wurden Zufallsgärten gezogen, 2.000 je Einstellung mit 14 Sorten, und es wurde gezählt, welcher Anteil der Intervalle zu 95 % die Wahrheit enthält und in welchem Anteil der Gärten ohne wirklichen Unterschied die Buchstaben etwas trennen. Wo Pflanzen zusammenstehen und ihre Standorte sich so sehr unterscheiden wie die Pflanzen selbst, ist die angenommene Standortkorrelation von 0,2 zu klein, und die Intervalle sind zu eng; wo die Standorte sich gar nicht unterscheiden, sind sie zu weit. Bei einem Variationskoeffizienten von 60 % und wenigen Pflanzen halten sie in 91 bis 93 von 100 Fällen.',
+      text: 'Aus bekannten Wahrheiten wurden Zufallsgärten gezogen, 2.000 je Einstellung mit 14 Sorten, und es wurde gezählt, welcher Anteil der Intervalle zu 95 % die Wahrheit enthält und in welchem Anteil der Gärten ohne wirklichen Unterschied die Buchstaben etwas trennen. Wo Pflanzen zusammenstehen und ihre Standorte sich so sehr unterscheiden wie die Pflanzen selbst, ist die angenommene Standortkorrelation von 0,2 zu klein, und die Intervalle sind zu eng; wo die Standorte sich gar nicht unterscheiden, sind sie zu weit. Bei einem Variationskoeffizienten von 60 % und wenigen Pflanzen halten sie in 91 bis 93 von 100 Fällen, und Buchstaben trennen gleiche Sorten in 9 bis 12 von 100 Gärten, wo die Pflanzen verteilt stehen.',
       caption: 'Abdeckung der Intervalle zu 95 % in Prozent und Gärten, in denen Buchstaben gleiche Sorten trennen',
       values: {
         yield: 'Ertrag',
