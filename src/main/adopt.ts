@@ -8,7 +8,7 @@ import { isFitId } from '../check/cells/ids.ts';
 import { checkTrial } from '../check/trial.ts';
 import { adoptedSettings, adoptionText, traitLines } from '../present/adoption.ts';
 import type { SourceFile } from '../read/decode.ts';
-import { csvCell } from '../terms/csvCell.ts';
+import { csvText } from '../terms/csv.ts';
 import { foldName } from '../terms/names.ts';
 import type { DateOrder } from '../terms/settings.ts';
 import { readFolder } from './readFolder.ts';
@@ -58,9 +58,6 @@ async function sheetOf(file: string, wanted: string | null): Promise<SourceFile 
   return sheets[at] ?? null;
 }
 
-const csvOf = (rows: readonly (readonly string[])[]): string =>
-  rows.map((row) => `${row.map(csvCell).join(',')}\n`).join('');
-
 /** An id for a variety's name; two names never share one. */
 function idOf(name: string, taken: Set<string>): string {
   const folded = foldName(name.replaceAll(/[\s_]+/g, '\u0001'))
@@ -89,7 +86,7 @@ function varietiesOf({ tables }: Proposal): string | null {
   for (const row of all.flatMap((table) => table.slice(1)))
     if (row[at] && !rows.has(foldName(row[at]))) rows.set(foldName(row[at]), row);
   const taken = new Set<string>();
-  return csvOf([
+  return csvText([
     ['variety', 'name', ...more],
     ...[...rows.values()].map((row) => [
       idOf(row[at]!, taken),
@@ -118,7 +115,7 @@ function filesOf(proposal: Proposal, folder: string): ReadonlyMap<string, string
   const files = new Map<string, string>();
   const { table, traits } = proposal;
   for (const [season, rows] of withIds(proposal))
-    files.set(season === null ? 'data/varieties.csv' : `data/${season}/${table}.csv`, csvOf(rows));
+    files.set(season === null ? 'data/varieties.csv' : `data/${season}/${table}.csv`, csvText(rows));
   const isNew = (path: string): boolean => !files.has(path) && !existsSync(join(folder, path));
   const varieties = isNew('data/varieties.csv') ? varietiesOf(proposal) : null;
   if (varieties !== null) files.set('data/varieties.csv', varieties);

@@ -1,23 +1,28 @@
-import {
-  cpSync,
-  existsSync,
-  mkdirSync,
-  mkdtempSync,
-  readdirSync,
-  readFileSync,
-  renameSync,
-  rmSync,
-  writeFileSync,
-} from 'node:fs';
-import { dirname, join, relative, resolve } from 'node:path';
+import { cpSync, existsSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
+import { dirname, join, relative } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import type { Page } from '../../site/content.ts';
 import { configureEleventy } from './eleventySite.ts';
 import { printHandout } from './handoutPdf.ts';
 import { makePages } from './makePages.ts';
 import type { MadePages } from './makePages.ts';
+import {
+  clearLeftovers,
+  followed,
+  freshFolder,
+  isIn,
+  makeFolder,
+  markSite,
+  mend,
+  putAside,
+  swapSite,
+  whyUnfit,
+} from './siteFolder.ts';
+import type { Swapped } from './siteFolder.ts';
+import { whileAlone } from './siteLock.ts';
 import { tellProblems, tellProgress } from './tellProblems.ts';
 import type { Telling } from './tellProblems.ts';
+import { writeWhole } from './writeWhole.ts';
 
 /** Folder of the package's own assets, from the sources or from the compiled command. */
 function packageRoot(): string {
@@ -26,9 +31,9 @@ function packageRoot(): string {
   return at;
 }
 
-async function writePages(fresh: string, pages: readonly Page[]): Promise<void> {
+async function writePages(fresh: string, out: string, pages: readonly Page[]): Promise<void> {
   const { default: Eleventy } = await import('@11ty/eleventy');
-  const input = mkdtempSync(join(dirname(fresh), '.keeprow-input-'));
+  const input = freshFolder(out, 'input');
   try {
     const eleventy = new Eleventy(relative(process.cwd(), input), relative(process.cwd(), fresh), {
       quietMode: true,
@@ -45,53 +50,29 @@ async function writePages(fresh: string, pages: readonly Page[]): Promise<void> 
   }
 }
 
-/** Puts the fresh site in the place of the old one; the old one stays whole until then. */
-function swap(fresh: string, out: string): void {
-  const old = `${fresh}-old`;
-  if (existsSync(out)) renameSync(out, old);
-  renameSync(fresh, out);
-  rmSync(old, { recursive: true, force: true });
+interface Written {
+  readonly printed: ReturnType<typeof printHandout> | null;
+  readonly swapped: Swapped;
 }
 
-/** What a killed build may have left beside the site; a site that was just moved aside is put back. */
-function clearLeftovers(out: string): void {
-  const mine = /^\.keeprow-(?:site|input)-/;
-  const aside = readdirSync(dirname(out)).find((name) => mine.test(name) && name.endsWith('-old'));
-  if (aside !== undefined && !existsSync(out)) renameSync(join(dirname(out), aside), out);
-  for (const name of readdirSync(dirname(out))) {
-    if (mine.test(name)) rmSync(join(dirname(out), name), { recursive: true, force: true });
-  }
-}
-
-/** A folder that no build of ours made: it is not to be replaced. */
-function isForeign(out: string): boolean {
-  return existsSync(out) && readdirSync(out).length > 0 && !existsSync(join(out, 'results.json'));
-}
-
-async function writeSite(
-  out: string,
-  made: MadePages,
-  withPdf: boolean,
-): Promise<ReturnType<typeof printHandout> | null> {
-  let printed: ReturnType<typeof printHandout> | null = null;
+async function writeSite(out: string, made: MadePages, withPdf: boolean): Promise<Written> {
   makeFolder(dirname(out));
   clearLeftovers(out);
-  const fresh = mkdtempSync(join(dirname(out), '.keeprow-site-'));
+  const fresh = freshFolder(out, 'new');
   try {
-    await writePages(fresh, made.pages);
+    await writePages(fresh, out, made.pages);
     for (const assets of ['site/assets', 'dist/assets'])
       cpSync(join(packageRoot(), assets), join(fresh, 'assets'), { recursive: true });
     for (const [path, bytes] of made.files) {
       makeFolder(dirname(join(fresh, path)));
       writeFileSync(join(fresh, path), bytes);
     }
-    if (withPdf && made.lastYear !== null) printed = printHandout(fresh, made.lastYear);
-    swap(fresh, out);
-  } catch (fault) {
+    const printed = withPdf && made.lastYear !== null ? printHandout(fresh, made.lastYear) : null;
+    markSite(fresh);
+    return { printed, swapped: await whileAlone(out, () => swapSite(fresh, out)) };
+  } finally {
     rmSync(fresh, { recursive: true, force: true });
-    throw fault;
   }
-  return printed;
 }
 
 /** The system's word for what failed (ENOSPC, EACCES …), wherever in the chain of errors it stands; else null. */
@@ -103,31 +84,83 @@ function systemCode(fault: unknown): string | null {
   return null;
 }
 
-/** Makes a folder and those above it, one by one: the recursive call never ends on some system folders. */
-function makeFolder(path: string): void {
-  if (existsSync(path)) return;
-  makeFolder(dirname(path));
-  mkdirSync(path);
-}
-
 export interface BuildChoices {
   /** Print the last handout to PDF. */
   readonly withPdf?: boolean;
   /** Addresses published before may go. */
   readonly mayDrop?: boolean;
+  /** Note the addresses of a site outside the trial folder, as if it stood inside. */
+  readonly keepsAddresses?: boolean;
 }
+
+const say = (text: string): void => void process.stderr.write(`keeprow: ${text}\n`);
 
 /** Writes the ledger of addresses beside the records, only where it changed. */
 function writeLedger(folder: string, text: string): boolean {
-  const path = join(folder, 'data', 'addresses.csv');
+  const path = followed(join(folder, 'data', 'addresses.csv'));
   try {
-    if (!existsSync(path) || readFileSync(path, 'utf8') !== text) writeFileSync(path, text);
+    if (!existsSync(path) || readFileSync(path, 'utf8') !== text) writeWhole(path, text);
     return true;
   } catch (fault) {
-    const failed = systemCode(fault) ?? 'unknown';
-    process.stderr.write(`keeprow: the site is written, but not its addresses to ${path}: ${failed}\n`);
+    say(`the site is written, but not its addresses to ${path}: ${systemCode(fault) ?? 'unknown'}`);
     return false;
   }
+}
+
+/** Says what became of a site's files; returns the exit code. */
+function tellWritten({ printed, swapped }: Written, out: string): number {
+  if (printed && 'why' in printed) say(`no PDF of the handout: ${printed.why}`);
+  if (swapped.kind === 'in-the-way') {
+    say(`${out} holds files of yours where pages go: ${swapped.names}; move them or choose another folder`);
+    return 2;
+  }
+  if (swapped.kind === 'left') {
+    const failed = systemCode(swapped.fault) ?? 'unknown';
+    say(
+      `the new site is in its place, but not all of your own files beside it: they are in ${swapped.old} (${failed})`,
+    );
+    return 3;
+  }
+  for (const path of swapped.lost.filter((name) => name.endsWith('.pdf')))
+    say(`${path} of an earlier build is gone: make it anew with --pdf`);
+  return 0;
+}
+
+/** Restores what a killed build left in the middle of its swap. */
+async function mendSite(out: string): Promise<void> {
+  if (putAside(out).length > 0) await whileAlone(out, () => mend(out));
+}
+
+/** Computes and writes the site; returns the exit code. */
+async function buildSite(folder: string, out: string, telling: Telling, choices: BuildChoices): Promise<number> {
+  const { withPdf = false, mayDrop = false, keepsAddresses = false } = choices;
+  await mendSite(out);
+  const why = whyUnfit(folder, out);
+  if (why !== null) {
+    say(`the site cannot go to ${out}: ${why}; choose another folder with --out`);
+    return 2;
+  }
+  let code = 0;
+  tellProgress('reading, computing, drawing …', telling);
+  const made = await makePages(
+    folder,
+    (problems) => {
+      tellProgress('', telling);
+      code = tellProblems(problems, telling);
+      return code === 0;
+    },
+    mayDrop,
+  );
+  if (code !== 0) return code;
+  tellProgress('writing …', telling);
+  const written = await writeSite(out, made, withPdf);
+  tellProgress('', telling);
+  code = tellWritten(written, out);
+  if (written.swapped.kind === 'in-the-way') return code;
+  if (!telling.quiet && !telling.json) process.stdout.write(`The site is in ${out}\n`);
+  const isOwn = isIn(out, followed(folder));
+  if ((isOwn || keepsAddresses) && !writeLedger(folder, made.ledger)) return 3;
+  return code;
 }
 
 /** `keeprow build`: checks, computes, writes the site. Returns the exit code. */
@@ -135,37 +168,15 @@ export async function runBuild(
   folder: string,
   outFolder: string | undefined,
   telling: Telling,
-  { withPdf = false, mayDrop = false }: BuildChoices = {},
+  choices: BuildChoices = {},
 ): Promise<number> {
-  const out = resolve(outFolder ?? join(folder, '_site'));
-  let code = 0;
+  const out = followed(outFolder ?? join(folder, '_site'));
   try {
-    if (isForeign(out)) {
-      process.stderr.write(`keeprow: ${out} holds something else than a site made by Keeprow; choose another folder\n`);
-      return 2;
-    }
-    tellProgress('reading, computing, drawing …', telling);
-    const made = await makePages(
-      folder,
-      (problems) => {
-        tellProgress('', telling);
-        code = tellProblems(problems, telling);
-        return code === 0;
-      },
-      mayDrop,
-    );
-    if (code !== 0) return code;
-    tellProgress('writing …', telling);
-    const printed = await writeSite(out, made, withPdf);
-    if (!writeLedger(folder, made.ledger)) code = 3;
-    if (printed && 'why' in printed) process.stderr.write(`keeprow: no PDF of the handout: ${printed.why}\n`);
-    tellProgress('', telling);
+    return await buildSite(folder, out, telling, choices);
   } catch (fault) {
     const failed = systemCode(fault);
     if (failed === null) throw fault;
-    process.stderr.write(`keeprow: cannot write ${out}: ${failed}; an older site is as it was\n`);
+    say(`cannot write ${out}: ${failed}; an older site is as it was`);
     return 3;
   }
-  if (!telling.quiet && !telling.json) process.stdout.write(`The site is in ${out}\n`);
-  return code;
 }

@@ -12,6 +12,7 @@ const OPTIONS = {
   out: { type: 'string' },
   pdf: { type: 'boolean' },
   'drop-addresses': { type: 'boolean' },
+  'keep-addresses': { type: 'boolean' },
   port: { type: 'string' },
   into: { type: 'string' },
   season: { type: 'string' },
@@ -23,7 +24,7 @@ const OPTIONS = {
 
 /** Options that belong to one command alone. */
 const OWN_OPTIONS = [
-  ['build', ['out', 'pdf', 'drop-addresses']],
+  ['build', ['out', 'pdf', 'drop-addresses', 'keep-addresses']],
   ['view', ['port']],
   ['adopt', ['into', 'season', 'table', 'dates', 'sheet', 'column']],
 ] as const;
@@ -98,20 +99,28 @@ async function main(args: readonly string[]): Promise<number> {
   }
   if (command === 'view') return (await import('./view.ts')).runView(folder, Number(values.port ?? 4690), telling);
   if (command === 'check') return (await import('./check.ts')).runCheck(folder, telling);
-  const choices = { withPdf: values.pdf ?? false, mayDrop: values['drop-addresses'] ?? false };
+  const choices = {
+    withPdf: values.pdf ?? false,
+    mayDrop: values['drop-addresses'] ?? false,
+    keepsAddresses: values['keep-addresses'] ?? false,
+  };
   if (command === 'build') return (await import('./build.ts')).runBuild(folder, values.out, telling, choices);
   return usage(`there is no command ${command}`);
 }
 
-// Whoever reads our output may stop reading: keeprow check | head.
+let isUnsaid = false;
+// Whoever reads our output may stop reading (keeprow build | head -1): the work goes on, and its exit code stands.
 process.stdout.on('error', (fault: NodeJS.ErrnoException) => {
-  if (fault.code === 'EPIPE') process.exit();
-  throw fault;
+  if (fault.code === 'EPIPE' || isUnsaid) return;
+  isUnsaid = true;
+  process.exitCode ||= 3;
+  process.stderr.write(`keeprow: the messages could not be written: ${fault.code ?? fault.message}\n`);
 });
+process.stderr.on('error', () => {});
 
 main(process.argv.slice(2)).then(
   (code) => {
-    process.exitCode = code;
+    process.exitCode = code === 0 && isUnsaid ? 3 : code;
   },
   (fault: unknown) => {
     process.stderr.write(

@@ -234,7 +234,7 @@ export async function makePages(
   const site = await siteContent({ trial, compared, advice, problems, content, photos: photos.photos });
   const { downloads, writing } = site;
   const pages = sitePages(site);
-  const ledger = keepAddresses(found.addresses, pages, mayDrop);
+  const ledger = keepAddresses(found.addresses, trial.settings, pages, mayDrop);
   const all = [...problems, ...ledger.problems];
   if (!isFit(all)) return { ...none, problems: all };
   const files = new Map<string, string | Uint8Array>([

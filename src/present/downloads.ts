@@ -1,5 +1,5 @@
 import type { SeasonSeen } from '../analyse/seen.ts';
-import { csvCell } from '../terms/csvCell.ts';
+import { csvText, unformula } from '../terms/csv.ts';
 import { isoDate } from '../terms/day.ts';
 import type { Trial } from '../terms/trial.ts';
 import { seasonTraits } from './results.ts';
@@ -19,18 +19,10 @@ export interface Download {
   readonly rows: readonly (readonly Cell[])[];
 }
 
-/** Text that a spreadsheet program could take for a formula gets an apostrophe in front. */
-function safe(text: string): string {
-  return /^[=+\-@\t\r]/.test(text) && !/^[+-]?\d/.test(text) ? `'${text}` : text;
-}
-
 /** RFC 4180 text of a download; nothing recorded is an empty cell. */
 export function downloadText({ columns, rows }: Download): string {
-  const cell = (value: Cell): string => {
-    const text = value === null ? '' : typeof value === 'number' ? String(value) : safe(value);
-    return csvCell(text);
-  };
-  return [columns.map(([name]) => name), ...rows].map((row) => row.map(cell).join(',')).join('\r\n') + '\r\n';
+  const text = (value: Cell): string => (typeof value === 'string' ? unformula(value) : String(value ?? ''));
+  return csvText([columns.map(([name]) => name), ...rows.map((row) => row.map(text))], '\r\n');
 }
 
 /** Columns with their meanings. */

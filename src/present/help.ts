@@ -15,7 +15,9 @@ Commands
   check [DIR]   read everything, print every problem, write nothing
   build [DIR]   check, compute, write the site (--out DIR: elsewhere than _site;
                 --pdf: print the handout too, where a Chromium is found;
-                --drop-addresses: addresses published before may go)
+                --drop-addresses: addresses published before may go;
+                --keep-addresses: note the pages' addresses in data/addresses.csv
+                though the site lies outside the trial folder)
   view [DIR]    build, serve on localhost, rebuild and reload on a change (--port N)
   adopt FILE    look at a sheet of another form (CSV, .xlsx, .ods) and say what its
                 columns are; --into DIR writes the tables of a trial folder from it

@@ -141,6 +141,7 @@ export const severities = {
   'photo-unreadable': 'error',
   'photo-without-text': 'error',
   'address-lost': 'error',
+  'address-unfit': 'error',
 } as const;
 
 export type ProblemCode = keyof typeof severities;

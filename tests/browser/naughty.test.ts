@@ -6,7 +6,7 @@ import { dirname, join } from 'node:path';
 import { pathToFileURL } from 'node:url';
 import { stringify as yaml } from 'yaml';
 import { afterAll, expect, it } from 'vitest';
-import { csvCell } from '../../src/terms/csvCell.ts';
+import { csvCell } from '../../src/terms/csv.ts';
 import { INVISIBLES } from '../../src/terms/names.ts';
 import { command } from '../sites/demoFolder.ts';
 import { liveBrowser } from './browser.ts';

@@ -1,5 +1,5 @@
 import * as fc from 'fast-check';
-import { csvCell } from '../../src/terms/csvCell.ts';
+import { csvCell } from '../../src/terms/csv.ts';
 import { openTable } from '../../src/read/table.ts';
 
 /** A table as it may be written: its cells, the mark between them, the line ends, the encoding. */

@@ -2,7 +2,7 @@ import { mkdirSync, mkdtempSync, readdirSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { dirname, join } from 'node:path';
 import { stringify } from 'yaml';
-import { csvCell } from '../../src/terms/csvCell.ts';
+import { csvCell } from '../../src/terms/csv.ts';
 import { randomStream } from '../../src/numerics/random.ts';
 import type { Folder } from './folder.ts';
 

@@ -1217,6 +1217,11 @@ export const english = {
       'the page it had, or a variety that names it in former_ids',
       'put the variety or season back, add its id to former_ids of its successor, or delete the line of data/addresses.csv',
     ],
+    'address-unfit': [
+      'this is not the address of a page',
+      'an address as a build wrote it, such as /2026/',
+      'put the address back as it was, or delete the line',
+    ],
   } as ProblemTexts,
   methods: {
     title: 'Methods',

@@ -1286,6 +1286,11 @@ export const german: Words = {
       'die Seite, die sie hatte, oder eine Sorte, die sie in former_ids nennt',
       'die Sorte oder Saison zurückholen, ihre Kennung bei der Nachfolgerin in former_ids eintragen oder die Zeile in data/addresses.csv löschen',
     ],
+    'address-unfit': [
+      'das ist keine Adresse einer Seite',
+      'eine Adresse, wie ein Bau sie geschrieben hat, etwa /2026/',
+      'die Adresse wiederherstellen oder die Zeile löschen',
+    ],
   } satisfies ProblemTexts,
   methods: {
     title: 'Methoden',
