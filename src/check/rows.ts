@@ -4,6 +4,7 @@ import { spreadsheetMark } from './cells/spreadsheet.ts';
 import type { KnownTable } from './knownTable.ts';
 import type { Row } from './row.ts';
 import { reportLoneDates } from './rules/dateTrail.ts';
+import { reportOddLetters } from './rules/oddLetters.ts';
 
 const TOTAL =
   /^(?:(?:grand|sub)[ -]?)?totals?:?$|^sums?:?$|^(?:average|mean)s?:?$|^(?:gesamt|gesamtsumme|summe|mittel|mittelwert|durchschnitt):?$/i;
@@ -71,16 +72,36 @@ function withoutMarred(raw: RawRow, marred: readonly number[]): RawRow {
   return marred.length === 0 ? raw : { ...raw, cells: raw.cells.map((cell, i) => (marred.includes(i) ? '' : cell)) };
 }
 
-/** True for a row of which every cell beyond the header is empty; a row of another width is reported. */
-function fits(raw: RawRow, { table, log }: KnownTable): boolean {
+function reportWidth(raw: RawRow, { table, log }: KnownTable): void {
   const width = table.columns.length;
   const { cells } = raw;
-  if (cells.length === width || (cells.length > width && cells.slice(width).every((cell) => cell.trim() === '')))
-    return true;
   const facts = { cells: String(cells.length), columns: String(width) };
   const column = cells.length > width ? width : Math.max(0, cells.length - 1);
   log.add(cells.length > width ? 'row-too-long' : 'row-too-short', table.placeOf(raw, column), '', facts);
+}
+
+/** True for a row of which every cell beyond the header is empty; a row of another width is reported. */
+function fits(raw: RawRow, from: KnownTable): boolean {
+  const width = from.table.columns.length;
+  const { cells } = raw;
+  if (cells.length === width || (cells.length > width && cells.slice(width).every((cell) => cell.trim() === '')))
+    return true;
+  reportWidth(raw, from);
   return false;
+}
+
+/**
+ * Reports rows that are wider than the header by empty cells: a mark too many, which moves every cell behind it. Where
+ * most rows are equally wide it is the way in which the table was saved.
+ *
+ * @param widths  number of rows by their cells
+ */
+function reportWide(widths: ReadonlyMap<number, number>, from: KnownTable): void {
+  const rows = [...widths.values()].reduce((sum, n) => sum + n, 0);
+  const width = from.table.columns.length;
+  const odd = new Set([...widths].flatMap(([cells, n]) => (cells > width && 2 * n <= rows ? [cells] : [])));
+  if (odd.size === 0) return;
+  for (const raw of from.table.rows()) if (!('kind' in raw) && odd.has(raw.cells.length)) reportWidth(raw, from);
 }
 
 /**
@@ -90,6 +111,7 @@ function fits(raw: RawRow, { table, log }: KnownTable): boolean {
  */
 export function* rowsOf(from: KnownTable, isName: (text: string) => boolean = () => false): Generator<Row> {
   const { table, log, unitsLine } = from;
+  const widths = new Map<number, number>();
   for (const raw of table.rows()) {
     const start = { file: table.file, line: raw.line, column: 1 };
     if ('kind' in raw) {
@@ -102,9 +124,14 @@ export function* rowsOf(from: KnownTable, isName: (text: string) => boolean = ()
     else if ((may & TOTALS) > 0 && isTotal(raw.cells, from, isName))
       log.add('total-row', start, raw.cells.find(isTotalWord)?.trim() ?? '');
     else if (fits(raw, from)) {
+      widths.set(raw.cells.length, (widths.get(raw.cells.length) ?? 0) + 1);
+      if (table.mayHaveOddLetters)
+        reportOddLetters(raw.cells, from.index.get('notes'), (i) => table.placeOf(raw, i), log);
       const marred = (may & MARKS) > 0 ? marredIn(raw, from) : NONE;
       yield { from, raw: withoutMarred(raw, marred), marred };
     }
   }
+  reportWide(widths, from);
+  if (widths.size === 0) log.add('table-without-rows', { file: table.file, line: table.header.line, column: 1 });
   reportLoneDates(from.trail, table.file, log);
 }

@@ -8,6 +8,10 @@ import { finishPlanting, joinPlantings } from './draft.ts';
 import type { PlantingDraft, RecordDraft } from './draft.ts';
 import type { VarietyRegistry } from './registry.ts';
 import { reportDoubtfulPickings } from './rules/doubts.ts';
+import { fruitWeights, reportHeavy, reportScrambled } from './rules/fruitSizes.ts';
+import type { SeasonLogs } from './rules/groups.ts';
+import type { SeasonMeasures } from './rules/measured.ts';
+import { reportPlaces } from './rules/places.ts';
 import { reportSameScores } from './rules/scores.ts';
 import { seasonSpan } from './rules/seasonDays.ts';
 import { checkGermination } from './tables/germination.ts';
@@ -106,23 +110,53 @@ function unitsOf(
   return units;
 }
 
+/** A season with what the rules between seasons look at. */
+export interface SeasonRecords {
+  readonly season: Season;
+  readonly weights: SeasonLogs;
+  readonly measures: SeasonMeasures;
+}
+
+const isDay = (day: Day | null | undefined): day is Day => day !== null && day !== undefined;
+
+/** Records of several tables under the name of a variety, by variety. */
+function listed(maps: readonly ReadonlyMap<string, RecordDraft>[]): ReadonlyMap<string, readonly RecordDraft[]> {
+  const lists = new Map<string, RecordDraft[]>();
+  for (const map of maps) for (const [id, record] of map) lists.set(id, [...(lists.get(id) ?? []), record]);
+  return lists;
+}
+
+/** Warns of what in a season's records looks like a slip. */
+function reportDoubts(
+  { planted, totalled }: SeasonDrafts,
+  harvests: string,
+  registry: VarietyRegistry,
+  context: CheckContext,
+): void {
+  const all = [...planted, ...totalled];
+  reportDoubtfulPickings(all, harvests, context);
+  reportHeavy(all, harvests, registry, context);
+  reportScrambled(all, harvests, context);
+  reportPlaces(planted, context);
+}
+
 /** Second pass over a season: its records, laid against the plantings. */
 export function checkSeason(
   drafts: SeasonDrafts,
   elsewhere: ReadonlyMap<string, number>,
   registry: VarietyRegistry,
   trialContext: CheckContext,
-): Season {
+): SeasonRecords {
   const { year, tables, planted, totalled, limited } = drafts;
   const context = { ...trialContext, limited };
   const all = [...planted, ...totalled];
   const own = context.settings.seasons.get(year);
-  const starts = [own?.sown, ...all.map(({ fields }) => fields.sown)];
-  const planting = [own?.transplanted, ...all.map(({ fields }) => fields.transplanted)];
-  const isDay = (day: Day | null | undefined): day is Day => day !== null && day !== undefined;
-  const sowings = starts.filter(isDay);
-  const span = seasonSpan(year, sowings.length > 0 ? sowings : planting.filter(isDay), context.settings);
+  const sowings = [own?.sown, ...all.map(({ fields }) => fields.sown)].filter(isDay);
+  const plantedOut = [own?.transplanted, ...all.map(({ fields }) => fields.transplanted)].filter(isDay);
+  const span = seasonSpan(year, sowings.length > 0 ? sowings : plantedOut, context.settings);
+  const from = plantedOut.length > 0 ? (Math.min(...plantedOut) as Day) : null;
   const index = seasonIndex(all, registry, elsewhere);
+  const fileOf = (name: SeasonTable): string => tables.get(name)?.path ?? `data/${year}/${name}`;
   const run = <T>(name: SeasonTable, none: T, check: (source: SourceFile) => T): T => {
     const source = tables.get(name);
     return source ? check(source) : none;
@@ -131,32 +165,30 @@ export function checkSeason(
   const picked = run('harvests.csv', none, (source) => checkHarvests(source, index, span, context));
   const ripened = run('observations.csv', none, (source) => checkObservations(source, index, span, context));
   const scores = run('ratings.csv', [], (source) => checkRatings(source, index, span, context));
-  const measurements = run('measurements.csv', [], (source) => checkMeasurements(source, index, span, context));
-  const listed = (maps: readonly ReadonlyMap<string, RecordDraft>[]): ReadonlyMap<string, readonly RecordDraft[]> => {
-    const lists = new Map<string, RecordDraft[]>();
-    for (const map of maps) for (const [id, record] of map) lists.set(id, [...(lists.get(id) ?? []), record]);
-    return lists;
-  };
-  const fileOf = (name: SeasonTable): string => tables.get(name)?.path ?? `data/${year}/${name}`;
-  reportDoubtfulPickings(all, fileOf('harvests.csv'), context);
+  const measures = run('measurements.csv', [], (source) => checkMeasurements(source, index, span, context));
+  reportDoubts(drafts, fileOf('harvests.csv'), registry, context);
   reportSameScores(scores, fileOf('ratings.csv'), context);
   const plantings = all.map(finishPlanting);
-  return {
+  // A table with its header alone says nothing, not that nothing was picked.
+  const hasPickings = picked.size > 0 || planted.some(({ record }) => record.used > 0);
+  const season: Season = {
     year,
-    firstDay: sowings.length > 0 || planting.some(isDay) ? span.firstDay : null,
+    firstDay: sowings.length + plantedOut.length > 0 ? span.firstDay : null,
     lastDay: span.lastDay,
     lookEvery: own?.lookEvery ?? 7,
     layout: own?.layout ?? null,
     harvestsComplete: own?.harvestsComplete ?? false,
     earlyUntil: own?.earlyUntil ?? null,
-    hasHarvests: tables.has('harvests.csv'),
+    hasHarvests: tables.has('harvests.csv') && hasPickings,
     plantings,
     yieldUnits: unitsOf(all, plantings, listed([picked])),
     ripeningUnits: unitsOf(all, plantings, listed([picked, ripened])),
     scores,
-    measurements,
+    measurements: measures.map(({ own: value }) => value),
     seedBatches: run('germination.csv', [], (source) => checkGermination(source, year, registry, context)),
-    weather: run('weather.csv', [], (source) => checkWeather(source, context)),
+    weather: run('weather.csv', [], (source) => checkWeather(source, { span, from }, context)),
     limited,
   };
+  const weights = fruitWeights(year, all, fileOf('harvests.csv'));
+  return { season, weights, measures: { year, file: fileOf('measurements.csv'), measures } };
 }

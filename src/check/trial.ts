@@ -2,7 +2,8 @@ import { openLog, severityOf } from '../terms/problem.ts';
 import type { Problem } from '../terms/problem.ts';
 import { fileOnly } from '../terms/place.ts';
 import type { ClassSettings, Settings } from '../terms/settings.ts';
-import type { Season, Trial, Variety } from '../terms/trial.ts';
+import type { MeasureTrait } from '../terms/trait.ts';
+import type { Trial, Variety } from '../terms/trial.ts';
 import { decodeText } from '../read/decode.ts';
 import { readSettingsTree } from '../read/settingsTree.ts';
 import { dateReader } from './cells/dates.ts';
@@ -19,7 +20,10 @@ import { checkParents } from './rules/parents.ts';
 import { reportNoStart, reportNotRecorded } from './rules/recorded.ts';
 import { reportScores } from './rules/scores.ts';
 import { reportSettingsAgainstRecords } from './rules/settingsAgainstRecords.ts';
+import { reportWeightAgainstSize, reportWeightsUnlikeSeasons } from './rules/fruitSizes.ts';
+import { fruitMeasures, reportMeasures } from './rules/measured.ts';
 import { checkSeason, readPlantings } from './season.ts';
+import type { SeasonRecords } from './season.ts';
 import { takeSettings } from './settings/settings.ts';
 import { checkVarieties } from './tables/varieties.ts';
 
@@ -65,7 +69,7 @@ function readSettings(files: TrialFiles, log: CheckContext['log']): Settings | n
   return takeSettings(tree, log);
 }
 
-function checkSeasons(files: TrialFiles, registry: VarietyRegistry, context: CheckContext): readonly Season[] {
+function checkSeasons(files: TrialFiles, registry: VarietyRegistry, context: CheckContext): readonly SeasonRecords[] {
   const drafts = [...files.seasons]
     .toSorted(([a], [b]) => a - b)
     .map(([year, tables]) => readPlantings(year, tables, registry, context));
@@ -78,6 +82,32 @@ function checkSeasons(files: TrialFiles, registry: VarietyRegistry, context: Che
     }
     return checkSeason(own, elsewhere, registry, context);
   });
+}
+
+/** Reports what only the other seasons, or other tables, show to be doubtful. */
+function reportBetweenSeasons(
+  records: readonly SeasonRecords[],
+  registry: VarietyRegistry,
+  context: CheckContext,
+): void {
+  const classOf = (id: string): string => registry.find(id)?.classId ?? 'all';
+  reportWeightsUnlikeSeasons(
+    records.map(({ weights }) => weights),
+    context,
+  );
+  reportMeasures(
+    records.map(({ measures }) => measures),
+    classOf,
+    context,
+  );
+  const measure = (key: string): MeasureTrait | null => {
+    const trait = context.settings.traits.get(key);
+    return trait?.kind === 'measure' ? trait : null;
+  };
+  for (const { weights, measures } of records) {
+    const lengths = fruitMeasures(measures, measure('fruit_length'));
+    reportWeightAgainstSize(weights, lengths, fruitMeasures(measures, measure('fruit_width')), context);
+  }
 }
 
 /**
@@ -94,9 +124,11 @@ export function checkTrial(files: TrialFiles): CheckedTrial {
   const context: CheckContext = { log, dates: dateReader(settings.language, settings.dates), settings, limited: [] };
   const read = files.varieties ? checkVarieties(files.varieties, context) : [];
   const registry = varietyRegistry(read);
-  const seasons = files.varieties ? checkSeasons(files, registry, context) : [];
+  const records = files.varieties ? checkSeasons(files, registry, context) : [];
+  const seasons = records.map(({ season }) => season);
   const varieties = checkParents(registry, seasons, context);
   reportSettingsAgainstRecords(registry, seasons, context);
+  reportBetweenSeasons(records, registry, context);
   for (const season of seasons) {
     reportNotRecorded(season, context);
     reportNoStart(season, context);

@@ -1,5 +1,5 @@
 import type { Place } from '../terms/place.ts';
-import { foldHeader } from '../terms/names.ts';
+import { foldHeader, ODD_LETTERS } from '../terms/names.ts';
 import { decodeText } from './decode.ts';
 import type { Block } from './blocks.ts';
 import type { SheetRow, SourceFile } from './decode.ts';
@@ -25,6 +25,8 @@ export interface Table {
   readonly above: readonly RawRow[];
   /** False where no cell can hold a number with a decimal comma, or a point of thousands: no column needs a look ahead. */
   readonly mayHaveDecimalMarks: boolean;
+  /** False where no cell can hold a letter that hardly belongs into a record. */
+  readonly mayHaveOddLetters: boolean;
   /** Line of the first letter that was read as Windows-1252; null where the text is Unicode. */
   readonly windowsLine: number | null;
   readonly rows: () => Generator<RawRow | RecordFault>;
@@ -76,7 +78,7 @@ type Rows = () => Generator<RawRow | RecordFault>;
 function tableOf(
   head: Head,
   rows: Rows,
-  rest: Pick<Table, 'file' | 'mayHaveDecimalMarks' | 'windowsLine' | 'placeOf'>,
+  rest: Pick<Table, 'file' | 'mayHaveDecimalMarks' | 'mayHaveOddLetters' | 'windowsLine' | 'placeOf'>,
 ): Table | TableFault {
   const { header, above } = head;
   if (header.cells.length > MOST_COLUMNS) return { kind: 'too-many-columns', count: header.cells.length };
@@ -107,6 +109,7 @@ function openSheet(file: string, sheet: readonly SheetRow[], isHeader: HeaderTes
     file,
     windowsLine: null,
     mayHaveDecimalMarks: sheet.some(({ cells }) => cells.some((cell) => /\d,\d|\d\.\d{3}(?!\d)/.test(cell))),
+    mayHaveOddLetters: sheet.some(({ cells }) => cells.some((cell) => ODD_LETTERS.test(cell))),
     placeOf: ({ line }, column) => ({ file, line, column: column + 1 }),
   });
 }
@@ -141,6 +144,7 @@ export function openTable(source: SourceFile, isHeader: HeaderTest = () => false
     file: source.path,
     windowsLine: decoded.windowsLine,
     mayHaveDecimalMarks: (delimiter === ',' ? /"[^"\n]*\d,\d/ : /\d,\d/).test(text) || /\d\.\d{3}(?!\d)/.test(text),
+    mayHaveOddLetters: ODD_LETTERS.test(text),
     placeOf: (row, column) => placeOfCell(source.path, row, column, delimiter),
   });
 }

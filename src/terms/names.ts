@@ -1,3 +1,7 @@
+/** Letters that hardly belong into a record: control characters, letters lost, Greek and Cyrillic, the backslash. */
+// oxlint-disable-next-line no-control-regex -- these are looked for
+export const ODD_LETTERS = /[\\\u0000-\u0008\u000b\u000c\u000e-\u001f\u007f-\u009f\u0370-\u052f\ufffd]/;
+
 /** Marks that nobody sees: widths of nothing, directions of writing, soft hyphens, byte order marks. */
 export const INVISIBLES = /[\u00ad\u200b-\u200f\u202a-\u202e\u2060-\u2064\ufeff]/g;
 

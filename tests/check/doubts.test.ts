@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { severityOf } from '../../src/terms/problem.ts';
+import type { Problem } from '../../src/terms/problem.ts';
 import { check } from '../sites/folder.ts';
 import type { Folder } from '../sites/folder.ts';
 
@@ -26,7 +27,9 @@ const WATCHED = [
 
 function doubts(sheets: Folder): readonly string[] {
   const { problems } = check({ ...BASE, ...sheets });
-  expect(problems.filter((problem) => severityOf(problem) === 'error')).toEqual([]);
+  // Fruit of 50 kg are an error, beside the doubt.
+  const isWrong = (problem: Problem): boolean => severityOf(problem) === 'error' && problem.code !== 'figure-absurd';
+  expect(problems.filter(isWrong)).toEqual([]);
   return problems
     .filter(({ code }) => WATCHED.includes(code))
     .map(({ code, places: [place], found }) => [code, place!.line ?? '-', found].join(' ').trim());

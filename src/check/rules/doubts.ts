@@ -2,8 +2,9 @@ import { median, medianSorted } from 'simple-statistics';
 import { fileOnly } from '../../terms/place.ts';
 import type { Place } from '../../terms/place.ts';
 import type { CheckContext } from '../context.ts';
-import { eachPicked, onlyDay } from '../draft.ts';
+import { eachPicked } from '../draft.ts';
 import type { PlantingDraft } from '../draft.ts';
+import { reportOften, reportOneDay } from './pickedDays.ts';
 
 // What looks like a slip of the pen: warned about with its reason, and counted as it stands.
 // How far is too far: common practice, no source.
@@ -210,14 +211,6 @@ function reportHeads(drafts: readonly PlantingDraft[], file: string, { log }: Ch
   if (rows >= 4 && 2 * tiny > rows) reportExchanged(count, total, fileOnly(file), log);
 }
 
-/** Every dated picking of a season on one day. */
-function reportOneDay(drafts: readonly PlantingDraft[], file: string, { log }: CheckContext): void {
-  const days = drafts.map(({ record }) => onlyDay(record));
-  const first = days[0]?.day;
-  if (first === undefined || days.length < 3 || !days.every((own) => own?.day === first)) return;
-  if (days.reduce((sum, own) => sum + (own?.rows ?? 0), 0) >= 6) log.add('all-on-one-day', fileOnly(file));
-}
-
 /**
  * Warns of pickings of a season that look like slips.
  *
@@ -233,7 +226,10 @@ export function reportDoubtfulPickings(drafts: readonly PlantingDraft[], file: s
   }
   for (const own of byVariety.values()) {
     const slipped = reportUnits(own, file, context);
-    for (const draft of own) reportSize(draft, file, slipped, context);
+    for (const draft of own) {
+      reportSize(draft, file, slipped, context);
+      reportOften(draft, file, context);
+    }
   }
   reportSwaps(byVariety, context);
   reportOneDay(planted, file, context);

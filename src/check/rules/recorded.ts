@@ -32,6 +32,10 @@ export function hasUndatedRipening({ pickings }: Pick<Planting, 'pickings'>): bo
 /** Warns of plantings without pickings in a season with harvests, where nothing says that they gave nothing. */
 export function reportNotRecorded(season: Season, { log }: CheckContext): void {
   if (!season.hasHarvests) return;
+  // Who only counts fruit leaves no weight out.
+  const isWeighed = season.yieldUnits.some(({ pickings }) =>
+    pickings.some(({ ripe, green }) => ripe.grams + green.grams + ripe.gramsOpen + green.gramsOpen > 0),
+  );
   for (const planting of season.yieldUnits) {
     if (planting.totals || planting.cause === 'accident') continue;
     const { pickings } = planting;
@@ -48,7 +52,7 @@ export function reportNotRecorded(season: Season, { log }: CheckContext): void {
       unweighed += ripe.fruitsUnweighed + green.fruitsUnweighed;
       uncounted ||= ripe.gramsUncounted > 0 || green.gramsUncounted > 0;
     }
-    if (fruits > 0 && unweighed > 0 && !hasOpen('gramsOpen')) {
+    if (isWeighed && fruits > 0 && unweighed > 0 && !hasOpen('gramsOpen')) {
       const share = Math.round((100 * unweighed) / fruits);
       const facts = { unweighed: String(unweighed), fruits: String(fruits), percent: String(share) };
       log.add(

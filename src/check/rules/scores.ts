@@ -2,6 +2,8 @@ import { foldName } from '../../terms/names.ts';
 import { fileOnly } from '../../terms/place.ts';
 import type { Score, Season } from '../../terms/trial.ts';
 import type { CheckContext } from '../context.ts';
+import { nearPairs } from './nearNames.ts';
+import type { Spelling } from './nearNames.ts';
 
 /** Notes ratings that one person gave, and scores of totals.csv that ratings.csv puts aside. */
 export function reportScores(season: Season, { settings, log }: CheckContext): void {
@@ -16,6 +18,21 @@ export function reportScores(season: Season, { settings, log }: CheckContext): v
     const totalled = season.plantings.find(({ totals }) => totals?.traits.has(trait.key));
     if (totalled) log.add('totals-and-ratings', totalled.place, trait.key);
   }
+}
+
+/** Warns of spellings that seem to be one taster; two who scored the same on one day are two. */
+export function reportTasters(tasters: readonly Spelling[], scores: readonly Score[], { log }: CheckContext): void {
+  const given = new Map<string, Set<string>>();
+  for (const { taster, variety, planting, trait, day } of scores) {
+    const own = given.get(taster) ?? new Set<string>();
+    given.set(taster, own.add([variety, planting, trait, day].join('|')));
+  }
+  const areTwo = (a: string, b: string): boolean => {
+    const [first, second] = [given.get(a), given.get(b)];
+    return first !== undefined && second !== undefined && [...first].some((sign) => second.has(sign));
+  };
+  for (const [a, b] of nearPairs(tasters, true, areTwo))
+    log.add('taster-near', b.place, b.name, { near: a.name, name: a.name });
 }
 
 const MANY_VARIETIES = 6;

@@ -9,6 +9,7 @@ import { countIn, dayIn, isFilled, limitedCountIn, limitedQuantityIn, placeIn, q
 import { wordIn } from '../wordCells.ts';
 import type { Row, TakeLimit } from '../row.ts';
 import { rowsOf } from '../rows.ts';
+import { reportFills, see, watchFills } from '../rules/fillDown.ts';
 import { reportOutside } from '../rules/seasonDays.ts';
 import type { SeasonSpan } from '../rules/seasonDays.ts';
 import { isNamed, targetIn } from '../target.ts';
@@ -148,6 +149,9 @@ export function checkHarvests(
   const known = sheet ? sheet.known : openKnown(source, SPEC, context);
   if (!known) return joint;
   const take = limitTaker(context);
+  const fills = watchFills();
+  const undated: number[] = [];
+  let dated = 0;
   const add = (row: Row, target: Target, one: DatedRow): void => {
     const totalled = target.plantings.find(({ fields }) => fields.totals !== null);
     if (totalled) {
@@ -169,7 +173,20 @@ export function checkHarvests(
       continue;
     }
     const one = pickedOnce(row, take, context);
-    if (target && one) add(row, target, one);
+    if (!one) continue;
+    if (one.day === null) undated.push(one.line);
+    else dated++;
+    for (const name of ['fruits', 'grams'] as const) {
+      const value = one[name];
+      see(fills, name === 'grams' ? 'weight' : name, typeof value === 'number' ? value : null, one.line);
+    }
+    if (target) add(row, target, one);
   }
+  reportFills(fills, source.path, context.log);
+  if (dated > 0 && undated.length > 0)
+    context.log.add(
+      'date-missing',
+      undated.map((line) => ({ file: source.path, line, column: 1 })),
+    );
   return joint;
 }

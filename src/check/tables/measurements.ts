@@ -1,9 +1,11 @@
-import type { Measurement } from '../../terms/trial.ts';
+import { foldHeader } from '../../terms/names.ts';
 import type { SourceFile } from '../../read/decode.ts';
 import { openKnown } from '../columns.ts';
 import type { CheckContext } from '../context.ts';
 import { dayIn, neededIn, placeIn, textIn } from '../row.ts';
 import { rowsOf } from '../rows.ts';
+import { reportFills, see, watchFills } from '../rules/fillDown.ts';
+import type { PlacedMeasure } from '../rules/measured.ts';
 import { noteOutside } from '../rules/seasonDays.ts';
 import type { SeasonSpan } from '../rules/seasonDays.ts';
 import { isNamed, targetIn } from '../target.ts';
@@ -16,13 +18,14 @@ export function checkMeasurements(
   index: SeasonIndex,
   span: SeasonSpan,
   context: CheckContext,
-): readonly Measurement[] {
+): readonly PlacedMeasure[] {
   const traits = [...context.settings.traits.values()].filter(({ kind }) => kind === 'measure');
   const shape = traitSpec(traits, 'value', ['date', 'variety', 'planting', 'notes']);
   const required = [['date'], ['variety', 'planting'], ...shape.required];
   const known = openKnown(source, { ...shape, required }, context);
   if (!known) return [];
-  const measured: Measurement[] = [];
+  const measured: PlacedMeasure[] = [];
+  const fills = watchFills();
   const seen = new Set<string>();
   for (const row of rowsOf(known, (text) => isNamed(text, index))) {
     const target = targetIn(row, index, context);
@@ -30,6 +33,7 @@ export function checkMeasurements(
     if (day === null && textIn(row, 'date') === null) neededIn(row, 'date');
     const long = known.index.has('trait') ? longValueIn(row, 'value', traits, context) : null;
     const values = [...wideValuesIn(row, traits, context), ...(long ? [long] : [])];
+    for (const { trait, value } of values) see(fills, long ? 'value' : trait.key, value, row.raw.line);
     if (!target || day === null) continue;
     noteOutside(row, 'date', day, span, context);
     const sign = row.raw.cells.join('|');
@@ -39,8 +43,10 @@ export function checkMeasurements(
     seen.add(sign);
     for (const { trait, value } of values) {
       const planting = target.planting?.fields.id ?? null;
-      measured.push({ day, variety: target.variety.id, planting, trait: trait.key, value });
+      const place = placeIn(row, known.index.has('trait') ? 'value' : foldHeader(trait.key));
+      measured.push({ own: { day, variety: target.variety.id, planting, trait: trait.key, value }, place });
     }
   }
+  reportFills(fills, source.path, context.log);
   return measured;
 }

@@ -13,6 +13,7 @@ import { countIn, dayIn, neededIn, placeIn, quantityIn, textIn, unknownIn } from
 import { wordIn, yesNoIn } from '../wordCells.ts';
 import type { Row } from '../row.ts';
 import { rowsOf } from '../rows.ts';
+import { oneSpelling } from '../rules/nearNames.ts';
 
 export const PLANTING_COLUMNS = [
   'planting',
@@ -126,6 +127,19 @@ export function withIds(drafts: readonly PlantingDraft[], { log }: CheckContext)
   });
 }
 
+/** Beds and blocks by one of the spellings that name each. */
+export function oneSpelledPlaces(drafts: readonly PlantingDraft[]): readonly PlantingDraft[] {
+  const named = (of: 'bed' | 'block') => oneSpelling(drafts.flatMap(({ fields }) => fields[of] ?? []));
+  const [bedOf, blockOf] = [named('bed'), named('block')];
+  return drafts.map(({ fields, record }) => {
+    const { bed, block } = fields;
+    return {
+      fields: { ...fields, bed: bed === null ? null : bedOf(bed), block: block === null ? null : blockOf(block) },
+      record,
+    };
+  });
+}
+
 /** Checks plantings.csv. */
 export function checkPlantings(
   source: SourceFile,
@@ -139,8 +153,7 @@ export function checkPlantings(
   const drafts = [...rowsOf(known)]
     .map((row) => plantingIn(row, days, registry, context))
     .filter((draft) => draft !== null);
-  if (drafts.length === 0 && known.table.columns.length > 0) {
-    if ([...known.table.rows()].length === 0) context.log.add('empty-table', fileOnly(source.path));
-  }
-  return drafts;
+  if (drafts.length === 0 && [...known.table.rows()].length === 0)
+    context.log.add('empty-table', fileOnly(source.path));
+  return oneSpelledPlaces(drafts);
 }

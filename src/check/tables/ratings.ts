@@ -6,6 +6,10 @@ import type { CheckContext } from '../context.ts';
 import { dayIn, neededIn, placeIn, textIn } from '../row.ts';
 import { yesNoIn } from '../wordCells.ts';
 import { rowsOf } from '../rows.ts';
+import { reportFills, see, watchFills } from '../rules/fillDown.ts';
+import { oneSpelling } from '../rules/nearNames.ts';
+import type { Spelling } from '../rules/nearNames.ts';
+import { reportTasters } from '../rules/scores.ts';
 import { noteOutside } from '../rules/seasonDays.ts';
 import type { SeasonSpan } from '../rules/seasonDays.ts';
 import { isNamed, targetIn } from '../target.ts';
@@ -26,14 +30,19 @@ export function checkRatings(
   if (!known) return [];
   const scores: Score[] = [];
   const seen = new Set<string>();
+  const fills = watchFills();
+  const tasters = new Map<string, Spelling>();
   for (const row of rowsOf(known, (text) => isNamed(text, index))) {
     const target = targetIn(row, index, context);
     const day = dayIn(row, 'date', context);
     if (day === null && textIn(row, 'date') === null) neededIn(row, 'date');
     const taster = neededIn(row, 'taster');
+    if (taster !== null && !tasters.has(taster)) tasters.set(taster, { name: taster, place: placeIn(row, 'taster') });
     const isBlind = yesNoIn(row, 'blind');
     const long = known.index.has('trait') ? longValueIn(row, 'score', traits, context) : null;
     const values = [...wideValuesIn(row, traits, context), ...(long ? [long] : [])];
+    for (const { trait, value } of values)
+      if (trait.kind === 'rating') see(fills, long ? 'score' : trait.key, value, row.raw.line);
     if (!target || day === null || taster === null) continue;
     noteOutside(row, 'date', day, span, context);
     const planting = textIn(row, 'planting') === null ? null : (target.planting?.fields.id ?? null);
@@ -46,5 +55,13 @@ export function checkRatings(
       scores.push({ day, taster, variety: target.variety.id, planting, trait: trait.key, score: value, isBlind });
     }
   }
-  return scores;
+  reportFills(fills, source.path, context.log);
+  const spelled = oneSpelling(scores.map(({ taster }) => taster));
+  const named = scores.map((score) => ({ ...score, taster: spelled(score.taster) }));
+  reportTasters(
+    [...tasters.values()].filter(({ name }) => spelled(name) === name),
+    named,
+    context,
+  );
+  return named;
 }

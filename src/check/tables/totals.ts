@@ -9,7 +9,7 @@ import type { VarietyRegistry } from '../registry.ts';
 import { countIn, dayIn, neededIn, placeIn, quantityIn, textIn } from '../row.ts';
 import { rowsOf } from '../rows.ts';
 import { wideValuesIn } from '../traitValues.ts';
-import { PLANTING_COLUMNS, PLANTING_QUANTITIES, plantingIn } from './plantings.ts';
+import { oneSpelledPlaces, PLANTING_COLUMNS, PLANTING_QUANTITIES, plantingIn } from './plantings.ts';
 import type { SeasonDays } from './plantings.ts';
 
 /**
@@ -59,5 +59,5 @@ export function checkTotals(
     const totals = { firstRipe, traits: new Map(values.map(({ trait, value }) => [trait.key, value])) };
     drafts.push({ ...draft, fields: { ...draft.fields, totals } });
   }
-  return drafts;
+  return oneSpelledPlaces(drafts);
 }

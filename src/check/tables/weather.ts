@@ -3,8 +3,11 @@ import type { WeatherDay } from '../../terms/trial.ts';
 import type { SourceFile } from '../../read/decode.ts';
 import { openKnown } from '../columns.ts';
 import type { CheckContext } from '../context.ts';
-import { dayIn, neededIn, placeIn, quantityIn, textIn } from '../row.ts';
+import { dayIn, isFilled, neededIn, placeIn, quantityIn, textIn } from '../row.ts';
 import { rowsOf } from '../rows.ts';
+import { reportFills, see, watchFills } from '../rules/fillDown.ts';
+import { reportWeather } from '../rules/weatherDays.ts';
+import type { PlacedDay, WeatherSpan } from '../rules/weatherDays.ts';
 
 const SPEC = {
   required: [['date'], ['tmin'], ['tmax']],
@@ -21,10 +24,11 @@ const COLDEST = -90;
 const HOTTEST = 60;
 
 /** Checks weather.csv. Days without both temperatures are left out. */
-export function checkWeather(source: SourceFile, context: CheckContext): readonly WeatherDay[] {
+export function checkWeather(source: SourceFile, span: WeatherSpan, context: CheckContext): readonly WeatherDay[] {
   const known = openKnown(source, SPEC, context);
   if (!known) return [];
-  const days = new Map<Day, WeatherDay>();
+  const days = new Map<Day, PlacedDay>();
+  const fills = watchFills();
   for (const row of rowsOf(known)) {
     const day = neededIn(row, 'date') === null ? null : dayIn(row, 'date', context);
     const tminC = quantityIn(row, 'tmin', true);
@@ -38,6 +42,12 @@ export function checkWeather(source: SourceFile, context: CheckContext): readonl
         context.log.add('temperature-implausible', placeIn(row, column), String(Math.round(value)));
       }
     }
+    see(fills, 'tmin', tminC, row.raw.line);
+    see(fills, 'tmax', tmaxC, row.raw.line);
+    if (day !== null && (tminC === null || tmaxC === null)) {
+      const column = tminC === null ? 'tmin' : 'tmax';
+      if (!isFilled(row, column)) context.log.add('weather-half', placeIn(row, column), '', { column });
+    }
     if (day === null || tminC === null || tmaxC === null) continue;
     if (tminC > tmaxC) {
       context.log.add('tmin-over-tmax', placeIn(row, 'tmin'), `${Math.round(tminC * 10) / 10} °C`, {
@@ -46,7 +56,10 @@ export function checkWeather(source: SourceFile, context: CheckContext): readonl
       continue;
     }
     if (days.has(day)) context.log.add('weather-day-twice', placeIn(row, 'date'), textIn(row, 'date') ?? '');
-    else days.set(day, { day, tminC, tmaxC, rainMm });
+    else days.set(day, { own: { day, tminC, tmaxC, rainMm }, place: placeIn(row, 'date') });
   }
-  return [...days.values()].toSorted((a, b) => a.day - b.day);
+  reportFills(fills, source.path, context.log);
+  const inOrder = [...days.values()].toSorted((a, b) => a.own.day - b.own.day);
+  reportWeather(inOrder, { ...span, file: source.path }, context);
+  return inOrder.map(({ own }) => own);
 }

@@ -813,6 +813,31 @@ export const english = {
       '{columns} cells',
       'fill up the row with empty cells, and check that its last value is whole',
     ],
+    'table-without-rows': [
+      'the table has a header and no records',
+      'a row a record',
+      'add the records, or delete the file where there are none',
+    ],
+    'letter-lost': [
+      'a letter was lost when the file passed from one encoding to another',
+      'the letter itself where � stands',
+      'write the letter again and save as UTF-8',
+    ],
+    'control-character': [
+      'the cell holds a character that no one sees and no one types',
+      'letters, digits and marks',
+      'delete the cell and type it again',
+    ],
+    'backslash-in-cell': [
+      'the cell holds a backslash, as some programs write before a comma or quotation mark',
+      'the value alone; a cell with a comma stands in quotation marks',
+      'delete the backslash',
+    ],
+    'scripts-mixed': [
+      'a word is written with letters of two scripts, some of which only look alike',
+      'one script in a word',
+      'type the word again',
+    ],
     'value-missing': ['{column} is empty', 'a value', 'fill in {column}'],
     'date-unreadable': [
       '{column} is not a date',
@@ -936,6 +961,26 @@ export const english = {
       'each id once (first on line {line})',
       'give one of them another id',
     ],
+    'spot-twice': [
+      '{other} stands in row {row}, column {column} too, at the same time',
+      'one planting on a spot, or the first one removed before',
+      'correct row or column, or enter when the first was removed',
+    ],
+    'bed-near': [
+      'this bed is named almost like another: {near}',
+      'one spelling for one bed',
+      'write {near}, if it is the same bed',
+    ],
+    'block-near': [
+      'this block is named almost like another: {near}',
+      'one spelling for one block; two spellings are two blocks to the comparison',
+      'write {near}, if it is the same block',
+    ],
+    'taster-near': [
+      'this taster is named almost like another: {near}',
+      'one spelling for one person; two spellings count as two tasters',
+      'write {near}, if it is the same person',
+    ],
     'unknown-planting': ['no planting of this season has this id', 'an id of plantings.csv', 'correct the id'],
     'planting-of-other-season': [
       'the planting belongs to season {season}',
@@ -984,6 +1029,11 @@ export const english = {
       "a date between its neighbours'",
       'look whether day, month or year slipped; it counts as it stands',
     ],
+    'date-missing': [
+      'a picking without a date, where others have one',
+      'a date in each row, also where several pickings were on one day',
+      'enter the date; until then the picking counts in the totals and not for ripening',
+    ],
     'sown-earlier-year': [
       'sown in an earlier year',
       'a sowing in the year of the season',
@@ -1009,6 +1059,26 @@ export const english = {
     'count-over-of': ['more were counted than there were', 'at most {of}', 'correct count or of'],
     'tmin-over-tmax': ['the lowest temperature is over the highest', 'at most {tmax}', 'correct one of the two'],
     'weather-day-twice': ['a day stands twice in the weather', 'each day once', 'remove one of the rows'],
+    'weather-half': [
+      'a day of the weather without its {column}',
+      'the lowest and the highest temperature of the day',
+      'enter {column}; until then the day counts as missing',
+    ],
+    'weather-of-other-year': [
+      "weather of a day that is not in the season's year",
+      'days from {from} to {to}',
+      'move the rows into the season of their year',
+    ],
+    'weather-gap': [
+      '{days} days of the weather are missing, from {from} to {to}',
+      'every day from planting out to the last picking; up to three missing ones are filled in',
+      'enter the days; until then degree days across them are not known',
+    ],
+    'weather-unlikely': [
+      'half of the days while plants stood out had their highest temperature on one side of this',
+      'days of a growing season, in the unit of the heading',
+      'look at the unit in the heading: tmax_c or tmax_f',
+    ],
     'temperature-implausible': [
       'no air is that warm or cold (°C)',
       '-90 to 60 °C',
@@ -1035,6 +1105,21 @@ export const english = {
       'pickings of one planting that are more alike',
       'look whether a digit or a unit slipped; it counts as it stands',
     ],
+    'picked-often-a-day': [
+      'the planting was picked three times or more on one day, one row after the other',
+      'a row a picking',
+      'look whether the name of the planting, or the date, was drawn down over others',
+    ],
+    'filled-down': [
+      '{rows} rows from here have the same figure in {column}',
+      'figures as they were read off',
+      'look whether the cell was drawn down over others',
+    ],
+    'filled-series': [
+      'the figures of {column} go on by equal steps over {rows} rows from here',
+      'figures as they were read off',
+      'look whether a series was drawn down over others',
+    ],
     'records-swapped': [
       'the fruits of {first} weigh what those of {secondVariety} do, and those of {second} what those of {firstVariety} do',
       "fruits that resemble their own variety's",
@@ -1044,6 +1129,61 @@ export const english = {
       'a fruit of this picking weighs about {factor} times the median of the variety: {units}',
       'fruits that resemble the others of the variety',
       'look whether the weight is in another unit; it counts as it stands',
+    ],
+    'figure-absurd': [
+      'no plant bears so much',
+      'at most {fruit} a fruit and {plant} a plant',
+      'look at the unit in the heading and at the decimal point; where gourds or melons were grown, enter their species in varieties.csv',
+    ],
+    'figure-unlikely': [
+      'hardly any plant bears so much',
+      'a {of} as heavy as it was',
+      'look at the unit in the heading and at the decimal point; where gourds or melons were grown, enter their species in varieties.csv',
+    ],
+    'weights-unlike-seasons': [
+      'fruit of the same varieties weigh {times} times what they weighed in {others}',
+      'fruit of one variety of about one weight every season',
+      'look at the unit in the heading of the weights, of {season} and of {others}: 28 is an ounce, 454 a pound, 1,000 a kilogram',
+    ],
+    'weights-unlike-size': [
+      'the fruit weigh {density} g for each cubic centimetre of their measured length and width',
+      'about 0.2 g for hollow pods to 1 g for tomatoes',
+      'look at the units in the headings of weight, length and width',
+    ],
+    'weights-not-of-fruits': [
+      'weights and numbers of fruit do not go together',
+      'more weight where more fruit were picked',
+      'look whether one column has slipped by a row, or was sorted without the others',
+    ],
+    'fruits-not-of-variety': [
+      'fruit of one variety are of all sizes, as if the varieties were mixed up',
+      'fruit of one variety of about one weight',
+      'look whether the column of plantings has slipped by a row, or was sorted without the others',
+    ],
+    'measure-zero': [
+      'a {trait} of nothing was hardly measured',
+      'the value, or NA where it was not measured',
+      'write NA, or the value',
+    ],
+    'measure-absurd': [
+      'nothing in a bed is so large ({trait})',
+      'a value as it was measured',
+      'look at the unit in the heading and at the decimal point',
+    ],
+    'measure-unlike-others': [
+      '{times} times the usual {trait} of this variety or class',
+      'a value like those of other fruit',
+      'look at the decimal point and the unit; a value that is right may stay',
+    ],
+    'measures-unlike-seasons': [
+      '{trait} of the same varieties is {times} times what it was in {others}',
+      'values of one variety of about one size every season',
+      'look at the unit in the heading, of {season} and of {others}: 2.5 is an inch, 10 a millimetre or a lost decimal point',
+    ],
+    'measures-not-of-variety': [
+      'values of {trait} of one variety are of all sizes, as if the varieties were mixed up',
+      'values of one variety of about one size',
+      'look whether a column has slipped by a row, or was sorted without the others',
     ],
     'fruits-and-weight-swapped': [
       'fruits and weight look exchanged: {fruits} fruits of {grams} g together',

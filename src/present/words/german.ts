@@ -838,6 +838,31 @@ export const german: Words = {
       '{columns} Zellen',
       'die Zeile mit leeren Zellen auffüllen und prüfen, ob ihr letzter Wert vollständig ist',
     ],
+    'table-without-rows': [
+      'die Tabelle hat eine Kopfzeile und keine Einträge',
+      'eine Zeile je Eintrag',
+      'die Einträge ergänzen oder die Datei löschen, wo es keine gibt',
+    ],
+    'letter-lost': [
+      'beim Umwandeln der Datei ging ein Buchstabe verloren',
+      'der Buchstabe selbst, wo � steht',
+      'den Buchstaben neu schreiben und als UTF-8 speichern',
+    ],
+    'control-character': [
+      'die Zelle enthält ein Zeichen, das niemand sieht und niemand tippt',
+      'Buchstaben, Ziffern und Satzzeichen',
+      'die Zelle leeren und neu eintippen',
+    ],
+    'backslash-in-cell': [
+      'die Zelle enthält einen Rückstrich, wie ihn manche Programme vor ein Komma oder Anführungszeichen setzen',
+      'der Wert allein; eine Zelle mit Komma steht in Anführungszeichen',
+      'den Rückstrich löschen',
+    ],
+    'scripts-mixed': [
+      'ein Wort ist mit Buchstaben zweier Schriften geschrieben, die zum Teil nur gleich aussehen',
+      'eine Schrift in einem Wort',
+      'das Wort neu eintippen',
+    ],
     'value-missing': ['{column} ist leer', 'ein Wert', '{column} ausfüllen'],
     'date-unreadable': [
       '{column} ist kein Datum',
@@ -973,6 +998,26 @@ export const german: Words = {
       'jede Kennung einmal (zuerst in Zeile {line})',
       'einer eine andere Kennung geben',
     ],
+    'spot-twice': [
+      'auch {other} steht in Reihe {row}, Spalte {column}, zur gleichen Zeit',
+      'eine Pflanzung je Stelle, oder die erste vorher entfernt',
+      'Reihe oder Spalte berichtigen oder eintragen, wann die erste entfernt wurde',
+    ],
+    'bed-near': [
+      'dieses Beet heißt fast wie ein anderes: {near}',
+      'eine Schreibweise je Beet',
+      '{near} schreiben, wenn es dasselbe Beet ist',
+    ],
+    'block-near': [
+      'dieser Block heißt fast wie ein anderer: {near}',
+      'eine Schreibweise je Block; zwei Schreibweisen sind für den Vergleich zwei Blöcke',
+      '{near} schreiben, wenn es derselbe Block ist',
+    ],
+    'taster-near': [
+      'diese Person heißt fast wie eine andere: {near}',
+      'eine Schreibweise je Person; zwei Schreibweisen zählen als zwei',
+      '{near} schreiben, wenn es dieselbe Person ist',
+    ],
     'unknown-planting': [
       'keine Pflanzung dieser Saison hat diese Kennung',
       'eine Kennung aus plantings.csv',
@@ -1033,6 +1078,11 @@ export const german: Words = {
       'ein Datum zwischen denen der Nachbarn',
       'prüfen, ob Tag, Monat oder Jahr verrutscht ist; es zählt, wie es steht',
     ],
+    'date-missing': [
+      'eine Ernte ohne Datum, während andere eines haben',
+      'ein Datum in jeder Zeile, auch wo mehrere Ernten auf einen Tag fallen',
+      'das Datum eintragen; bis dahin zählt die Ernte in den Summen, nicht für die Reife',
+    ],
     'sown-earlier-year': [
       'in einem früheren Jahr gesät',
       'eine Aussaat im Jahr der Saison',
@@ -1070,6 +1120,26 @@ export const german: Words = {
       'eine der beiden berichtigen',
     ],
     'weather-day-twice': ['ein Tag steht zweimal im Wetter', 'jeder Tag einmal', 'eine der Zeilen entfernen'],
+    'weather-half': [
+      'ein Tag des Wetters ohne {column}',
+      'die niedrigste und die höchste Temperatur des Tages',
+      '{column} eintragen; bis dahin gilt der Tag als fehlend',
+    ],
+    'weather-of-other-year': [
+      'Wetter eines Tages, der nicht im Jahr der Saison liegt',
+      'Tage von {from} bis {to}',
+      'die Zeilen in die Saison ihres Jahres verschieben',
+    ],
+    'weather-gap': [
+      '{days} Tage des Wetters fehlen, vom {from} bis zum {to}',
+      'jeder Tag vom Auspflanzen bis zur letzten Ernte; bis zu drei fehlende werden ergänzt',
+      'die Tage eintragen; bis dahin sind Gradtage darüber hinweg nicht bekannt',
+    ],
+    'weather-unlikely': [
+      'an der Hälfte der Tage, an denen Pflanzen draußen standen, lag die höchste Temperatur jenseits davon',
+      'Tage einer Wachstumszeit in der Einheit der Überschrift',
+      'die Einheit in der Überschrift prüfen: tmax_c oder tmax_f',
+    ],
     'temperature-implausible': [
       'keine Luft ist so warm oder kalt (°C)',
       '-90 bis 60 °C',
@@ -1096,6 +1166,21 @@ export const german: Words = {
       'Ernten einer Pflanzung, die einander ähnlicher sind',
       'prüfen, ob eine Ziffer oder Einheit verrutscht ist; sie zählt, wie sie steht',
     ],
+    'picked-often-a-day': [
+      'die Pflanzung wurde an einem Tag dreimal oder öfter geerntet, Zeile auf Zeile',
+      'eine Zeile je Ernte',
+      'nachsehen, ob der Name der Pflanzung oder das Datum über andere gezogen wurde',
+    ],
+    'filled-down': [
+      '{rows} Zeilen ab hier haben dieselbe Zahl in {column}',
+      'Zahlen, wie sie abgelesen wurden',
+      'nachsehen, ob die Zelle über andere gezogen wurde',
+    ],
+    'filled-series': [
+      'die Zahlen von {column} gehen ab hier über {rows} Zeilen in gleichen Schritten weiter',
+      'Zahlen, wie sie abgelesen wurden',
+      'nachsehen, ob eine Reihe über andere gezogen wurde',
+    ],
     'records-swapped': [
       'die Früchte von {first} wiegen so viel wie die von {secondVariety}, und die von {second} so viel wie die von {firstVariety}',
       'Früchte, die denen der eigenen Sorte gleichen',
@@ -1105,6 +1190,61 @@ export const german: Words = {
       'eine Frucht dieser Ernte wiegt etwa das {factor}fache vom Median der Sorte: {units}',
       'Früchte, die den anderen der Sorte gleichen',
       'prüfen, ob das Gewicht in einer anderen Einheit steht; es zählt, wie es steht',
+    ],
+    'figure-absurd': [
+      'so viel trägt keine Pflanze',
+      'höchstens {fruit} je Frucht und {plant} je Pflanze',
+      'die Einheit in der Überschrift und das Komma prüfen; bei Kürbissen und Melonen die Art in varieties.csv eintragen',
+    ],
+    'figure-unlikely': [
+      'so viel trägt kaum eine Pflanze',
+      'das Gewicht, wie es war',
+      'die Einheit in der Überschrift und das Komma prüfen; bei Kürbissen und Melonen die Art in varieties.csv eintragen',
+    ],
+    'weights-unlike-seasons': [
+      'Früchte derselben Sorten wiegen das {times}fache von {others}',
+      'Früchte einer Sorte in jeder Saison von etwa gleichem Gewicht',
+      'die Einheit in der Überschrift der Gewichte prüfen, von {season} und von {others}: 28 ist eine Unze, 454 ein Pfund, 1000 ein Kilogramm',
+    ],
+    'weights-unlike-size': [
+      'die Früchte wiegen {density} g je Kubikzentimeter ihrer gemessenen Länge und Breite',
+      'etwa 0,2 g bei hohlen Schoten bis 1 g bei Tomaten',
+      'die Einheiten in den Überschriften von Gewicht, Länge und Breite prüfen',
+    ],
+    'weights-not-of-fruits': [
+      'Gewichte und Zahlen der Früchte passen nicht zusammen',
+      'mehr Gewicht, wo mehr Früchte geerntet wurden',
+      'nachsehen, ob eine Spalte um eine Zeile verrutscht ist oder ohne die anderen sortiert wurde',
+    ],
+    'fruits-not-of-variety': [
+      'Früchte einer Sorte sind von jeder Größe, als wären die Sorten vertauscht',
+      'Früchte einer Sorte von etwa gleichem Gewicht',
+      'nachsehen, ob die Spalte der Pflanzungen um eine Zeile verrutscht ist oder ohne die anderen sortiert wurde',
+    ],
+    'measure-zero': [
+      '{trait} gleich null wurde kaum gemessen',
+      'der Wert oder NA, wo nicht gemessen wurde',
+      'NA schreiben oder den Wert',
+    ],
+    'measure-absurd': [
+      'so groß ist nichts in einem Beet ({trait})',
+      'ein Wert, wie er gemessen wurde',
+      'die Einheit in der Überschrift und das Komma prüfen',
+    ],
+    'measure-unlike-others': [
+      'das {times}fache von {trait} dieser Sorte oder Klasse',
+      'ein Wert wie bei anderen Früchten',
+      'Komma und Einheit prüfen; ein richtiger Wert kann bleiben',
+    ],
+    'measures-unlike-seasons': [
+      '{trait} derselben Sorten ist das {times}fache von {others}',
+      'Werte einer Sorte in jeder Saison von etwa einer Größe',
+      'die Einheit in der Überschrift prüfen, von {season} und von {others}: 2,5 ist ein Zoll, 10 ein Millimeter oder ein verlorenes Komma',
+    ],
+    'measures-not-of-variety': [
+      'Werte von {trait} einer Sorte sind von jeder Größe, als wären die Sorten vertauscht',
+      'Werte einer Sorte von etwa einer Größe',
+      'nachsehen, ob eine Spalte um eine Zeile verrutscht ist oder ohne die anderen sortiert wurde',
     ],
     'fruits-and-weight-swapped': [
       'Früchte und Gewicht scheinen vertauscht: {fruits} Früchte von zusammen {grams} g',
