@@ -9,6 +9,7 @@ import { builtInTraits } from '../terms/trait.ts';
 import type { Season } from '../terms/trial.ts';
 import { decodeText } from '../read/decode.ts';
 import type { SourceFile } from '../read/decode.ts';
+import { isFitId } from './cells/ids.ts';
 import { reportWindows } from './columns.ts';
 import type { VarietyRegistry } from './registry.ts';
 
@@ -33,7 +34,7 @@ function recordPages({ registry, seasons }: ContentNames): readonly string[] {
   ];
 }
 
-const OWN_PAGE = /^pages\/[a-z0-9]+(?:-[a-z0-9]+)*$/;
+const isOwnPage = (page: string): boolean => page.startsWith('pages/') && isFitId(page.slice('pages/'.length));
 
 function placeOf(file: string, text: string, index: number): Place {
   const before = text.slice(0, index).split('\n');
@@ -67,6 +68,17 @@ function unknownIn(
 
 const IMAGE = /!\[([^\]]*)\]\(\s*(?:<([^>]*)>|([^)\s]*))[^)]*\)/g;
 
+/** Names of the photos that some words show. */
+function photosIn(text: string): readonly string[] {
+  return [...text.matchAll(IMAGE)].map(([, , bracketed, bare = '']) => photoName(bracketed ?? bare));
+}
+
+/** Photos that a page shows: only these are published. */
+export function shownPhotos(content: Content, photos: readonly string[]): readonly string[] {
+  const shown = new Set([...content.values()].flatMap(photosIn));
+  return photos.filter((name) => shown.has(name.normalize('NFC')));
+}
+
 function checkPhotos(file: string, text: string, photos: readonly string[], log: ProblemLog): void {
   for (const match of text.matchAll(IMAGE)) {
     const [, words = '', bracketed, bare = ''] = match;
@@ -94,7 +106,12 @@ function checkWords(file: string, text: string, names: ContentNames, log: Proble
       ...(unknown.near === null ? {} : { near: unknown.near }),
     });
   }
-  checkPhotos(file, text, names.photos, log);
+  checkPhotos(
+    file,
+    text,
+    names.photos.map((name) => name.normalize('NFC')),
+    log,
+  );
 }
 
 /**
@@ -108,7 +125,7 @@ export function checkContent(sources: readonly SourceFile[], names: ContentNames
   const pages = recordPages(names);
   for (const { path, bytes } of sources) {
     const page = path.replace(/^content\//, '').replace(/\.md$/, '');
-    if (!pages.includes(page) && !OWN_PAGE.test(page)) {
+    if (!pages.includes(page) && !isOwnPage(page)) {
       const near = nearestName(page, pages);
       log.add('content-unused', fileOnly(path), page, near === null ? {} : { near: `content/${near}.md` });
       continue;

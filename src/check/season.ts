@@ -169,15 +169,16 @@ export function checkSeason(
   reportDoubts(drafts, fileOf('harvests.csv'), registry, context);
   reportSameScores(scores, fileOf('ratings.csv'), context);
   const plantings = all.map(finishPlanting);
-  // A table with its header alone says nothing, not that nothing was picked.
-  const hasPickings = picked.size > 0 || planted.some(({ record }) => record.used > 0);
+  const isComplete = own?.harvestsComplete ?? false;
+  // A table with its header alone says that nothing was picked only where the season's harvests are complete.
+  const hasPickings = isComplete || picked.size > 0 || planted.some(({ record }) => record.used > 0);
   const season: Season = {
     year,
     firstDay: sowings.length + plantedOut.length > 0 ? span.firstDay : null,
     lastDay: span.lastDay,
     lookEvery: own?.lookEvery ?? 7,
     layout: own?.layout ?? null,
-    harvestsComplete: own?.harvestsComplete ?? false,
+    harvestsComplete: isComplete,
     earlyUntil: own?.earlyUntil ?? null,
     hasHarvests: tables.has('harvests.csv') && hasPickings,
     plantings,

@@ -1,5 +1,5 @@
 import type { Place } from '../terms/place.ts';
-import { nearestName } from '../terms/names.ts';
+import { foldId, nearestName } from '../terms/names.ts';
 import type { Variety } from '../terms/trial.ts';
 import { looksLikeDate } from './cells/spreadsheet.ts';
 import type { CheckContext } from './context.ts';
@@ -29,7 +29,7 @@ export interface Target {
 
 /** True for a planting or variety of the season, whatever word it is called by. */
 export function isNamed(text: string, { byId, registry }: SeasonIndex): boolean {
-  return byId.has(text.toLowerCase()) || registry.find(text) !== null;
+  return byId.has(foldId(text)) || registry.find(text) !== null;
 }
 
 export function seasonIndex(
@@ -40,7 +40,7 @@ export function seasonIndex(
   const byId = new Map<string, PlantingDraft>();
   const byVariety = new Map<string, PlantingDraft[]>();
   for (const draft of drafts) {
-    byId.set(draft.fields.id.toLowerCase(), draft);
+    byId.set(foldId(draft.fields.id), draft);
     byVariety.set(draft.fields.variety, [...(byVariety.get(draft.fields.variety) ?? []), draft]);
   }
   return { byId, byWritten: new Map(), byVariety, elsewhere, registry };
@@ -49,12 +49,12 @@ export function seasonIndex(
 function plantingOf(id: string, place: () => Place, index: SeasonIndex, { log }: CheckContext): PlantingDraft | null {
   const known = index.byWritten.get(id);
   if (known) return known;
-  const draft = index.byId.get(id.toLowerCase());
+  const draft = index.byId.get(foldId(id));
   if (draft) {
     index.byWritten.set(id, draft);
     return draft;
   }
-  const season = index.elsewhere.get(id.toLowerCase());
+  const season = index.elsewhere.get(foldId(id));
   if (season !== undefined) log.add('planting-of-other-season', place(), id, { season: String(season) });
   else if (looksLikeDate(id)) log.add('became-a-date', place(), id, { column: 'planting' });
   else {

@@ -1,3 +1,4 @@
+import { foldId } from '../terms/names.ts';
 import { openLog, severityOf } from '../terms/problem.ts';
 import type { Problem } from '../terms/problem.ts';
 import { fileOnly } from '../terms/place.ts';
@@ -77,8 +78,7 @@ function checkSeasons(files: TrialFiles, registry: VarietyRegistry, context: Che
     const elsewhere = new Map<string, number>();
     for (const other of drafts) {
       if (other === own) continue;
-      for (const { fields } of [...other.planted, ...other.totalled])
-        elsewhere.set(fields.id.toLowerCase(), other.year);
+      for (const { fields } of [...other.planted, ...other.totalled]) elsewhere.set(foldId(fields.id), other.year);
     }
     return checkSeason(own, elsewhere, registry, context);
   });

@@ -91,7 +91,8 @@ async function main(args: readonly string[]): Promise<number> {
   for (const [owner, names] of OWN_OPTIONS)
     for (const name of names)
       if (values[name] !== undefined && command !== owner) return usage(`--${name} belongs to ${owner}`);
-  if (values.port !== undefined && !/^\d{1,5}$/.test(values.port)) return usage('--port is a number');
+  if (values.port !== undefined && !(/^\d{1,5}$/.test(values.port) && Number(values.port) <= 65_535))
+    return usage('--port is a number from 0 to 65535');
   if (command === 'adopt') return adopt(positionals, values, telling.quiet);
   if (command === 'new') {
     if (positionals.length < 2) return usage('new needs a folder: keeprow new DIR');

@@ -1,6 +1,7 @@
 import type { SeasonComparisons } from '../analyse/compareSeason.ts';
 import { seasonSeen } from '../analyse/seen.ts';
 import type { SeasonSeen } from '../analyse/seen.ts';
+import { shownPhotos } from '../check/content.ts';
 import { keepAddresses } from '../check/addresses.ts';
 import type { Content } from '../check/content.ts';
 import { checkTrial } from '../check/trial.ts';
@@ -20,6 +21,7 @@ import { pictureInBothUnits, plainUnits } from '../present/units.ts';
 import { classAdviceWords } from '../present/nextSeason/classAdvice.ts';
 import { adviceFigures } from '../present/nextSeason/figures.ts';
 import type { AdviceSource } from '../present/nextSeason/source.ts';
+import { problemsForReaders } from '../present/people.ts';
 import { spreadWords } from '../present/nextSeason/spread.ts';
 import { weightsContent } from '../present/nextSeason/weights.ts';
 import { classFigures } from '../present/seasonFigures/class.ts';
@@ -183,7 +185,7 @@ async function siteContent({ trial, compared, advice, problems, content, photos 
   return {
     trial,
     seasons,
-    problems,
+    problems: problemsForReaders(problems, trial),
     writing,
     figures,
     reports,
@@ -222,7 +224,7 @@ export async function makePages(
   const seasons = trial.seasons.map((season) => seasonSeen(trial, season));
   const working = compareSeasons(trial, seasons);
   const advice = adviceSource(trial, seasons);
-  const photos = await makePhotos(folder, found.photos);
+  const photos = await makePhotos(folder, shownPhotos(content, found.photos));
   const problems = [...checked, ...photos.problems, ...(advice ? rangeProblems(advice.next) : [])];
   // Meanwhile: most charts do not need the comparisons, and are found drawn below.
   await drawFigures(

@@ -5,11 +5,29 @@ import type { Problem } from '../terms/problem.ts';
 
 const WIDTHS = [480, 960, 1600];
 const FALLBACK = 960;
+const MOST_PIXELS = 100_000_000;
+const LONGEST_SECONDS = 60;
 
 export interface MadePhotos {
   readonly photos: ReadonlyMap<string, MadePhoto>;
   readonly files: ReadonlyMap<string, Uint8Array>;
   readonly problems: readonly Problem[];
+}
+
+const SIGNS: readonly (readonly [start: number, sign: string])[] = [
+  [0, '\u0089PNG'],
+  [0, '\u00ff\u00d8\u00ff'],
+  [0, 'GIF8'],
+  [0, 'II*\0'],
+  [0, 'MM\0*'],
+  [8, 'WEBP'],
+  [4, 'ftypavi'],
+  [4, 'ftypmif1'],
+];
+
+/** True for a file that begins as a photo does, whatever its name says: a drawing may take minutes to be made one. */
+function isPhoto(bytes: Buffer): boolean {
+  return SIGNS.some(([start, sign]) => bytes.toString('latin1', start, start + sign.length) === sign);
 }
 
 /** A name that can stand in an address, whatever the file was called. */
@@ -32,7 +50,7 @@ function slugOf(name: string, taken: Set<string>): string {
  * Photos made for the site: turned upright, resized, without any of their metadata (no place, no camera, no time).
  *
  * @param folder  the trial folder
- * @param names   files of content/photos
+ * @param names   files of content/photos that a page shows
  */
 export async function makePhotos(folder: string, names: readonly string[]): Promise<MadePhotos> {
   const photos = new Map<string, MadePhoto>();
@@ -44,7 +62,9 @@ export async function makePhotos(folder: string, names: readonly string[]): Prom
   for (const name of names) {
     const path = `content/photos/${name}`;
     try {
-      const source = sharp(readFileSync(join(folder, path)), { limitInputPixels: 100_000_000 }).rotate();
+      const bytes = readFileSync(join(folder, path));
+      if (!isPhoto(bytes)) throw new Error('its content is no JPEG, PNG, WebP, AVIF, TIFF or GIF');
+      const source = sharp(bytes, { limitInputPixels: MOST_PIXELS }).rotate().timeout({ seconds: LONGEST_SECONDS });
       const upright = await source.toBuffer({ resolveWithObject: true });
       const { width, height } = upright.info;
       const slug = slugOf(name, taken);
@@ -62,7 +82,7 @@ export async function makePhotos(folder: string, names: readonly string[]): Prom
         .jpeg({ quality: 82 })
         .toBuffer();
       files.set(`photos/${slug}.jpg`, fallback);
-      photos.set(name, {
+      photos.set(name.normalize('NFC'), {
         sources,
         fallback: `photos/${slug}.jpg`,
         width: small,

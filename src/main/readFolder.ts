@@ -9,8 +9,8 @@ const READ = { data: /\.(csv|ya?ml|txt|tsv|xlsx|ods)$/i, content: /\.(md|jpe?g|p
 /** Photos are named here and read when they are made smaller. */
 const PHOTO = /\.(jpe?g|png|webp|avif|tiff?|gif)$/i;
 const WORKBOOK = /\.(xlsx|ods)$/i;
-/** Files that a spreadsheet keeps beside an open one. */
-const LOCK = /^(?:~\$|\.~lock\.)/;
+/** Files that a spreadsheet keeps beside an open one, and hidden ones: none is the grower's record. */
+const LOCK = /^(?:~\$|\.)/;
 const LARGEST = 1 << 29;
 
 function reasonOf(fault: unknown): string {
@@ -57,7 +57,10 @@ function visit(root: string, path: string, wanted: RegExp, found: Found, depth =
         const isInside = `${realpathSync(join(root, inside))}${sep}`.startsWith(`${root}${sep}`);
         if (!isInside) found.unreadable.push({ path: inside, reason: 'outside' });
         else if (depth < 1) visit(root, inside, wanted, found, depth + 1);
-      } else if (stat.isFile() && wanted.test(name)) readFile(root, inside, found);
+      } else if (wanted.test(name)) {
+        if (stat.isFile()) readFile(root, inside, found);
+        else found.unreadable.push({ path: inside, reason: 'not a file' });
+      }
     } catch (fault) {
       found.unreadable.push({ path: inside, reason: reasonOf(fault) });
     }

@@ -11,7 +11,14 @@ const TYPES: Readonly<Record<string, string>> = {
   '.csv': 'text/csv; charset=utf-8',
   '.svg': 'image/svg+xml',
   '.xml': 'application/xml; charset=utf-8',
+  '.txt': 'text/plain; charset=utf-8',
+  '.cff': 'text/plain; charset=utf-8',
+  '.pdf': 'application/pdf',
+  '.png': 'image/png',
+  '.jpg': 'image/jpeg',
+  '.webp': 'image/webp',
 };
+const SAFE = { 'cache-control': 'no-store', 'x-content-type-options': 'nosniff' };
 const RELOAD = "new EventSource('/__keeprow/changes').onmessage = () => location.reload();";
 
 export interface Preview {
@@ -27,7 +34,7 @@ function fileOf(site: string, url: string): string | null {
     if (path.includes('\0')) return null;
     const asked = join(site, path);
     const file = realpathSync(statSync(asked).isDirectory() ? join(asked, 'index.html') : asked);
-    return file.startsWith(realpathSync(site) + sep) ? file : null;
+    return file.startsWith(realpathSync(site) + sep) && statSync(file).isFile() ? file : null;
   } catch {
     return null;
   }
@@ -56,11 +63,11 @@ export function serveSite(site: string, banner: () => string): Preview {
       return;
     }
     if (request.url === '/__keeprow/reload.js') {
-      response.writeHead(200, { 'content-type': TYPES['.js'] }).end(RELOAD);
+      response.writeHead(200, { ...SAFE, 'content-type': TYPES['.js'] }).end(RELOAD);
       return;
     }
     if (request.url === '/__keeprow/changes') {
-      response.writeHead(200, { 'content-type': 'text/event-stream', 'cache-control': 'no-store' }).write(':\n\n');
+      response.writeHead(200, { ...SAFE, 'content-type': 'text/event-stream' }).write(':\n\n');
       open.add(response);
       response.on('close', () => open.delete(response));
       return;
@@ -68,11 +75,11 @@ export function serveSite(site: string, banner: () => string): Preview {
     const file = fileOf(site, request.url ?? '/');
     if (file === null) {
       const page = `<!doctype html><html lang="en"><head><title>Not here</title></head><body><p>No such page.</p></body></html>`;
-      response.writeHead(404, { 'content-type': TYPES['.html'] }).end(forPreview(page, banner()));
+      response.writeHead(404, { ...SAFE, 'content-type': TYPES['.html'] }).end(forPreview(page, banner()));
       return;
     }
     const type = TYPES[extname(file)] ?? 'application/octet-stream';
-    response.writeHead(200, { 'content-type': type, 'cache-control': 'no-store' });
+    response.writeHead(200, { ...SAFE, 'content-type': type });
     response.end(extname(file) === '.html' ? forPreview(readFileSync(file, 'utf8'), banner()) : readFileSync(file));
   });
   const reload = (): void => {

@@ -1,4 +1,4 @@
-import { mkdirSync } from 'node:fs';
+import { existsSync, mkdirSync } from 'node:fs';
 import { join, resolve } from 'node:path';
 import { watch } from 'chokidar';
 import { render } from 'preact-render-to-string';
@@ -21,6 +21,10 @@ function bannerOf(problems: readonly Problem[]): string {
 
 /** `keeprow view`: builds, serves on localhost, rebuilds and reloads on a change. Resolves when it is stopped. */
 export async function runView(folder: string, port: number, telling: Telling): Promise<number> {
+  if (!existsSync(folder)) {
+    process.stderr.write(`keeprow: there is no folder ${folder}\n`);
+    return 2;
+  }
   const site = resolve(folder, '_site');
   let problems: readonly Problem[] = [];
   const build = async (): Promise<void> => {
@@ -29,10 +33,15 @@ export async function runView(folder: string, port: number, telling: Telling): P
   await build();
   mkdirSync(site, { recursive: true });
   const { server, reload } = serveSite(site, () => bannerOf(problems));
-  await new Promise<void>((listening, failed) => {
-    server.once('error', failed);
-    server.listen(port, '127.0.0.1', listening);
+  const failed = await new Promise<NodeJS.ErrnoException | null>((settled) => {
+    server.once('error', settled);
+    server.listen(port, '127.0.0.1', () => settled(null));
   });
+  if (failed) {
+    const why = failed.code === 'EADDRINUSE' ? 'is in use' : `cannot be opened (${failed.code ?? failed.message})`;
+    process.stderr.write(`keeprow: port ${port} ${why}; choose another with --port\n`);
+    return 2;
+  }
   const address = server.address();
   const shown = typeof address === 'object' && address ? address.port : port;
   process.stdout.write(`http://localhost:${shown}/ (stop with Ctrl+C)\n`);

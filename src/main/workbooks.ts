@@ -1,8 +1,9 @@
 import { inflateRawSync } from 'node:zlib';
 import type { SourceFile } from '../read/decode.ts';
+import { whyTooLarge } from '../read/workbookLimits.ts';
 
 /** A workbook of a grower's seasons unpacks to a few megabytes; more is a mistake or an attack. */
-const MOST_UNPACKED = 150 * 2 ** 20;
+const MOST_UNPACKED = 60 * 2 ** 20;
 const MOST_ENTRIES = 2000;
 
 const END_SIGN = Buffer.from([0x50, 0x4b, 5, 6]);
@@ -13,6 +14,7 @@ const DEFLATED = 8;
 
 /** A part of a ZIP file as its list and its own head name it. */
 interface Part {
+  readonly name: string;
   readonly method: number;
   readonly packed: Buffer;
   readonly declared: number;
@@ -26,6 +28,7 @@ function partAt(bytes: Buffer, at: number): Part | null {
   const method = bytes.readUInt16LE(at + 10);
   const start = local + 30 + bytes.readUInt16LE(local + 26) + bytes.readUInt16LE(local + 28);
   return {
+    name: bytes.toString('utf8', at + 46, at + 46 + bytes.readUInt16LE(at + 28)),
     method,
     packed: bytes.subarray(start, start + bytes.readUInt32LE(at + 20)),
     declared: bytes.readUInt32LE(at + 24),
@@ -34,8 +37,8 @@ function partAt(bytes: Buffer, at: number): Part | null {
 }
 
 /**
- * Unpacks every part of a ZIP file into nothing, to know how much there is before anything else reads it. A file that
- * says one thing in two ways is refused, since another reader may believe the other.
+ * Unpacks every part of a ZIP file to know how much there is before anything else reads it. A file that says one thing
+ * in two ways is refused, since another reader may believe the other.
  *
  * @returns why the file is not to be opened; null if it is sound
  * @source PKWARE (2022) .ZIP File Format Specification 6.3.10, §4.3.7, §4.3.12 and §4.3.16
@@ -49,25 +52,29 @@ function whyUnsafe(bytes: Buffer): string | null {
   if (entries > MOST_ENTRIES) return 'it holds too many parts';
   let at = bytes.readUInt32LE(end + 16);
   let left = MOST_UNPACKED;
+  const texts = new Map<string, string>();
   for (let i = 0; i < entries; i++) {
     const part = partAt(bytes, at);
     if (!part?.isSame) return BROKEN;
     at += 46 + bytes.readUInt16LE(at + 28) + bytes.readUInt16LE(at + 30) + bytes.readUInt16LE(at + 32);
     if (part.method !== STORED && part.method !== DEFLATED) return 'it is packed in a way that spreadsheets do not use';
-    const size = part.method === STORED ? part.packed.length : unpackedSize(part.packed, left);
-    if (size > left || part.declared > left) return `it unpacks to more than ${MOST_UNPACKED / 2 ** 20} MB`;
-    if (size !== part.declared) return BROKEN;
-    left -= size;
+    const whole = part.method === STORED ? part.packed : unpacked(part.packed, left);
+    if (whole === 'too-large' || whole.length > left || part.declared > left)
+      return `it unpacks to more than ${MOST_UNPACKED / 2 ** 20} MB`;
+    if (whole.length !== part.declared) return BROKEN;
+    left -= whole.length;
+    if (texts.has(part.name)) return BROKEN;
+    texts.set(part.name, /\.(?:xml|rels)$/i.test(part.name) ? whole.toString('utf8') : '');
   }
-  return null;
+  return whyTooLarge(texts);
 }
 
-/** Size of a part; one more than the limit where it is larger, -1 where it cannot be unpacked. */
-function unpackedSize(packed: Buffer, limit: number): number {
+/** A part as it was before it was packed; empty where it cannot be unpacked, which its declared size contradicts. */
+function unpacked(packed: Buffer, limit: number): Buffer | 'too-large' {
   try {
-    return inflateRawSync(packed, { maxOutputLength: Math.max(1, limit) }).length;
+    return inflateRawSync(packed, { maxOutputLength: Math.max(1, limit) });
   } catch (fault) {
-    return fault instanceof RangeError ? limit + 1 : -1;
+    return fault instanceof RangeError ? 'too-large' : Buffer.alloc(0);
   }
 }
 

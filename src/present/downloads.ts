@@ -2,7 +2,9 @@ import type { SeasonSeen } from '../analyse/seen.ts';
 import { csvText, unformula } from '../terms/csv.ts';
 import { isoDate } from '../terms/day.ts';
 import type { Trial } from '../terms/trial.ts';
+import { publishedTasters } from './people.ts';
 import { seasonTraits } from './results.ts';
+import { unitOfTrait } from './traitUnit.ts';
 import type { PublishedFigure } from './results.ts';
 import { wordsFor } from './words/catalogue.ts';
 import type { Words } from './words/english.ts';
@@ -140,13 +142,59 @@ function harvestsDownload(seen: SeasonSeen, say: DataWords): Download | null {
   };
 }
 
+function ratingsDownload(
+  { season: { year, scores } }: SeasonSeen,
+  tasters: ReadonlyMap<string, string>,
+  say: DataWords,
+): Download | null {
+  if (scores.length === 0) return null;
+  const yesNo = (value: boolean | null): string | null => (value === null ? null : value ? 'yes' : 'no');
+  return {
+    path: `${year}/ratings.csv`,
+    title: say.ratings(String(year)),
+    columns: named(['date', 'taster', 'variety', 'planting', 'trait', 'score', 'blind'], say),
+    rows: scores.map(({ day, taster, variety, planting, trait, score, isBlind }): readonly Cell[] => [
+      day === null ? null : isoDate(day),
+      tasters.get(taster) ?? null,
+      variety,
+      planting,
+      trait,
+      score,
+      yesNo(isBlind),
+    ]),
+  };
+}
+
+function measurementsDownload({ season: { year, measurements } }: SeasonSeen, trial: Trial, say: DataWords) {
+  if (measurements.length === 0) return null;
+  return {
+    path: `${year}/measurements.csv`,
+    title: say.measurements(String(year)),
+    columns: named(['date', 'variety', 'planting', 'trait', 'value', 'unit'], say),
+    rows: measurements.map(({ day, variety, planting, trait, value }): readonly Cell[] => [
+      day === null ? null : isoDate(day),
+      variety,
+      planting,
+      trait,
+      value,
+      unitOfTrait(trait, trial.settings),
+    ]),
+  };
+}
+
 /** Tables of the data page. */
 export function downloadsOf(trial: Trial, seasons: readonly SeasonSeen[]): readonly Download[] {
   const { data: say } = wordsFor(trial.settings.language);
+  const tasters = publishedTasters(trial);
   return [
     figuresDownload(trial, seasons, say),
     ...seasons.flatMap((seen) =>
-      [plantingsDownload(seen, say), harvestsDownload(seen, say)].filter((download) => download !== null),
+      [
+        plantingsDownload(seen, say),
+        harvestsDownload(seen, say),
+        ratingsDownload(seen, tasters, say),
+        measurementsDownload(seen, trial, say),
+      ].filter((download) => download !== null),
     ),
   ];
 }

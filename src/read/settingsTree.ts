@@ -22,6 +22,8 @@ export interface SettingsEntry {
 export type SettingsFault = { readonly kind: 'fault'; readonly place: Place; readonly detail: string };
 
 const DEEPEST = 20;
+/** Settings of a thousand classes are shorter. */
+const LONGEST = 200_000;
 
 /**
  * Reads a YAML file into a tree with places.
@@ -36,8 +38,8 @@ export function readSettingsTree(file: string, text: string): SettingsNode | Set
     const { line, col } = lines.linePos(offset);
     return { file, line: Math.max(1, line), column: Math.max(1, col) };
   };
-  if (text.length > 1_000_000)
-    return { kind: 'fault', place: at(0), detail: 'the file is over a million characters long' };
+  if (text.length > LONGEST)
+    return { kind: 'fault', place: at(0), detail: `the file is over ${LONGEST / 1000},000 characters long` };
   const document: Document.Parsed = parseDocument(text, { lineCounter: lines, prettyErrors: false });
   const fault = document.errors[0];
   if (fault) return { kind: 'fault', place: at(fault.pos[0]), detail: fault.message.split('\n')[0]! };

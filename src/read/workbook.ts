@@ -68,6 +68,9 @@ function rowsOf(cells: readonly (readonly (CellObject | undefined)[] | undefined
   }));
 }
 
+/** Rows that merged cells of a sheet span, added up. */
+const MOST_SPANNED = 2_000_000;
+
 const MERGED: CellObject = { t: 's', v: 'merged cells' };
 
 /**
@@ -80,8 +83,11 @@ function filled(
 ): readonly (readonly (CellObject | undefined)[] | undefined)[] {
   if (merges.length === 0) return data;
   const rows = Array.from(data, (row) => (row ? [...row] : undefined));
+  let spanned = 0;
   for (const { s: start, e: end } of merges) {
     if (start.c !== end.c) continue;
+    spanned += Math.min(end.r, rows.length - 1) - start.r;
+    if (spanned > MOST_SPANNED) throw new RangeError('its merged cells span more than 2,000,000 rows in all');
     const first = rows[start.r]?.[start.c];
     const shared: CellObject | undefined = first?.t === 'n' && !(first.v instanceof Date) ? MERGED : first;
     for (let r = start.r + 1; r <= Math.min(end.r, rows.length - 1); r++) {

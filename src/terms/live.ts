@@ -30,9 +30,9 @@ export function liveReferences(text: string): readonly LiveReference[] {
 
 /** Name of a photo as the folder has it, from its address in the text: `photos/bed%201.jpg` is `bed 1.jpg`. */
 export function photoName(address: string): string {
-  const name = address.replace(/^(?:\.\.?\/)*photos\//, '');
+  const name = address.replace(/^(?:\.\.?\/)*photos\//, '').normalize('NFC');
   try {
-    return decodeURIComponent(name);
+    return decodeURIComponent(name).normalize('NFC');
   } catch {
     return name;
   }

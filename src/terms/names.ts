@@ -19,6 +19,11 @@ export function foldName(name: string): string {
     .replace(/[\s\p{Pd}\p{Pi}\p{Pf}'"`´_]/gu, '');
 }
 
+/** A planting's id as ids are compared: without regard to case, or to how accents are put together. */
+export function foldId(id: string): string {
+  return id.normalize('NFC').toLowerCase();
+}
+
 /** A column's name as the contract compares it: case and the choice of blank, hyphen or underscore do not count. */
 export function foldHeader(name: string): string {
   return name

@@ -54,7 +54,9 @@ describe('names that programs trip over', () => {
     '',
   ])('the id %j leads nowhere', (id) => {
     const found = codes(withFiles({ 'varieties.csv': `variety,class\none,a\ntwo,a\n${id},a\n` }));
-    expect(found[0]).toMatch(/^(?:id-unfit|value-missing) varieties.csv:4:1$/);
+    expect(found.filter((code) => !code.startsWith('backslash-in-cell'))[0]).toMatch(
+      /^(?:id-unfit|value-missing) varieties.csv:4:1$/,
+    );
   });
   it('two ids that differ in case alone cannot be', () => {
     expect(codes(withFiles({ 'varieties.csv': 'variety,class\none,a\ntwo,a\nOne,a\n' }))[0]).toBe(
@@ -195,7 +197,7 @@ describe('files without measure', () => {
     end.writeUInt32LE(central.length, 12);
     end.writeUInt32LE(local.length, 16);
     const { unread } = await openWorkbooks([{ path: 'data/2026.xlsx', bytes: Buffer.concat([local, central, end]) }]);
-    expect(unread).toEqual([{ path: 'data/2026.xlsx', detail: 'it unpacks to more than 150 MB' }]);
+    expect(unread).toEqual([{ path: 'data/2026.xlsx', detail: 'it unpacks to more than 60 MB' }]);
   });
 });
 
@@ -204,7 +206,10 @@ describe('published tables', () => {
     const folder = mkdtempSync(join(tmpdir(), 'keeprow-formula-'));
     writeTrial(
       folder,
-      withFiles({ 'varieties.csv': 'variety,name,class\none,"@SUM(1+1)*cmd|\' /C calc\'!A0",a\ntwo,+3 best,a\n' }),
+      withFiles({
+        'varieties.csv':
+          'variety,name,class\none,"@SUM(1+1)*cmd|\' /C calc\'!A0",a\ntwo,+3 best,a\nthree,-1+1+cmd|x,a\n',
+      }),
     );
     const built = run('build', folder, '--quiet');
     expect(built.status, built.stdout + built.stderr).toBe(0);
@@ -214,6 +219,6 @@ describe('published tables', () => {
     expect(tables.length).toBeGreaterThan(1);
     for (const name of tables)
       for (const cell of readFileSync(join(folder, '_site', name), 'utf8').split(/[,\r\n]+/))
-        expect(cell, `${name} in ${dirname(name)}`).not.toMatch(/^"?[=@\t]|^"?\+[^\d]/);
+        expect(cell, `${name} in ${dirname(name)}`).not.toMatch(/^"?[=@\t]|^"?[+-](?!\d+(?:\.\d+)?"?$)/);
   });
 });

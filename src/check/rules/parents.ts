@@ -1,4 +1,4 @@
-import { nearestName } from '../../terms/names.ts';
+import { foldId, nearestName } from '../../terms/names.ts';
 import type { Season, Variety } from '../../terms/trial.ts';
 import type { CheckContext } from '../context.ts';
 import type { VarietyRegistry } from '../registry.ts';
@@ -8,7 +8,7 @@ function seedParent(variety: Variety, seasons: readonly Season[]): string | null
   const { from } = variety;
   if (!from) return null;
   const season = seasons.find(({ year }) => year === from.season);
-  const planting = season?.plantings.find(({ id }) => id.toLowerCase() === from.planting.toLowerCase());
+  const planting = season?.plantings.find(({ id }) => foldId(id) === foldId(from.planting));
   return planting?.variety ?? null;
 }
 

@@ -26,8 +26,7 @@ export function reportPlaces(drafts: readonly PlantingDraft[], { log }: CheckCon
     ['bed-near', ({ bed }: PlantingFields) => bed],
     ['block-near', ({ block }: PlantingFields) => block],
   ] as const)
-    for (const [a, b] of nearPairs(spellings(drafts, of), false))
-      log.add(code, b.place, b.name, { near: a.name, name: a.name });
+    for (const [a, b] of nearPairs(spellings(drafts, of), false)) log.add(code, b.place, b.name, { near: a.name });
   const spots = new Map<string, PlantingFields[]>();
   for (const { fields } of drafts) {
     const { bed, row, column } = fields;

@@ -31,8 +31,7 @@ export function reportTasters(tasters: readonly Spelling[], scores: readonly Sco
     const [first, second] = [given.get(a), given.get(b)];
     return first !== undefined && second !== undefined && [...first].some((sign) => second.has(sign));
   };
-  for (const [a, b] of nearPairs(tasters, true, areTwo))
-    log.add('taster-near', b.place, b.name, { near: a.name, name: a.name });
+  for (const [a, b] of nearPairs(tasters, true, areTwo)) log.add('taster-near', b.place, b.name, { near: a.name });
 }
 
 const MANY_VARIETIES = 6;

@@ -27,6 +27,8 @@ const KEYS = [
   'verdicts',
   'publish',
 ];
+/** A QR code of more is too fine to be read off a handout. */
+const LONGEST_URL = 300;
 const SEASON_KEYS = ['end', 'sown', 'transplanted', 'look_every', 'layout', 'harvests', 'early_until'];
 
 type Entries = ReadonlyMap<string, Entry>;
@@ -111,8 +113,9 @@ function takePublish(entries: Entries, root: Taking): Settings['publish'] {
   const own = takeKnown(entries.get('publish')?.node, ['url', 'licence', 'show', 'people'], at);
   const urlNode = own.get('url')?.node;
   let url = takeText(urlNode, below(at, 'url'));
-  if (url !== null && urlNode && !/^https?:\/\/[^\s"<>]+$/.test(url)) {
-    unfit(urlNode, below(at, 'url'), 'an address that begins with https://');
+  if (url !== null && urlNode && (!/^https?:\/\/[^\s"<>]+$/.test(url) || url.length > LONGEST_URL)) {
+    const expected = `an address that begins with https:// and has at most ${LONGEST_URL} characters`;
+    unfit(urlNode, below(at, 'url'), expected);
     url = null;
   }
   return {

@@ -1,3 +1,4 @@
+import { foldId } from '../../terms/names.ts';
 import type { Day } from '../../terms/day.ts';
 import { fileOnly } from '../../terms/place.ts';
 import type { SourceFile } from '../../read/decode.ts';
@@ -111,7 +112,7 @@ export function withIds(drafts: readonly PlantingDraft[], { log }: CheckContext)
   for (const draft of drafts) {
     const { id, place } = draft.fields;
     if (id === '') continue;
-    const key = id.toLowerCase();
+    const key = foldId(id);
     const other = taken.get(key);
     if (other) log.add('planting-twice', place, id, { line: String(other.fields.place.line ?? '') });
     else taken.set(key, draft);
@@ -120,9 +121,9 @@ export function withIds(drafts: readonly PlantingDraft[], { log }: CheckContext)
     if (draft.fields.id !== '') return draft;
     const { variety } = draft.fields;
     let id: string = variety;
-    for (let i = 2; taken.has(id.toLowerCase()); i++) id = `${variety}-${i}`;
+    for (let i = 2; taken.has(foldId(id)); i++) id = `${variety}-${i}`;
     const named = { ...draft, fields: { ...draft.fields, id } };
-    taken.set(id.toLowerCase(), named);
+    taken.set(foldId(id), named);
     return named;
   });
 }

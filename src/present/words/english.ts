@@ -258,7 +258,7 @@ function settingsRows(settings: Settings): readonly (readonly [string, string])[
       ([year, own]) =>
         [
           `season ${year}`,
-          `looks every ${own.lookEvery} days; harvests ${own.harvestsComplete ? 'complete' : 'partial'}${own.layout === null ? '' : `; layout ${own.layout}`}`,
+          `${own.lookEvery === 0 ? 'ripening noted on its day' : `looks every ${own.lookEvery === 1 ? 'day' : `${own.lookEvery} days`}`}; harvests ${own.harvestsComplete ? 'complete' : 'partial'}${own.layout === null ? '' : `; layout ${own.layout}`}`,
         ] as const,
     ),
   ];
@@ -378,7 +378,7 @@ export const english = {
     },
     countsPlantings: 'n counts plantings.',
     looks: (days: number) =>
-      `A planting found ripe may have been ripe for up to ${days} days; the model counts that, the median does not. The interval is the model’s: a few plantings alone cannot bound their median.`,
+      `${days === 0 ? 'The day on which a planting was found ripe counts as the day it ripened.' : `A planting found ripe may have been ripe for up to ${days === 1 ? 'a day' : `${days} days`}; the model counts that, the median does not.`} The interval is the model’s: a few plantings alone cannot bound their median.`,
     degreeDays: (base: string, cap: string | null, method: number) =>
       `Degree days over ${base} °C${cap === null ? '' : `, capped at ${cap} °C`}, method ${method} of McMaster & Wilhelm (1997).`,
     measures: (level: string) => `Measurements, means of plantings with ${level} intervals`,
@@ -577,7 +577,13 @@ export const english = {
     figures: 'Every figure of every season',
     plantings: (year: string) => `Plantings of ${year}`,
     harvests: (year: string) => `Pickings of ${year}, added up by planting and day`,
+    ratings: (year: string) => `Scores and answers of ${year}`,
+    measurements: (year: string) => `Measured values of ${year}`,
     meanings: {
+      taster: 'who gave it, by code, initials or name, as the trial publishes people',
+      score: 'as it was given; 1 and 0 for yes and no',
+      blind: 'yes where the taster did not know the variety',
+      value: 'as it was measured, in the unit beside it',
       season: 'year',
       variety: 'id',
       name: 'shown name',

@@ -266,7 +266,7 @@ function settingsRows(settings: Settings): readonly (readonly [string, string])[
       ([year, own]) =>
         [
           `Saison ${year}`,
-          `Kontrolle alle ${own.lookEvery} Tage; Ernten ${own.harvestsComplete ? 'vollständig' : 'teilweise'}${own.layout === null ? '' : `; Anordnung ${own.layout}`}`,
+          `${own.lookEvery === 0 ? 'Reife an ihrem Tag notiert' : `Kontrolle ${own.lookEvery === 1 ? 'jeden Tag' : `alle ${own.lookEvery} Tage`}`}; Ernten ${own.harvestsComplete ? 'vollständig' : 'teilweise'}${own.layout === null ? '' : `; Anordnung ${own.layout}`}`,
         ] as const,
     ),
   ];
@@ -388,7 +388,7 @@ export const german: Words = {
     },
     countsPlantings: 'n zählt Pflanzungen.',
     looks: (days: number) =>
-      `Eine reif gefundene Pflanzung kann schon bis zu ${days} Tage reif gewesen sein; das Modell berücksichtigt das, der Median nicht. Das Intervall ist das des Modells: Wenige Pflanzungen allein können ihren Median nicht begrenzen.`,
+      `${days === 0 ? 'Der Tag, an dem eine Pflanzung reif gefunden wurde, gilt als Tag der Reife.' : `Eine reif gefundene Pflanzung kann schon bis zu ${days === 1 ? 'einen Tag' : `${days} Tage`} reif gewesen sein; das Modell berücksichtigt das, der Median nicht.`} Das Intervall ist das des Modells: Wenige Pflanzungen allein können ihren Median nicht begrenzen.`,
     degreeDays: (base: string, cap: string | null, method: number) =>
       `Gradtage über ${base} °C${cap === null ? '' : `, gekappt bei ${cap} °C`}, Verfahren ${method} von McMaster & Wilhelm (1997).`,
     measures: (level: string) => `Messungen, Mittel von Pflanzungen mit Intervallen zu ${level}`,
@@ -590,7 +590,13 @@ export const german: Words = {
     figures: 'Jede Zahl jeder Saison',
     plantings: (year: string) => `Pflanzungen ${year}`,
     harvests: (year: string) => `Ernten ${year}, addiert nach Pflanzung und Tag`,
+    ratings: (year: string) => `Bewertungen und Antworten ${year}`,
+    measurements: (year: string) => `Gemessene Werte ${year}`,
     meanings: {
+      taster: 'von wem, als Kürzel, Initialen oder Name, wie der Versuch es veröffentlicht',
+      score: 'wie gegeben; 1 und 0 für Ja und Nein',
+      blind: 'yes, wo die Sorte nicht bekannt war',
+      value: 'wie gemessen, in der Einheit daneben',
       season: 'Jahr',
       variety: 'Kennung',
       name: 'gezeigter Name',
