@@ -5,7 +5,7 @@ import { Advice } from '../advice.tsx';
 import type { Page, SiteContent } from '../content.ts';
 import { to } from '../layout.tsx';
 import { page, percent, Words } from '../page.tsx';
-import { Picture, Table } from '../parts.tsx';
+import { Table } from '../parts.tsx';
 import { figuresOf } from '../seasonTables.tsx';
 
 /** The verdict on a variety, or why it has none; null where it was never grown. */
@@ -131,9 +131,18 @@ export function varietyPage(content: SiteContent, variety: Variety): Page {
         ])}
       />
       <Shares content={content} grown={grown} />
-      {expected.map((drawn) => (
-        <Picture picture={drawn} content={content} root={root} when={String(content.next?.season ?? '')} />
-      ))}
+      {expected.length === 0 ? null : (
+        <>
+          <h2>{say.beside}</h2>
+          <ul class="plain">
+            {expected.map(({ id, title }) => (
+              <li>
+                <a href={`${to(root, 'next-season/')}#${id}`}>{title}</a>
+              </li>
+            ))}
+          </ul>
+        </>
+      )}
       {cautions.map((text) => (
         <p class="caution">{text}</p>
       ))}

@@ -215,7 +215,12 @@ export function quantityIn(row: Row, name: string, signed = false): number | nul
       const code = result.kind === 'unit-missing' ? 'unit-missing' : (whyUnreadable(text) ?? 'quantity-unreadable');
       log.add(code, place(), text, { quantity: name, column: name, units: unitWords(dimension) });
     } else if (result.value < 0 && !signed) log.add('number-negative', place(), text, { column: name });
-    else found = result.value;
+    else {
+      found = result.value;
+      const isSaid = unit !== null && table.columns[index] !== name;
+      if (isSaid && result.units.length > 0 && !result.units.some(({ factor }) => factor === unit.factor))
+        log.add('unit-unlike-heading', place(), text);
+    }
   }
   return found;
 }

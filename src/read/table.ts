@@ -1,5 +1,5 @@
 import type { Place } from '../terms/place.ts';
-import { foldHeader, ODD_LETTERS } from '../terms/names.ts';
+import { foldHeader, ODD_LETTERS, STRAY_QUOTE } from '../terms/names.ts';
 import { decodeText } from './decode.ts';
 import type { Block } from './blocks.ts';
 import type { SheetRow, SourceFile } from './decode.ts';
@@ -40,6 +40,7 @@ const MOST_COLUMNS = 1000;
 /** So many filled rows may stand above a header: a title, a date of printing, heads of groups. */
 const MOST_ABOVE = 20;
 
+const isOdd = (text: string): boolean => ODD_LETTERS.test(text) || STRAY_QUOTE.test(text);
 const isFilled = (cell: string): boolean => cell.trim() !== '';
 const filledCells = (row: RawRow): number => row.cells.filter(isFilled).length;
 
@@ -109,7 +110,7 @@ function openSheet(file: string, sheet: readonly SheetRow[], isHeader: HeaderTes
     file,
     windowsLine: null,
     mayHaveDecimalMarks: sheet.some(({ cells }) => cells.some((cell) => /\d,\d|\d\.\d{3}(?!\d)/.test(cell))),
-    mayHaveOddLetters: sheet.some(({ cells }) => cells.some((cell) => ODD_LETTERS.test(cell))),
+    mayHaveOddLetters: sheet.some(({ cells }) => cells.some((cell) => isOdd(cell))),
     placeOf: ({ line }, column) => ({ file, line, column: column + 1 }),
   });
 }
@@ -144,7 +145,7 @@ export function openTable(source: SourceFile, isHeader: HeaderTest = () => false
     file: source.path,
     windowsLine: decoded.windowsLine,
     mayHaveDecimalMarks: (delimiter === ',' ? /"[^"\n]*\d,\d/ : /\d,\d/).test(text) || /\d\.\d{3}(?!\d)/.test(text),
-    mayHaveOddLetters: ODD_LETTERS.test(text),
+    mayHaveOddLetters: isOdd(text),
     placeOf: (row, column) => placeOfCell(source.path, row, column, delimiter),
   });
 }

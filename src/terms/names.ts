@@ -2,6 +2,9 @@
 // oxlint-disable-next-line no-control-regex -- these are looked for
 export const ODD_LETTERS = /[\\\u0000-\u0008\u000b\u000c\u000e-\u001f\u007f-\u009f\u0370-\u052f\ufffd]/;
 
+/** A quotation mark in the middle of a word, of a cell that none stands about. */
+export const STRAY_QUOTE = /\p{L}"(?![",;|\t\r\n]|$)/mu;
+
 /** Marks that nobody sees: widths of nothing, directions of writing, soft hyphens, byte order marks. */
 export const INVISIBLES = /[\u00ad\u200b-\u200f\u202a-\u202e\u2060-\u2064\ufeff]/g;
 

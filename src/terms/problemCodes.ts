@@ -28,6 +28,7 @@ export const severities = {
   'header-repeated': 'note',
   'units-row': 'note',
   'units-differ': 'error',
+  'unit-unlike-heading': 'note',
   'total-row': 'warning',
   'header-twice': 'error',
   'column-missing': 'error',
@@ -40,6 +41,7 @@ export const severities = {
   'letter-lost': 'warning',
   'control-character': 'warning',
   'backslash-in-cell': 'warning',
+  'quote-in-cell': 'warning',
   'scripts-mixed': 'warning',
   // cells
   'value-missing': 'error',
@@ -111,6 +113,7 @@ export const severities = {
   'weight-and-fruits-disagree': 'warning',
   'picking-empty': 'warning',
   'picking-unlike-others': 'warning',
+  'fruit-unlike-others': 'warning',
   'picked-often-a-day': 'warning',
   'filled-down': 'warning',
   'filled-series': 'warning',

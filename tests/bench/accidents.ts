@@ -77,5 +77,5 @@ function falseAlarms(count: number): void {
 }
 
 falseAlarms(Math.max(1, Math.round(200 * share)));
-if (!process.env['CLEAN']) accidents(Math.max(1, Math.round(30 * share)));
-if (!process.env['CLEAN']) pollutions(Math.max(1, Math.round(100 * share)));
+accidents(Math.max(1, Math.round(30 * share)));
+pollutions(Math.max(1, Math.round(100 * share)));

@@ -69,7 +69,7 @@ async function kills(): Promise<void> {
   const whole = performance.now() - start;
   const { uniform } = randomStream('kills');
   const count = times(100);
-  const found = { old: 0, new: 0, missing: 0, mixed: 0 };
+  const found = { old: 0, new: 0, putBack: 0, missing: 0, mixed: 0 };
   let standing = 1;
   for (let i = 0; i < count; i++) {
     const next = 1 - standing;
@@ -80,6 +80,12 @@ async function kills(): Promise<void> {
     await new Promise((ended) =>
       child.exitCode === null && child.signalCode === null ? child.once('close', ended) : ended(null),
     );
+    // A start that stops at an error still puts back what a kill between two steps put aside.
+    if (!existsSync(site)) {
+      found.putBack++;
+      writeFileSync(settings, `${versions[next]!}\nunknown: 1\n`);
+      spawnSync(process.execPath, [command, 'build', folder, '--quiet']);
+    }
     if (!existsSync(site)) {
       found.missing++;
       build();
@@ -94,8 +100,31 @@ async function kills(): Promise<void> {
     else found.mixed++;
   }
   say(
-    `builds killed at a random moment               ${count}: the old site ${found.old}, the new ${found.new}, none ${found.missing}, a mix ${found.mixed}`,
+    `builds killed at a random moment               ${count}: the old site ${found.old}, the new ${found.new}, none ${found.missing}, a mix ${found.mixed} (put back at the next start ${found.putBack})`,
   );
+}
+
+/** Two trials built at once into one folder, under two names and under one. */
+async function pairs(): Promise<void> {
+  const count = times(20);
+  let whole = 0;
+  for (let i = 0; i < count; i++) {
+    const above = mkdtempSync(join(tmpdir(), 'keeprow-pairs-'));
+    const sites = i % 2 === 0 ? ['site-a', 'site-b'] : ['site', 'site'];
+    await Promise.all(
+      sites.map((name, k) => {
+        writeTrial(join(above, `trial-${k}`), SMALL);
+        const args = [command, 'build', join(above, `trial-${k}`), '--out', join(above, name), '--quiet'];
+        return new Promise((ended) => spawn(process.execPath, args, { stdio: 'ignore' }).once('close', ended));
+      }),
+    );
+    for (const name of sites) {
+      const marker = JSON.parse(readFileSync(join(above, name, '.keeprow-site.json'), 'utf8')) as { files: string[] };
+      if (marker.files.every((path) => existsSync(join(above, name, path)))) whole++;
+    }
+    rmSync(above, { recursive: true });
+  }
+  say(`pairs of builds at once                        ${count}: whole sites ${whole} of ${2 * count}`);
 }
 
 function hostile(): void {
@@ -175,5 +204,6 @@ async function withoutMeasure(): Promise<void> {
 await withoutMeasure();
 hostile();
 await kills();
+await pairs();
 corruptions();
 tables();

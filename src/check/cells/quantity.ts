@@ -3,7 +3,8 @@ import { toStored, unitOf } from './units.ts';
 import type { Dimension, Unit } from './units.ts';
 
 export type QuantityResult =
-  | { readonly kind: 'value'; readonly value: number }
+  /** With the units that the cell itself names. */
+  | { readonly kind: 'value'; readonly value: number; readonly units: readonly Unit[] }
   | { readonly kind: 'unreadable' | 'unit-missing' };
 
 /** A number with its unit; only areas have a 2 in theirs: 1lb2oz is a pound and two ounces. */
@@ -27,25 +28,25 @@ export function parseQuantity(
 ): QuantityResult {
   const plain = parseFraction(text, decimalComma);
   if (plain !== null) {
-    return headerUnit ? { kind: 'value', value: toStored(plain, headerUnit) } : { kind: 'unit-missing' };
+    return headerUnit ? { kind: 'value', value: toStored(plain, headerUnit), units: [] } : { kind: 'unit-missing' };
   }
   let rest = text;
   let total = 0;
   let smallest = Infinity;
-  let parts = 0;
+  const units: Unit[] = [];
   while (rest.trim() !== '') {
     const part = (dimension === 'area' ? AREA_PART : PART).exec(rest);
     const number = part ? parseFraction(part[1]!.trim(), decimalComma) : null;
     const unit = part?.[2] === undefined ? null : unitOf(dimension, part[2]);
     if (!part || number === null || !unit) return { kind: 'unreadable' };
     // "1 lb 3 oz" steps down; "3 oz 1 lb" or "1 lb 3 lb" is a slip of the pen. A compound never has a sign.
-    if (unit.factor >= smallest || (parts > 0 && (number < 0 || total < 0))) return { kind: 'unreadable' };
+    if (unit.factor >= smallest || (units.length > 0 && (number < 0 || total < 0))) return { kind: 'unreadable' };
     smallest = unit.factor;
     total += toStored(number, unit);
-    parts++;
+    units.push(unit);
     rest = rest.slice(part[0].length);
   }
-  return parts === 0 || (dimension === 'temperature' && parts > 1)
+  return units.length === 0 || (dimension === 'temperature' && units.length > 1)
     ? { kind: 'unreadable' }
-    : { kind: 'value', value: total };
+    : { kind: 'value', value: total, units };
 }

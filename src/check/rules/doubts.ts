@@ -23,7 +23,9 @@ const UNIT_FACTORS = [
   [1000, 'g, kg'],
 ] as const;
 const UNIT_TOLERANCE = 1.6;
-const SMALLEST_SLIP = UNIT_FACTORS[0][0] / UNIT_TOLERANCE;
+/** A fruit so many times as heavy as the middle one of its variety, or as light, is none of it. */
+const TOO_HEAVY = 6;
+const TOO_LIGHT = 8;
 /** Fruits of wild peppers weigh a tenth of a gram and more; lighter ones are no fruits [g]. */
 const LIGHTEST = 0.1;
 
@@ -60,7 +62,7 @@ function isExchanged(each: number, middle: number): boolean {
  * @param most        largest weight of a fruit
  */
 function isDoubtful(least: number, middleMost: number, middleLeast: number, most: number): boolean {
-  const isUnit = most / middleLeast > SMALLEST_SLIP || middleMost / least > SMALLEST_SLIP;
+  const isUnit = most / middleLeast > TOO_HEAVY || middleMost / least > TOO_LIGHT;
   const mayBeExchanged = least * middleLeast < UNIT_TOLERANCE && most / least > UNLIKE;
   return isUnit || mayBeExchanged;
 }
@@ -93,8 +95,15 @@ function reportUnits(drafts: readonly PlantingDraft[], file: string, { log }: Ch
         reportExchanged(fruits, grams, { file, line, column: 1 }, log);
         return;
       }
-      const slip = unitSlip(grams / fruits / middle);
-      if (!slip) return;
+      const times = grams / fruits / middle;
+      const slip = unitSlip(times);
+      if (!slip) {
+        if (times < TOO_HEAVY && times > 1 / TOO_LIGHT) return;
+        slipped.add(line);
+        const found = `${rounded(grams)} g`;
+        log.add('fruit-unlike-others', { file, line, column: 1 }, found, { times: rounded(times) });
+        return;
+      }
       slipped.add(line);
       const facts = { factor: rounded(slip.factor), units: slip.units };
       log.add('unit-seems-wrong', { file, line, column: 1 }, `${rounded(grams)} g`, facts);

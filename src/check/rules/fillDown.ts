@@ -4,7 +4,10 @@ import type { ProblemLog } from '../../terms/problem.ts';
 // stood there. How unlikely a run must be to be told: common practice, no source.
 
 const SHORTEST = 5;
-const UNLIKELY = 1e-4;
+const UNLIKELY = 1e-5;
+/** A long series catches the eye though it be of small whole numbers, such as 1 to 9. */
+const LONG_SERIES = 8;
+const UNLIKELY_SERIES = 1e-3;
 
 interface Run {
   readonly kind: 'same' | 'series';
@@ -27,7 +30,9 @@ interface Column {
   steps: number;
   rises: number;
   falls: number;
+  decimals: number;
   readonly counts: Map<number, number>;
+  readonly stepCounts: Map<number, number>;
   readonly runs: Run[];
 }
 
@@ -51,7 +56,9 @@ function newColumn(): Column {
     steps: 0,
     rises: 0,
     falls: 0,
+    decimals: 0,
     counts: new Map(),
+    stepCounts: new Map(),
     runs: [],
   };
 }
@@ -63,13 +70,18 @@ function endSame(own: Column): void {
 }
 
 function endSeries(own: Column): void {
-  // Three equal steps join four rows.
   if (own.series + 1 >= SHORTEST)
     own.runs.push({ kind: 'series', length: own.series + 1, line: own.seriesLine, value: own.step });
 }
 
 /** Steps of figures with decimals are equal to rounding. */
-const isStep = (a: number, b: number): boolean => Math.abs(a - b) <= 1e-9 * Math.max(1, Math.abs(a));
+const roundedStep = (step: number): number => Math.round(step * 1e6) / 1e6;
+
+function countIn(counts: Map<number, number>, value: number): void {
+  const known = counts.get(value);
+  if (known !== undefined) counts.set(value, known + 1);
+  else if (counts.size < MOST_COUNTED) counts.set(value, 1);
+}
 
 /** Takes the next row's figure of a column; null ends a run. */
 export function see({ columns }: FillWatch, name: string, value: number | null, line: number): void {
@@ -82,8 +94,10 @@ export function see({ columns }: FillWatch, name: string, value: number | null, 
     return;
   }
   own.values++;
-  if (own.counts.size < MOST_COUNTED || own.counts.has(value)) own.counts.set(value, (own.counts.get(value) ?? 0) + 1);
-  const step = value - own.last;
+  if (!Number.isInteger(value)) own.decimals++;
+  const step = roundedStep(value - own.last);
+  countIn(own.counts, value);
+  if (step !== 0 && !Number.isNaN(step)) countIn(own.stepCounts, step);
   if (step === 0) {
     own.equals++;
     own.same++;
@@ -94,7 +108,7 @@ export function see({ columns }: FillWatch, name: string, value: number | null, 
     if (step > 0) own.rises++;
     else if (step < 0) own.falls++;
   }
-  if (step !== 0 && isStep(step, own.step)) {
+  if (step !== 0 && step === own.step) {
     own.steps++;
     own.series++;
   } else {
@@ -107,18 +121,22 @@ export function see({ columns }: FillWatch, name: string, value: number | null, 
 }
 
 /** A figure with at least two digits that mean something: 57, 8.1; not 4, 50 or 100, which repeat by themselves. */
-function isExact(value: number): boolean {
+function isExact(value: number, { decimals, values }: Column): boolean {
+  // In a column of decimals 5 is 5.0.
+  if (4 * decimals > values) return true;
   return String(Math.abs(value)).replace('.', '').replace(/^0+/, '').replace(/0+$/, '').length >= 2;
 }
 
 /** How often a run so long is to be expected among the column's rows by chance. */
-function expected(run: Run, own: Column): number {
-  const rest = own.values - run.length;
-  const inside = run.length - (run.kind === 'same' ? 1 : 2);
-  const alike = (run.kind === 'same' ? own.equals : own.steps) - inside;
-  let chance = (alike + 1) / (rest + 2);
-  if (run.kind === 'same') chance = Math.max(chance, ((own.counts.get(run.value) ?? 0) - run.length + 1) / (rest + 2));
-  return own.values * Math.min(1, chance) ** inside;
+function expected({ kind, length, value }: Run, own: Column): number {
+  const rest = own.values - length + 2;
+  // Chance of a row like the one before it, or of a step like the step before.
+  const inside = length - (kind === 'same' ? 1 : 2);
+  const again = ((kind === 'same' ? own.equals : own.steps) - inside + 1) / rest;
+  // Chance of this value, or this step, to begin with.
+  const times = (kind === 'same' ? own.counts : own.stepCounts).get(value) ?? 0;
+  const first = (times - (kind === 'same' ? length : length - 1) + 1) / rest;
+  return own.values * Math.min(1, first) * Math.min(1, kind === 'same' ? Math.max(again, first) : again) ** inside;
 }
 
 /** Warns of runs that hardly came about by themselves. */
@@ -129,8 +147,9 @@ export function reportFills({ columns }: FillWatch, file: string, log: ProblemLo
     // In a sheet sorted by this column equal figures stand together.
     const isSorted = own.rises === 0 || own.falls === 0;
     for (const run of own.runs) {
-      if (run.kind === 'same' && (isSorted || !isExact(run.value))) continue;
-      if (expected(run, own) > UNLIKELY) continue;
+      if (run.kind === 'same' && (isSorted || !isExact(run.value, own))) continue;
+      const isLong = run.kind === 'series' && run.length >= LONG_SERIES;
+      if (expected(run, own) > (isLong ? UNLIKELY_SERIES : UNLIKELY)) continue;
       const place = { file, line: run.line, column: 1 };
       const facts = { column, rows: String(run.length) };
       log.add(run.kind === 'same' ? 'filled-down' : 'filled-series', place, String(run.value), facts);

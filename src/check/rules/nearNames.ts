@@ -47,8 +47,16 @@ const hasDigits = (word: string): boolean => /\p{N}/u.test(word);
 /** Shorter names differ by a letter and are two: Tim and Tom. */
 const SHORTEST_NEAR = 5;
 
+/** Two neighbouring letters exchanged: hardly ever another name, however short. */
+function isExchanged(a: string, b: string): boolean {
+  const at = [...a].findIndex((letter, i) => letter !== b[i]);
+  if (a.length !== b.length || a.length < 3 || at < 0) return false;
+  return a[at] === b[at + 1] && a[at + 1] === b[at] && a.slice(at + 2) === b.slice(at + 2);
+}
+
 function isNearWord(a: string, b: string, shortest = SHORTEST_NEAR): boolean {
   if (a === b) return true;
+  if (!hasDigits(a) && isExchanged(a, b)) return true;
   if (hasDigits(a) || hasDigits(b) || Math.min(a.length, b.length) < shortest) return false;
   return a[0] === b[0] && nearestName(a, [b]) !== null;
 }
@@ -113,7 +121,7 @@ export function nearPairs(
 
 /**
  * Names of which the spellings differ only as the contract says that names may (case, accents, blanks, quotes), made
- * one: the commonest spelling, of several the first.
+ * one: the commonest spelling without quotation marks, of several the first.
  *
  * @param names  every name as often as it stands in the records
  */
@@ -126,8 +134,10 @@ export function oneSpelling(names: Iterable<string>): (name: string) => string {
   }
   const chosen = new Map<string, string>();
   for (const [fold, own] of counts) {
-    const most = Math.max(...own.values());
-    chosen.set(fold, [...own].find(([, count]) => count === most)![0]);
+    const bare = [...own].filter(([name]) => !/[\p{Pi}\p{Pf}'"`´]/u.test(name));
+    const list = bare.length > 0 ? bare : [...own];
+    const most = Math.max(...list.map(([, count]) => count));
+    chosen.set(fold, list.find(([, count]) => count === most)![0]);
   }
   return (name) => chosen.get(foldName(name)) ?? name;
 }

@@ -1,8 +1,8 @@
-import { ODD_LETTERS } from '../../terms/names.ts';
+import { ODD_LETTERS, STRAY_QUOTE } from '../../terms/names.ts';
 import type { ProblemLog } from '../../terms/problem.ts';
 import type { Place } from '../../terms/place.ts';
 
-export type OddLetter = 'letter-lost' | 'control-character' | 'backslash-in-cell' | 'scripts-mixed';
+export type OddLetter = 'quote-in-cell' | 'letter-lost' | 'control-character' | 'backslash-in-cell' | 'scripts-mixed';
 
 // oxlint-disable-next-line no-control-regex
 const CONTROL = /[\u0000-\u0008\u000b\u000c\u000e-\u001f\u007f-\u009f]/;
@@ -13,6 +13,7 @@ const MICRO = /\u03bc(?=[gmlL])/g;
 
 /** What is odd about the letters of a cell; null for nearly every cell. */
 export function oddLetter(cell: string): OddLetter | null {
+  if (STRAY_QUOTE.test(cell) && cell.split('"').length % 2 === 0) return 'quote-in-cell';
   if (!ODD_LETTERS.test(cell)) return null;
   if (cell.includes('\ufffd')) return 'letter-lost';
   if (CONTROL.test(cell)) return 'control-character';

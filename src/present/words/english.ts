@@ -530,6 +530,7 @@ export const english = {
     first: 'first',
     generation: (f: number) => `F${f} line`,
     seenIn: (n: number) => `Seen in ${n} season${n === 1 ? '' : 's'}.`,
+    beside: 'Beside the others of its class',
     bySeason: 'Season by season',
     bySeasonCaption: (level: string) => `Seen, with ${level} intervals`,
     yield: 'Yield per plant',
@@ -783,6 +784,11 @@ export const english = {
       'one unit for a column',
       'correct the one that is wrong',
     ],
+    'unit-unlike-heading': [
+      'the cell says its own unit, which is not that of the heading',
+      "the unit of the heading, or the cell's own where it is meant",
+      "nothing, if the unit is meant: the cell's own counts",
+    ],
     'total-row': [
       'the row looks like a total and was left out',
       'records only, no sums of them',
@@ -838,6 +844,11 @@ export const english = {
       'the cell holds a backslash, as some programs write before a comma or quotation mark',
       'the value alone; a cell with a comma stands in quotation marks',
       'delete the backslash',
+    ],
+    'quote-in-cell': [
+      'a quotation mark stands alone in a word',
+      'none, or one before and one after the words',
+      'delete it',
     ],
     'scripts-mixed': [
       'a word is written with letters of two scripts, some of which only look alike',
@@ -1110,6 +1121,11 @@ export const english = {
       "the picking is {times} times the median of the planting's others",
       'pickings of one planting that are more alike',
       'look whether a digit or a unit slipped; it counts as it stands',
+    ],
+    'fruit-unlike-others': [
+      'a fruit of this picking weighs {times} times the usual one of its variety',
+      'about as much weight for each fruit as in the other pickings',
+      'look at the number and at the decimal point; a figure that is right may stay',
     ],
     'picked-often-a-day': [
       'the planting was picked three times or more on one day, one row after the other',

@@ -543,6 +543,7 @@ export const german: Words = {
     first: 'erste',
     generation: (f: number) => `F${f}-Linie`,
     seenIn: (n: number) => `In ${n} Saison${n === 1 ? '' : 's'} beobachtet.`,
+    beside: 'Neben den anderen ihrer Klasse',
     bySeason: 'Saison für Saison',
     bySeasonCaption: (level: string) => `Beobachtet, mit Intervallen zu ${level}`,
     yield: 'Ertrag je Pflanze',
@@ -808,6 +809,11 @@ export const german: Words = {
       'eine Einheit je Spalte',
       'die falsche berichtigen',
     ],
+    'unit-unlike-heading': [
+      'die Zelle nennt eine eigene Einheit, die nicht die der Überschrift ist',
+      'die Einheit der Überschrift, oder die eigene, wo sie gemeint ist',
+      'nichts, wenn die Einheit gemeint ist: Es gilt die der Zelle',
+    ],
     'total-row': [
       'die Zeile sieht nach einer Summe aus und wurde ausgelassen',
       'nur Aufzeichnungen, keine Summen',
@@ -863,6 +869,11 @@ export const german: Words = {
       'die Zelle enthält einen Rückstrich, wie ihn manche Programme vor ein Komma oder Anführungszeichen setzen',
       'der Wert allein; eine Zelle mit Komma steht in Anführungszeichen',
       'den Rückstrich löschen',
+    ],
+    'quote-in-cell': [
+      'in einem Wort steht ein einzelnes Anführungszeichen',
+      'keines, oder eines vor und eines nach den Worten',
+      'löschen',
     ],
     'scripts-mixed': [
       'ein Wort ist mit Buchstaben zweier Schriften geschrieben, die zum Teil nur gleich aussehen',
@@ -1171,6 +1182,11 @@ export const german: Words = {
       'die Ernte ist das {times}fache vom Median der anderen dieser Pflanzung',
       'Ernten einer Pflanzung, die einander ähnlicher sind',
       'prüfen, ob eine Ziffer oder Einheit verrutscht ist; sie zählt, wie sie steht',
+    ],
+    'fruit-unlike-others': [
+      'eine Frucht dieser Ernte wiegt das {times}fache der üblichen ihrer Sorte',
+      'etwa so viel Gewicht je Frucht wie in den anderen Ernten',
+      'Anzahl und Komma prüfen; eine richtige Zahl kann bleiben',
     ],
     'picked-often-a-day': [
       'die Pflanzung wurde an einem Tag dreimal oder öfter geerntet, Zeile auf Zeile',
