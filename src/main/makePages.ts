@@ -33,6 +33,7 @@ import type { Problem } from '../terms/problem.ts';
 import type { Settings } from '../terms/settings.ts';
 import type { Trial } from '../terms/trial.ts';
 import { compareSeasons } from './compareSeasons.ts';
+import { whatWillNotFit } from './memory.ts';
 import { makePhotos } from './photos.ts';
 import type { MadePhotos } from './photos.ts';
 import { publicationFiles, qrCode } from './publication.ts';
@@ -221,6 +222,8 @@ export async function makePages(
     isFit(checked);
     return { ...none, problems: checked };
   }
+  const tooMuch = whatWillNotFit(trial);
+  if (tooMuch !== null) process.stderr.write(`keeprow: ${tooMuch}\n`);
   const seasons = trial.seasons.map((season) => seasonSeen(trial, season));
   const working = compareSeasons(trial, seasons);
   const advice = adviceSource(trial, seasons);

@@ -7,7 +7,7 @@ export type LogGroups = ReadonlyMap<string, readonly number[]>;
 export interface Spread {
   readonly values: number;
   readonly groups: number;
-  /** SD within groups. */
+  /** SD within groups as the middle two thirds show it, whatever a few stray values are. */
   readonly within: number;
   /** Chance of means so far apart where the groups are all alike. */
   readonly chance: number;
@@ -30,7 +30,16 @@ export function spreadOf(groups: LogGroups): Spread | null {
   }
   const df1 = groups.size - 1;
   const chance = within === 0 ? 0 : fUpperTail(between / df1 / (within / df2), df1, df2);
-  return { values, groups: groups.size, within: Math.sqrt(within / df2), chance };
+  return { values, groups: groups.size, within: middleSpread(groups) * Math.sqrt(values / df2), chance };
+}
+
+/** Distance from the middle of its group that 68 of 100 values keep: an SD where they are normal. */
+function middleSpread(groups: LogGroups): number {
+  const distances = [...groups.values()].flatMap((own) => {
+    const centre = middle(own);
+    return own.map((value) => Math.abs(value - centre));
+  });
+  return distances.toSorted((a, b) => a - b)[Math.floor(0.68 * distances.length)]!;
 }
 
 /** Middle of some numbers; NaN of none. */
@@ -58,7 +67,8 @@ export function unlikeOthers(
   limit: number,
 ): { readonly season: SeasonLogs; readonly times: number; readonly others: readonly SeasonLogs[] } | null {
   let worst: { season: SeasonLogs; times: number; others: readonly SeasonLogs[] } | null = null;
-  for (const season of seasons) {
+  // Of two seasons the newer one is named: the older was looked at before.
+  for (const season of seasons.toReversed()) {
     const others = seasons.filter((own) => own !== season);
     const ratios = [...season.groups].flatMap(([variety, values]) => {
       const elsewhere = others.flatMap(({ groups }) => {
@@ -70,7 +80,7 @@ export function unlikeOthers(
     if (ratios.length === 0) continue;
     const log = middle(ratios);
     const least = Math.log(limit) * (ratios.length < 3 ? 2 : 1);
-    if (Math.abs(log) > least && Math.abs(log) > Math.abs(Math.log(worst?.times ?? 1)))
+    if (Math.abs(log) > least && Math.abs(log) > 1.001 * Math.abs(Math.log(worst?.times ?? 1)))
       worst = { season, times: Math.exp(log), others };
   }
   return worst;
