@@ -1,7 +1,8 @@
 import { blockFactor } from '../check/rules/blocks.ts';
 import type { BlockFactor } from '../check/rules/blocks.ts';
 import { fitAdditive } from '../numerics/additive.ts';
-import type { AdditiveData, AdditiveFit, Family } from '../numerics/additive.ts';
+import type { AdditiveFit } from '../numerics/additive.ts';
+import type { AdditiveData, Family } from '../numerics/additiveData.ts';
 import { fUpperTail, tQuantile } from '../numerics/distributions.ts';
 import { equalityF } from '../numerics/wald.ts';
 import type { Estimate } from '../terms/estimate.ts';

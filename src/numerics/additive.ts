@@ -1,22 +1,7 @@
-import { connectedParts } from './connected.ts';
-import { backSubstitute, orthogonalise } from './orthogonal.ts';
-
-export type Family = 'gamma' | 'poisson' | 'gaussian';
-
-/** A two-way layout without interaction: response ~ group + block. */
-export interface AdditiveData {
-  readonly family: Family;
-  /** Responses; counts and weights ≥ 0 for the two families with a logarithmic link. */
-  readonly y: readonly number[];
-  /** Group of each response, 0-based, every group present. */
-  readonly group: readonly number[];
-  /** Block of each response, 0-based, every block present; null: no blocks. */
-  readonly block: readonly number[] | null;
-  /** Weights of the estimating equations, > 0. */
-  readonly weight: readonly number[];
-  /** Variance of each response relative to φ V(μ): 1 / weight in the textbook case. */
-  readonly relativeVariance: readonly number[];
-}
+import type { AdditiveData, Family } from './additiveData.ts';
+import { notConverged } from './notConverged.ts';
+import { groupAverages, layoutOf, predict, solve } from './sweep.ts';
+import type { Layout, Solution, Working } from './sweep.ts';
 
 export interface AdditiveFit {
   readonly family: Family;
@@ -36,102 +21,8 @@ export interface MarginalMeans {
   readonly covariance: readonly (readonly number[])[];
 }
 
-interface Working {
-  readonly z: Float64Array;
-  readonly w: Float64Array;
-}
-
-interface Solution {
-  readonly groupMeans: Float64Array;
-  /** Weighted mean of each free block's indicator within each group: [group][column]. */
-  readonly blockShares: readonly Float64Array[];
-  /** Block effects as linear functions of z: [column][observation]. */
-  readonly blockRows: readonly Float64Array[];
-  readonly blockEffects: Float64Array;
-}
-
-interface Layout {
-  readonly groups: number;
-  /** Column of each block, -1 for the block its connected part is measured from. */
-  readonly columnOf: readonly number[];
-  readonly columns: number;
-}
-
-function layoutOf(data: AdditiveData): Layout {
-  const groups = Math.max(-1, ...data.group) + 1;
-  if (data.block === null) return { groups, columnOf: [], columns: 0 };
-  const parts = connectedParts(data.group, data.block);
-  const seen = new Set<number>();
-  let columns = 0;
-  const columnOf = parts.ofColumn.map((part) => {
-    if (!seen.has(part)) {
-      seen.add(part);
-      return -1;
-    }
-    return columns++;
-  });
-  return { groups, columnOf, columns };
-}
-
-function groupAverages(values: ArrayLike<number>, w: ArrayLike<number>, group: readonly number[], groups: number) {
-  const sums = new Float64Array(groups);
-  const weights = new Float64Array(groups);
-  group.forEach((g, i) => {
-    sums[g]! += w[i]! * values[i]!;
-    weights[g]! += w[i]!;
-  });
-  return sums.map((sum, g) => sum / weights[g]!);
-}
-
-/** Weighted least squares with the groups swept out first (Frisch & Waugh 1933), blocks by QR. */
-function solve(data: AdditiveData, layout: Layout, { z, w }: Working): Solution {
-  const { group, block } = data;
-  const { groups, columns, columnOf } = layout;
-  const n = z.length;
-  const groupMeans = groupAverages(z, w, group, groups);
-  const refined = groupAverages(
-    z.map((value, i) => value - groupMeans[group[i]!]!),
-    w,
-    group,
-    groups,
-  );
-  groupMeans.forEach((_, g) => (groupMeans[g]! += refined[g]!));
-  if (block === null || columns === 0) {
-    const none = Array.from({ length: groups }, () => new Float64Array(0));
-    return { groupMeans, blockShares: none, blockRows: [], blockEffects: new Float64Array(0) };
-  }
-  const indicators = Array.from({ length: columns }, () => new Float64Array(n));
-  block.forEach((b, i) => {
-    const column = columnOf[b]!;
-    if (column >= 0) indicators[column]![i] = 1;
-  });
-  const shares = indicators.map((indicator) => groupAverages(indicator, w, group, groups));
-  const root = w.map(Math.sqrt);
-  const centred = indicators.map((x, c) => x.map((value, i) => root[i]! * (value - shares[c]![group[i]!]!)));
-  const { q, r } = orthogonalise(centred);
-  const blockRows = Array.from({ length: columns }, () => new Float64Array(n));
-  const right = new Float64Array(columns);
-  for (let i = 0; i < n; i++) {
-    for (let c = 0; c < columns; c++) right[c] = q[c]![i]! * root[i]!;
-    const solved = backSubstitute(r, right);
-    for (let c = 0; c < columns; c++) blockRows[c]![i] = solved[c]!;
-  }
-  // The rows are orthogonal to the groups, so deviations from the group means give the same effects with more digits.
-  const deviations = z.map((value, i) => value - groupMeans[group[i]!]!);
-  const blockEffects = Float64Array.from(blockRows, (row) => row.reduce((sum, h, i) => sum + h * deviations[i]!, 0));
-  const blockShares = Array.from({ length: groups }, (_, g) => Float64Array.from(shares, (share) => share[g]!));
-  return { groupMeans, blockShares, blockRows, blockEffects };
-}
-
-function predict(data: AdditiveData, layout: Layout, s: Solution): Float64Array {
-  return Float64Array.from(data.group, (g, i) => {
-    let eta = s.groupMeans[g]!;
-    const shares = s.blockShares[g]!;
-    for (let c = 0; c < layout.columns; c++) eta -= shares[c]! * s.blockEffects[c]!;
-    const column = data.block === null ? -1 : (layout.columnOf[data.block[i]!] ?? -1);
-    return column >= 0 ? eta + s.blockEffects[column]! : eta;
-  });
-}
+const MOST_STEPS = 200;
+const CLOSE_ENOUGH = 1e-9;
 
 function working(data: AdditiveData, eta: Float64Array): Working {
   const z = eta.map((e, i) => e + (data.y[i]! - Math.exp(e)) / Math.exp(e));
@@ -160,7 +51,8 @@ function pearson(data: AdditiveData, fitted: readonly number[], df: number): num
  *
  * @param data  responses with their groups and blocks; groups joined by blocks where they can be compared
  * @returns     fitted values, dispersion and marginal means on the link scale (log for gamma and poisson)
- * @throws RangeError if a group of a logarithmic family has no positive response
+ * @throws RangeError if a group of a logarithmic family has no positive response; NotConverged where zeros in a whole
+ *   block leave a logarithmic family without a fit
  * @source McCullagh & Nelder (1989) Generalized Linear Models ch. 8-9; Searle, Speed & Milliken (1980)
  *   Am. Stat. 34:216 for marginal means; Liang & Zeger (1986) Biometrika 73:13 for the variance
  */
@@ -178,14 +70,17 @@ export function fitAdditive(data: AdditiveData): AdditiveFit {
     const means = groupAverages(data.y, weight, data.group, layout.groups);
     if (means.some((mean) => !(mean > 0))) throw new RangeError('a group without a positive response has no logarithm');
     eta = Float64Array.from(data.group, (g) => Math.log(means[g]!));
-    for (let i = 0; i < 200; i++) {
+    let change = Infinity;
+    for (let i = 0; i < MOST_STEPS && change >= 1e-13; i++) {
       current = working(data, eta);
       solution = solve(data, layout, current);
       const next = predict(data, layout, solution);
-      const change = Math.max(...next.map((value, j) => Math.abs(value - eta[j]!)));
+      change = 0;
+      for (let j = 0; j < next.length; j++) change = Math.max(change, Math.abs(next[j]! - eta[j]!));
       eta = next;
-      if (change < 1e-13) break;
     }
+    // The last digits may go on changing; more than these must not.
+    if (!(change < CLOSE_ENOUGH)) notConverged('the quasi-likelihood fit');
     current = working(data, eta);
     solution = solve(data, layout, current);
   }
@@ -212,33 +107,51 @@ interface Solved {
   readonly fitted: readonly number[];
 }
 
+/** Sum of products of two vectors. */
+function dot(a: ArrayLike<number>, b: ArrayLike<number>): number {
+  let sum = 0;
+  for (let c = 0; c < a.length; c++) sum += a[c]! * b[c]!;
+  return sum;
+}
+
+/**
+ * Means of some groups averaged over some blocks. An estimate is Σ hᵢ zᵢ with hᵢ = [i in its group] wᵢ / W + shift · rowᵢ,
+ * so that all covariances come from sums over groups and over pairs of block columns.
+ */
 function marginal(solved: Solved, groups: readonly number[], blocks: readonly number[]): MarginalMeans {
   const { data, layout, solution, w, fitted } = solved;
-  const target = new Float64Array(layout.columns);
+  const { columns } = layout;
+  const target = new Float64Array(columns);
   for (const b of blocks) {
     const column = layout.columnOf[b] ?? -1;
     if (column >= 0) target[column]! += 1 / blocks.length;
   }
   const totals = new Float64Array(layout.groups);
   data.group.forEach((g, i) => (totals[g]! += w[i]!));
-  const variance = data.relativeVariance.map((v, i) => v * linkVariance(data.family, fitted[i]!));
-  const rows = groups.map((group) => {
-    const shift = target.map((t, c) => t - solution.blockShares[group]![c]!);
-    const estimate = shift.reduce((sum, s, c) => sum + s * solution.blockEffects[c]!, solution.groupMeans[group]!);
-    const linear = new Map<number, number>();
-    data.group.forEach((g, i) => {
-      let h = g === group ? w[i]! / totals[g]! : 0;
-      for (let c = 0; c < layout.columns; c++) h += shift[c]! * solution.blockRows[c]![i]!;
-      if (h !== 0) linear.set(i, h);
-    });
-    return { estimate, linear };
+  const own = new Float64Array(layout.groups);
+  const mixed = Array.from({ length: layout.groups }, () => new Float64Array(columns));
+  const between = Array.from({ length: columns }, () => new Float64Array(columns));
+  data.group.forEach((g, i) => {
+    const variance = data.relativeVariance[i]! * linkVariance(data.family, fitted[i]!);
+    const part = w[i]! / totals[g]!;
+    own[g]! += part * part * variance;
+    for (let c = 0; c < columns; c++) {
+      const h = solution.blockRows[c]![i]! * variance;
+      mixed[g]![c]! += part * h;
+      for (let d = 0; d < columns; d++) between[c]![d]! += h * solution.blockRows[d]![i]!;
+    }
   });
-  const covariance = rows.map((a) =>
-    rows.map((b) => {
-      let sum = 0;
-      for (const [i, h] of a.linear) sum += h * (b.linear.get(i) ?? 0) * variance[i]!;
-      return sum;
-    }),
+  const shifts = groups.map((group) => target.map((t, c) => t - solution.blockShares[group]![c]!));
+  const carried = shifts.map((shift) => between.map((row) => dot(row, shift)));
+  const covariance = groups.map((a, i) =>
+    groups.map(
+      (b, j) =>
+        (a === b ? own[a]! : 0) +
+        dot(mixed[a]!, shifts[j]!) +
+        dot(mixed[b]!, shifts[i]!) +
+        dot(shifts[i]!, carried[j]!),
+    ),
   );
-  return { estimates: rows.map((row) => row.estimate), covariance };
+  const estimates = groups.map((group, i) => solution.groupMeans[group]! + dot(shifts[i]!, solution.blockEffects));
+  return { estimates, covariance };
 }

@@ -1,6 +1,8 @@
 import { devianceTerm, stirlingRemainder } from './gamma.ts';
+import { notConverged } from './notConverged.ts';
 
 const TINY = 1e-300;
+const MOST_TERMS = 1_000_000;
 
 /** x^a y^b / B(a, b) with y = 1 - x given apart, without cancellation (Loader 2000). */
 function prefactor(a: number, b: number, x: number, y: number): number {
@@ -19,7 +21,8 @@ function fraction(a: number, b: number, x: number): number {
   let c = 1;
   let d = 1 / (1 - ((a + b) * x) / (a + 1) || TINY);
   let h = d;
-  for (let m = 1; m < 100000; m++) {
+  for (let m = 1; ; m++) {
+    if (m > MOST_TERMS) notConverged('the fraction of the incomplete beta function');
     const even = (m * (b - m) * x) / ((a + 2 * m - 1) * (a + 2 * m));
     d = 1 / (1 + even * d || TINY);
     c = 1 + even / c || TINY;
@@ -29,9 +32,8 @@ function fraction(a: number, b: number, x: number): number {
     c = 1 + odd / c || TINY;
     const step = d * c;
     h *= step;
-    if (Math.abs(step - 1) < 1e-16) break;
+    if (Math.abs(step - 1) < 1e-16) return h;
   }
-  return h;
 }
 
 /**

@@ -4,18 +4,21 @@ import { scaleRule } from './range.ts';
 import { tQuantile } from './distributions.ts';
 import { findRoot } from './root.ts';
 
+/** Over this the integrand is a step, and its rule would need points without end. */
+const LARGEST = 0.999;
+
 /**
  * Factors of a correlation matrix of product form, ρij = λi λj for i ≠ j.
  *
  * @param correlation  k × k correlation matrix
- * @returns            λ, or null where the matrix has no such form
+ * @returns            λ, or null where the matrix has no such form, or is all but singular
  */
 export function productFactors(correlation: readonly (readonly number[])[]): readonly number[] | null {
   const k = correlation.length;
   if (k === 1) return [0];
   if (k === 2) {
     const root = Math.sqrt(Math.abs(correlation[0]![1]!));
-    return root < 1 ? [root, Math.sign(correlation[0]![1]!) * root] : null;
+    return root <= LARGEST ? [root, Math.sign(correlation[0]![1]!) * root] : null;
   }
   const factors = correlation.map((row, i) => {
     const j = i === 0 ? 1 : 0;
@@ -25,7 +28,7 @@ export function productFactors(correlation: readonly (readonly number[])[]): rea
   const fits = correlation.every((row, i) =>
     row.every((value, j) => i === j || Math.abs(value - factors[i]! * factors[j]!) < 1e-9),
   );
-  return fits && factors.every((factor) => factor < 1) ? factors : null;
+  return fits && factors.every((factor) => factor <= LARGEST) ? factors : null;
 }
 
 const REACH = 8;
@@ -51,11 +54,13 @@ function normalUpperTail(c: number, factors: readonly number[]): number {
  * P(max |Tj| > t) for multivariate t with product correlation, as comparisons with one check have it.
  *
  * @param t        value ≥ 0
- * @param factors  λ of the correlation ρij = λi λj, each in (-1, 1)
+ * @param factors  λ of the correlation ρij = λi λj, each within ±0.999
  * @param df       degrees of freedom, Infinity allowed
+ * @throws RangeError if a factor is outside its range
  * @source Dunnett (1964), Biometrics 20:482-491
  */
 export function dunnettUpperTail(t: number, factors: readonly number[], df: number): number {
+  if (factors.some((factor) => !(Math.abs(factor) <= LARGEST))) throw new RangeError('a factor is not within ±0.999');
   const { nodes, weights } = scaleRule(df, 0.36);
   let sum = 0;
   for (let i = 0; i < nodes.length; i++) sum += weights[i]! * normalUpperTail(t * nodes[i]!, factors);

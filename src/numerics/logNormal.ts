@@ -1,4 +1,5 @@
 import { normalCdf, normalDensity } from './normal.ts';
+import { notConverged } from './notConverged.ts';
 import { findRoot } from './root.ts';
 
 /** A time known exactly (low = high), to lie between two, or to be over one (high = Infinity); low may be 0. */
@@ -86,19 +87,20 @@ function derivatives({ low, high }: CensoredTime, location: number, sigma: numbe
 /** Best location of a group for a scale: Newton on a concave function, steps kept short. */
 function locate(times: readonly CensoredTime[], sigma: number, start: number): number {
   let location = start;
-  for (let i = 0; i < 60; i++) {
+  for (let i = 0; i < 500; i++) {
     let [m, mm] = [0, 0];
     for (const time of times) {
       const own = derivatives(time, location, sigma);
       m += own.m;
       mm += own.mm;
     }
-    if (!(mm < 0)) break;
+    // Far out the likelihood is flat to the last digit: the place is as good as any near it.
+    if (!(mm < 0)) return location;
     const step = Math.max(-2 * sigma, Math.min(2 * sigma, -m / mm));
     location += step;
-    if (Math.abs(step) < 1e-9 * Math.max(1, Math.abs(location))) break;
+    if (Math.abs(step) < 1e-9 * Math.max(1, Math.abs(location))) return location;
   }
-  return location;
+  return notConverged('the location of a group of times');
 }
 
 /** Where a group's search begins: the mean logarithm of its times, middles of intervals, ends of follow-up. */

@@ -1,6 +1,7 @@
 import { tQuantile } from './distributions.ts';
 import { logGamma } from './gamma.ts';
 import { normalCdf, normalDensity } from './normal.ts';
+import { notConverged } from './notConverged.ts';
 import { tabledNormalCdf } from './normalTable.ts';
 import { findRoot } from './root.ts';
 
@@ -27,6 +28,8 @@ export function scaleRule(df: number, fineness = 0.27): ScaleRule {
   return rule;
 }
 
+const MOST_NODES = 10_000;
+
 function makeScaleRule(df: number, fineness: number): ScaleRule {
   const constant = Math.log(2) + (df / 2) * Math.log(df / 2) - logGamma(df / 2);
   const logDensity = (u: number): number => constant + df * u - (df / 2) * Math.exp(2 * u);
@@ -39,8 +42,8 @@ function makeScaleRule(df: number, fineness: number): ScaleRule {
     weights.push(Math.exp(log) * step);
     return log > logDensity(0) - 31;
   };
-  for (let u = 0; add(u); u += step);
-  for (let u = -step; add(u); u -= step);
+  for (let u = 0; add(u); u += step) if (nodes.length > MOST_NODES) notConverged('the rule over the scale');
+  for (let u = -step; add(u); u -= step) if (nodes.length > MOST_NODES) notConverged('the rule over the scale');
   return { nodes, weights };
 }
 

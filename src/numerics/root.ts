@@ -1,3 +1,5 @@
+import { notConverged } from './notConverged.ts';
+
 /**
  * Root of a continuous function between two points of opposite sign.
  *
@@ -15,6 +17,7 @@ export function findRoot(f: (x: number) => number, lo: number, hi: number, toler
   let fb = f(b);
   if (fa === 0) return a;
   if (fb === 0) return b;
+  if (Number.isNaN(fa) || Number.isNaN(fb)) throw new RangeError(`no value at ${lo} or ${hi}`);
   if (fa > 0 === fb > 0) throw new RangeError(`no change of sign between ${lo} and ${hi}`);
   let c = a;
   let fc = fa;
@@ -41,7 +44,7 @@ export function findRoot(f: (x: number) => number, lo: number, hi: number, toler
       previous = step = b - a;
     }
   }
-  return b;
+  return notConverged('the search for a root');
 }
 
 interface Bracket {
@@ -91,11 +94,14 @@ export function findDecreasingRoot(f: (x: number) => number, start: number): num
       lo = hi;
       hi *= 2;
     } while (f(hi) > 0 && hi < 1e300);
+    // A function that never falls to zero has no root to be found.
+    if (hi >= 1e300) notConverged('the bracket of a root');
   } else {
     do {
       hi = lo;
       lo /= 2;
     } while (f(lo) < 0 && lo > 1e-300);
+    if (lo <= 1e-300) notConverged('the bracket of a root');
   }
   return findRoot(f, lo, hi);
 }
