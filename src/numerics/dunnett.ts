@@ -1,6 +1,6 @@
 import { normalDensity } from './normal.ts';
 import { tabledNormalCdf } from './normalTable.ts';
-import { scaleRule } from './range.ts';
+import { scaleRule, wholePower } from './range.ts';
 import { tQuantile } from './distributions.ts';
 import { findRoot } from './root.ts';
 
@@ -33,7 +33,20 @@ export function productFactors(correlation: readonly (readonly number[])[]): rea
 
 const REACH = 8;
 
-function normalUpperTail(c: number, factors: readonly number[]): number {
+/** Factors that stand for several comparisons: where replication is equal, one stands for all. */
+interface GroupedFactors {
+  readonly factors: readonly number[];
+  readonly times: readonly number[];
+}
+
+function grouped(all: readonly number[]): GroupedFactors {
+  const times = new Map<number, number>();
+  // The integrand is the same for a factor and its opposite.
+  for (const factor of all) times.set(Math.abs(factor), (times.get(Math.abs(factor)) ?? 0) + 1);
+  return { factors: [...times.keys()], times: [...times.values()] };
+}
+
+function normalUpperTail(c: number, { factors, times }: GroupedFactors): number {
   const spreads = factors.map((factor) => Math.sqrt(1 - factor * factor));
   const step = Math.min(0.25, 0.3 * Math.min(...spreads));
   let sum = 0;
@@ -43,7 +56,7 @@ function normalUpperTail(c: number, factors: readonly number[]): number {
     for (let j = 0; j < factors.length; j++) {
       const shift = factors[j]! * z;
       const outside = tabledNormalCdf((shift - c) / spreads[j]!) + tabledNormalCdf((-shift - c) / spreads[j]!);
-      inside *= 1 - outside;
+      inside *= wholePower(1 - outside, times[j]!);
     }
     sum += normalDensity(z) * 2 * step * (1 - inside);
   }
@@ -62,8 +75,9 @@ function normalUpperTail(c: number, factors: readonly number[]): number {
 export function dunnettUpperTail(t: number, factors: readonly number[], df: number): number {
   if (factors.some((factor) => !(Math.abs(factor) <= LARGEST))) throw new RangeError('a factor is not within ±0.999');
   const { nodes, weights } = scaleRule(df, 0.36);
+  const groups = grouped(factors);
   let sum = 0;
-  for (let i = 0; i < nodes.length; i++) sum += weights[i]! * normalUpperTail(t * nodes[i]!, factors);
+  for (let i = 0; i < nodes.length; i++) sum += weights[i]! * normalUpperTail(t * nodes[i]!, groups);
   return Math.min(1, Math.max(0, sum));
 }
 

@@ -66,7 +66,7 @@ function normalRangeUpperTail(w: number, k: number): number {
 }
 
 /** xⁿ by squaring: several times faster than `**`. */
-function wholePower(x: number, n: number): number {
+export function wholePower(x: number, n: number): number {
   let result = 1;
   let square = x;
   for (let rest = n; rest > 0; rest >>= 1) {
