@@ -1,5 +1,6 @@
 import type { Settings } from '../terms/settings.ts';
-import { relativeVariance } from './plantModel.ts';
+import { placeVariance } from './units.ts';
+import type { Layout } from './units.ts';
 import type { Planting, Trial } from '../terms/trial.ts';
 import type { SeasonSeen } from './seen.ts';
 
@@ -48,9 +49,14 @@ function growing(plantings: readonly Planting[], seen: SeasonSeen): readonly Cau
 }
 
 /** Over this a plant (or a planting of four and more) differences are hard to see (methods A1; facts of the trade 15). */
-export function isHighCv(cv: number, plantings: readonly Planting[], spotCorrelation: number): boolean {
+export function isHighCv(
+  cv: number,
+  plantings: readonly Planting[],
+  layout: Layout | undefined,
+  spotCorrelation: number,
+): boolean {
   const isGroups = plantings.every(({ plants }) => plants >= 4);
-  return isGroups ? cv * Math.sqrt(relativeVariance(4, spotCorrelation)) > 30 : cv > 50;
+  return isGroups ? cv * Math.sqrt(placeVariance(layout, 4, spotCorrelation)) > 30 : cv > 50;
 }
 
 function classMeansDiffer(seen: SeasonSeen, settings: Settings, classOf: (id: string) => string): boolean {
@@ -84,7 +90,10 @@ export function classCautions(trial: Trial, seen: SeasonSeen, classId: string): 
   const bedded = inOneBed(groups);
   if (bedded.length > 0) cautions.push({ kind: 'one-bed', varieties: bedded });
   cautions.push(...growing(plantings, seen));
-  if (model?.cvPercent != null && isHighCv(model.cvPercent, plantings, trial.settings.spotCorrelation))
+  if (
+    model?.cvPercent != null &&
+    isHighCv(model.cvPercent, plantings, model.layouts.get(classId), trial.settings.spotCorrelation)
+  )
     cautions.push({ kind: 'high-cv', cv: model.cvPercent });
   if (classMeansDiffer(seen, trial.settings, classOf)) cautions.push({ kind: 'class-sizes-differ' });
   const scores = seen.season.scores.filter(({ variety }) => classOf(variety) === classId);

@@ -3,13 +3,15 @@ import type { AdditiveFit } from '../numerics/additive.ts';
 import { findRoot } from '../numerics/root.ts';
 import type { Unit } from './units.ts';
 
-/** How far the spread of fruit numbers grows with their size, in one season. */
+/** How far the spread of fruit numbers grows with them, in one season. */
 export interface CountSpread {
-  /** k of a class's dispersion 1 + k m; 0 where fruit numbers vary no more than chance does. */
+  /** k of the variance μ + k μ²; 0 where fruit numbers vary no more than chance does, and one dispersion holds for all. */
   readonly k: number;
   /** Mean number per plant of each class, and of all plants. */
   readonly byClass: ReadonlyMap<string, number>;
   readonly all: number;
+  /** Dispersion of every class at its mean, relative to the season's; null where it is one for all. */
+  readonly scales: ReadonlyMap<string, number> | null;
 }
 
 function meanPerPlant(units: readonly Unit[]): number {
@@ -19,32 +21,33 @@ function meanPerPlant(units: readonly Unit[]): number {
 }
 
 /**
- * One dispersion cannot serve classes of few large and of many small fruits: it is 1 + k m for a class of mean m,
- * k such that Pearson's statistic is the residual degrees of freedom. With one class this is the usual dispersion;
- * where that is below 1 it holds for every class.
+ * One dispersion cannot serve varieties of few large and of many small fruits: the variance is μ + k μ² for a variety
+ * of mean μ, k such that Pearson's statistic is the residual degrees of freedom. Where fruit numbers vary no more than
+ * a Poisson law has them (k = 0), one dispersion holds for all.
  *
  * @param units     plantings in the fit, with their fruits per plant
  * @param variance  variance of each relative to a single plant's
  * @param fit       their quasi-Poisson fit
- * @source Breslow (1984) Appl. Stat. 33:38 for k by moments; McCullagh & Nelder (1989) ch. 10 for a modelled dispersion
+ * @source Breslow (1984) Appl. Stat. 33:38, k by moments
  */
 export function countSpread(units: readonly Unit[], variance: readonly number[], fit: AdditiveFit): CountSpread {
   const classes = [...new Set(units.map(({ classId }) => classId))];
   const byClass = new Map(classes.map((id) => [id, meanPerPlant(units.filter(({ classId }) => classId === id))]));
   const all = meanPerPlant(units);
   const { dispersion, residualDf, fitted } = fit;
-  if (dispersion === null || dispersion <= 1) return { k: 0, byClass, all };
+  if (dispersion === null || dispersion <= 1) return { k: 0, byClass, all, scales: null };
   const squares = units.map(({ y }, i) => (y - fitted[i]!) ** 2 / (fitted[i]! * variance[i]!));
   const excess = (k: number): number =>
-    units.reduce((sum, { classId }, i) => sum + squares[i]! / (1 + k * byClass.get(classId)!), 0) - residualDf;
-  const most = (dispersion - 1) / Math.min(...byClass.values());
-  return { k: classes.length === 1 ? most : findRoot(excess, 0, 2 * most), byClass, all };
+    squares.reduce((sum, square, i) => sum + square / (1 + k * fitted[i]!), 0) - residualDf;
+  // At this k every plant's dispersion is at least the season's, so that the root lies below.
+  const k = findRoot(excess, 0, (dispersion - 1) / Math.min(...fitted));
+  const scales = new Map([...byClass].map(([id, own]) => [id, (1 + k * own) / (1 + k * all)]));
+  return { k, byClass, all, scales: classes.length > 1 ? scales : null };
 }
 
-/** Dispersion of every class relative to the season's; null where it is one for all. */
-export function relativeDispersions({ k, byClass, all }: CountSpread): ReadonlyMap<string, number> | null {
-  if (k === 0 || byClass.size < 2) return null;
-  return new Map([...byClass].map(([id, own]) => [id, (1 + k * own) / (1 + k * all)]));
+/** Variance of every planting's fruits relative to the season's dispersion, 1 + k μ for a planting of mean μ. */
+export function varianceOfCounts({ k, all }: CountSpread, fitted: readonly number[]): readonly number[] {
+  return fitted.map((mean) => (1 + k * mean) / (1 + k * all));
 }
 
 /**

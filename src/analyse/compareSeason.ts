@@ -1,7 +1,7 @@
 import type { Trial } from '../terms/trial.ts';
 import { compareClass } from './comparisons.ts';
 import type { ClassComparisons } from './comparisons.ts';
-import type { ClassMeans } from './plantModel.ts';
+import type { ClassMeans } from './plantTypes.ts';
 import type { RatingModel } from './ratings.ts';
 import type { SeasonSeen } from './seen.ts';
 

@@ -3,8 +3,8 @@ import { dunnettQuantile, dunnettUpperTail, productFactors } from '../numerics/d
 import { letterDisplay } from '../numerics/letters.ts';
 import { multivariateTQuantile, multivariateTUpperTail } from '../numerics/multivariateT.ts';
 import { studentizedRangeQuantile } from '../numerics/range.ts';
-import { squaredSed } from './plantModel.ts';
-import type { ClassMeans } from './plantModel.ts';
+import { squaredSed } from './plantClasses.ts';
+import type { ClassMeans } from './plantTypes.ts';
 
 /** A difference on the working scale, given back as a ratio or a difference. */
 export interface Contrast {

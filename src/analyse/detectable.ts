@@ -1,8 +1,8 @@
 import { median } from 'simple-statistics';
 import { detectableNoncentrality } from '../numerics/power.ts';
-import type { PlantModel } from './plantModel.ts';
-import { relativeVariance } from './plantModel.ts';
-import { togetherFactor } from './units.ts';
+import { studentizedRangeQuantile } from '../numerics/range.ts';
+import type { PlantModel } from './plantTypes.ts';
+import { placeVariance, togetherFactor } from './units.ts';
 import type { Unit } from './units.ts';
 
 export interface Detectable {
@@ -13,10 +13,11 @@ export interface Detectable {
 }
 
 /**
- * What difference a season could have seen: two varieties of the class with its median number of plantings.
+ * What difference the letters of a class could have told apart: two varieties with its median number of plantings,
+ * all pairs of the class being compared.
  *
  * @param units  the class's plantings in the model
- * @param level  interval level; the test is two-sided at 1 - level
+ * @param level  level of the letters
  * @returns      null without a dispersion
  * @source Cohen (1988); see numerics/power
  */
@@ -29,14 +30,18 @@ export function detectableDifference(
   if (model.dispersion === null || model.residualDf < 1 || units.length === 0) return null;
   const counts = new Map<string, number>();
   for (const { planting } of units) counts.set(planting.variety, (counts.get(planting.variety) ?? 0) + 1);
+  if (counts.size < 2) return null;
+  const { classId } = units[0]!;
+  const layout = model.layouts.get(classId);
   const plantings = median([...counts.values()]);
   const plants = median(units.map((unit) => unit.plants));
+  const standing = median(units.map(({ planting }) => planting.plants));
   const mean = units.reduce((sum, { y }) => sum + y, 0) / units.length;
-  const { classId } = units[0]!;
   const unit = (model.scales?.get(classId) ?? 1) * (model.family === 'poisson' ? 1 / mean : 1);
-  const together = togetherFactor(model.layouts.get(classId), plantings, spotCorrelation);
-  const se = Math.sqrt((model.dispersion * unit * relativeVariance(plants, spotCorrelation) * together) / plantings);
-  const needed = detectableNoncentrality(0.8, model.residualDf, 1 - level) * Math.SQRT2 * se;
+  const together = togetherFactor(layout, plantings * standing, spotCorrelation);
+  const variance = model.dispersion * unit * placeVariance(layout, plants, spotCorrelation) * together;
+  const critical = studentizedRangeQuantile(level, counts.size, model.residualDf) / Math.SQRT2;
+  const needed = detectableNoncentrality(0.8, model.residualDf, critical) * Math.sqrt((2 * variance) / plantings);
   const difference = model.family === 'gaussian' ? needed : Math.exp(needed);
   return Number.isFinite(difference) ? { plantings, difference } : null;
 }

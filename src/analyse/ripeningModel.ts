@@ -2,7 +2,7 @@ import { fUpperTail, tQuantile } from '../numerics/distributions.ts';
 import { fitLogNormal } from '../numerics/logNormal.ts';
 import { equalityF } from '../numerics/wald.ts';
 import type { Estimate } from '../terms/estimate.ts';
-import type { ClassF, ClassMeans } from './plantModel.ts';
+import type { ClassF, ClassMeans } from './plantTypes.ts';
 import type { Ripening } from './ripening.ts';
 import { togetherFactor } from './units.ts';
 import type { Layout } from './units.ts';
@@ -78,8 +78,11 @@ export function fitRipening(list: readonly Ripening[], options: RipeningModelOpt
   }
   const correction = used.length / residualDf;
   const counts = varieties.map((variety) => used.filter(({ unit }) => unit.variety === variety).length);
+  const plants = varieties.map((variety) =>
+    used.reduce((sum, { unit }) => sum + (unit.variety === variety ? unit.plants : 0), 0),
+  );
   const inflation = varieties.map((variety, i) =>
-    togetherFactor(options.layouts.get(options.classOf(variety)), counts[i]!, options.spotCorrelation),
+    togetherFactor(options.layouts.get(options.classOf(variety)), plants[i]!, options.spotCorrelation),
   );
   const covariance = fit.covariance.map((row, i) =>
     row.map((value, j) => value * correction * Math.sqrt(inflation[i]! * inflation[j]!)),

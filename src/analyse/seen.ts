@@ -4,7 +4,7 @@ import type { MeasureTrait, RatingTrait } from '../terms/trait.ts';
 import type { Planting, Season, Trial, Variety } from '../terms/trial.ts';
 import { measureUnits } from './measures.ts';
 import { fitPlantModel } from './plantModel.ts';
-import type { PlantModel } from './plantModel.ts';
+import type { PlantModel } from './plantTypes.ts';
 import { answerShares, fitRatings, scoresByTrait } from './ratings.ts';
 import type { RatingModel } from './ratings.ts';
 import { ripeningCurve, seasonRipening } from './ripening.ts';

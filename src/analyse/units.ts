@@ -53,7 +53,39 @@ export function layoutsOf(season: Season, units: readonly Unit[]): ReadonlyMap<s
   return new Map(classes.map((id) => [id, layoutOf(season, of(id))] as const));
 }
 
-/** What the squared standard error of a variety is multiplied by; its n plantings together are not n places. */
-export function togetherFactor(layout: Layout | undefined, n: number, spotCorrelation: number): number {
-  return layout === 'together' ? 1 + (n * spotCorrelation) / (1 - spotCorrelation) : 1;
+/** V(y) of a planting of so many plants, relative to a single plant's, where plantings stand apart (methods A1). */
+export function relativeVariance(plants: number, spotCorrelation: number): number {
+  return spotCorrelation + (1 - spotCorrelation) / plants;
+}
+
+/**
+ * V(y) of a planting relative to a single plant's, as its class stands: together, plants count as if they were
+ * independent, and the factor below makes up for it.
+ */
+export function placeVariance(layout: Layout | undefined, plants: number, spotCorrelation: number): number {
+  return layout === 'together' ? 1 / plants : relativeVariance(plants, spotCorrelation);
+}
+
+/**
+ * What the squared standard error of a variety is multiplied by where its plants stand together: they are not as many
+ * places.
+ *
+ * @param plants  of the variety, all its plantings together
+ */
+export function togetherFactor(layout: Layout | undefined, plants: number, spotCorrelation: number): number {
+  return layout === 'together' ? 1 + (plants * spotCorrelation) / (1 - spotCorrelation) : 1;
+}
+
+/** As many plants, each a planting of its own in a place of its own, as would tell a mean as well as these plantings. */
+export function plantsAlone(
+  plantings: readonly { readonly plants: number }[],
+  layout: Layout | undefined,
+  spotCorrelation: number,
+): number {
+  const all = plantings.reduce((sum, { plants }) => sum + plants, 0);
+  const variance = plantings.reduce(
+    (sum, { plants }) => sum + plants ** 2 * placeVariance(layout, plants, spotCorrelation),
+    0,
+  );
+  return variance === 0 ? 0 : all ** 2 / variance / togetherFactor(layout, all, spotCorrelation);
 }

@@ -1,5 +1,5 @@
 import { mean } from 'simple-statistics';
-import { classDispersion } from '../analyse/expected/borrowing.ts';
+import { countDispersion } from '../analyse/expected/borrowing.ts';
 import { expectedTrait } from '../analyse/expected/expectedTrait.ts';
 import type { ExpectedTrait } from '../analyse/expected/expectedTrait.ts';
 import { classValues, traitValues } from '../analyse/expected/values.ts';
@@ -33,7 +33,7 @@ function nextSeasonOf(
     if (counts === null) return unitVariance;
     const own = values.filter((value) => value.classId === classId).map(({ theta }) => theta);
     const fruits = Math.exp(mean(own));
-    return classDispersion(counts, fruits) / fruits;
+    return countDispersion(counts, fruits) / fruits;
   };
   const classes = new Set(values.map(({ classId }) => classId));
   return { variance: Object.fromEntries([...classes].map((id) => [id, ofClass(id)])), perPlant };

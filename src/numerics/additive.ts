@@ -21,13 +21,40 @@ export interface MarginalMeans {
   readonly covariance: readonly (readonly number[])[];
 }
 
-const MOST_STEPS = 200;
+const MOST_STEPS = 500;
+const SMALLEST_PART = 1e-6;
+/** Differences so small are none. */
+const ROUNDING = 1e-14;
 const CLOSE_ENOUGH = 1e-9;
 
+/** Working response and weights of the estimating equations (Fisher scoring). */
 function working(data: AdditiveData, eta: Float64Array): Working {
   const z = eta.map((e, i) => e + (data.y[i]! - Math.exp(e)) / Math.exp(e));
   const w = eta.map((e, i) => data.weight[i]! * (data.family === 'poisson' ? Math.exp(e) : 1));
   return { z, w };
+}
+
+/** The same with the observed information, which finds the way where plants differ much: a gamma step by expectation swings. */
+function newtonWorking(data: AdditiveData, eta: Float64Array): Working {
+  if (data.family === 'poisson' || data.y.some((y) => y === 0)) return working(data, eta);
+  const z = eta.map((e, i) => e + 1 - Math.exp(e) / data.y[i]!);
+  const w = eta.map((e, i) => (data.weight[i]! * data.y[i]!) / Math.exp(e));
+  return { z, w };
+}
+
+/** What the fit makes smallest, up to a constant: half the deviance, convex in the linear predictor. */
+function distance({ family, y, weight }: AdditiveData, eta: Float64Array): number {
+  let sum = 0;
+  for (let i = 0; i < y.length; i++) {
+    const e = eta[i]!;
+    sum += weight[i]! * (family === 'poisson' ? Math.exp(e) - y[i]! * e : y[i]! * Math.exp(-e) + e);
+  }
+  return sum;
+}
+
+/** A part of the way from one predictor to another. */
+function towards(from: Float64Array, to: Float64Array, part: number): Float64Array {
+  return part === 1 ? to : from.map((own, i) => own + part * (to[i]! - own));
 }
 
 /** V(μ) of the working response: what multiplies φ · relative variance on the link scale. */
@@ -72,12 +99,15 @@ export function fitAdditive(data: AdditiveData): AdditiveFit {
     eta = Float64Array.from(data.group, (g) => Math.log(means[g]!));
     let change = Infinity;
     for (let i = 0; i < MOST_STEPS && change >= 1e-13; i++) {
-      current = working(data, eta);
-      solution = solve(data, layout, current);
-      const next = predict(data, layout, solution);
+      const next = predict(data, layout, solve(data, layout, newtonWorking(data, eta)));
       change = 0;
       for (let j = 0; j < next.length; j++) change = Math.max(change, Math.abs(next[j]! - eta[j]!));
-      eta = next;
+      // A whole step may go too far: then half of it, or less.
+      let part = 1;
+      const from = distance(data, eta);
+      while (part > SMALLEST_PART && !(distance(data, towards(eta, next, part)) <= from + ROUNDING * Math.abs(from)))
+        part /= 2;
+      eta = towards(eta, next, part);
     }
     // The last digits may go on changing; more than these must not.
     if (!(change < CLOSE_ENOUGH)) notConverged('the quasi-likelihood fit');

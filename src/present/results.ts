@@ -2,7 +2,7 @@ import type { SeasonSeen, VarietySeen } from '../analyse/seen.ts';
 import type { SeasonComparisons } from '../analyse/compareSeason.ts';
 import type { Estimate } from '../terms/estimate.ts';
 import type { Trial } from '../terms/trial.ts';
-import type { PlantModel } from '../analyse/plantModel.ts';
+import type { PlantModel } from '../analyse/plantTypes.ts';
 import { nextSeasonDocument } from './nextSeason/document.ts';
 import type { AdviceSource } from './nextSeason/source.ts';
 import { publishedUnit } from './traitUnit.ts';

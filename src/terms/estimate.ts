@@ -4,6 +4,8 @@ export type Reason =
   | 'nothing-picked'
   | 'no-residual-df'
   | 'no-spread'
+  | 'too-wide'
+  | 'not-estimable'
   | 'not-connected'
   | 'one-taster'
   | 'none-ripened'

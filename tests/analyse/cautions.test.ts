@@ -100,13 +100,13 @@ describe('cautions', () => {
           plants,
         })),
       );
-    // CV = d·√(4/2) = 1.414 d for single plants; for four plants divided by √(0.2 + 0.8/4) = 0.632.
+    // CV = d·√(4/2) = 1.414 d for single plants; four plants that stand together have half of it.
     expect(kinds(spread(0.35))).toEqual([]);
     expect(cautions(spread(0.36))).toEqual([{ kind: 'high-cv', cv: expect.closeTo(50.91, 2) }]);
-    // A planting of four differs by CV · 0.632 = 1.414 d.
+    // A planting of four differs by CV / 2 = 1.414 d.
     expect(kinds(spread(0.21, 4))).toEqual([]);
     expect(kinds(spread(0.22, 4))).toEqual(['high-cv']);
-    // Three plants are not yet a group: 1.414 · 0.35 / √(0.2 + 0.8/3) = 72 %.
+    // Three plants are not yet a group: 1.414 · 0.35 · √3 = 86 %.
     expect(kinds(spread(0.35, 3))).toEqual(['high-cv']);
   });
   it('says where one mean square pools classes of very different size, on the difference scale only', () => {

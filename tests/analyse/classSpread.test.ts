@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { countSpread, relativeDispersions } from '../../src/analyse/classSpread.ts';
+import { countSpread, varianceOfCounts } from '../../src/analyse/classSpread.ts';
 import type { Unit } from '../../src/analyse/units.ts';
 import { fitAdditive } from '../../src/numerics/additive.ts';
 import type { Planting } from '../../src/terms/trial.ts';
@@ -34,25 +34,27 @@ const many = [
 ];
 
 describe('the dispersion of fruit numbers', () => {
-  it('is the usual one where there is one class', () => {
-    const { spread, fit } = spreadOf({ a: many });
-    expect(1 + spread.k * spread.all).toBeCloseTo(fit.dispersion!, 12);
-    expect(relativeDispersions(spread)).toBeNull();
-  });
-  it('grows with the size of the class so that Pearson’s statistic is the degrees of freedom', () => {
+  it('grows with the number of a variety so that Pearson’s statistic is the degrees of freedom', () => {
     const { spread, fit, units } = spreadOf({ a: few, b: many });
     expect([spread.byClass.get('a'), spread.byClass.get('b'), spread.all]).toEqual([4.5, 105, 54.75]);
-    const statistic = units.reduce((sum, { y, classId }, i) => {
+    const statistic = units.reduce((sum, { y }, i) => {
       const mu = fit.fitted[i]!;
-      return sum + (y - mu) ** 2 / (mu * (1 + spread.k * spread.byClass.get(classId)!));
+      return sum + (y - mu) ** 2 / (mu * (1 + spread.k * mu));
     }, 0);
     expect(statistic).toBeCloseTo(fit.residualDf, 10);
-    const relative = relativeDispersions(spread)!;
-    const ratio = relative.get('b')! / relative.get('a')!;
-    expect(ratio).toBeCloseTo((1 + 105 * spread.k) / (1 + 4.5 * spread.k), 12);
-    expect(ratio).toBeGreaterThan(5);
+    const variances = varianceOfCounts(spread, fit.fitted);
+    expect(variances[0]! / variances.at(-1)!).toBeCloseTo((1 + 5 * spread.k) / (1 + 90 * spread.k), 12);
+    expect(spread.scales!.get('b')! / spread.scales!.get('a')!).toBeCloseTo(
+      (1 + 105 * spread.k) / (1 + 4.5 * spread.k),
+      12,
+    );
   });
-  it('is one for all classes where numbers vary no more than chance', () => {
+  it('differs between the varieties of one class too', () => {
+    const { spread, fit } = spreadOf({ a: [...few, ...many] });
+    expect(spread.scales).toBeNull();
+    expect(new Set(varianceOfCounts(spread, fit.fitted)).size).toBe(4);
+  });
+  it('is one for all where numbers vary no more than chance', () => {
     const { spread, fit } = spreadOf({
       a: [
         [4, 5],
@@ -64,8 +66,8 @@ describe('the dispersion of fruit numbers', () => {
       ],
     });
     expect(fit.dispersion).toBeLessThan(1);
-    expect(spread.k).toBe(0);
-    expect(relativeDispersions(spread)).toBeNull();
+    expect([spread.k, spread.scales]).toEqual([0, null]);
+    expect(new Set(varianceOfCounts(spread, fit.fitted))).toEqual(new Set([1]));
   });
   it('is not known from one planting of each variety', () => {
     expect(spreadOf({ a: [[4], [5]], b: [[100], [90]] }).spread.k).toBe(0);

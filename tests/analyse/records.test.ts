@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { degreeDayClock, degreeDaysOf } from '../../src/analyse/degreeDays.ts';
 import { measureUnits } from '../../src/analyse/measures.ts';
-import { relativeVariance } from '../../src/analyse/plantModel.ts';
+import { relativeVariance } from '../../src/analyse/units.ts';
 import type { Day } from '../../src/terms/day.ts';
 import { comparedIn, seenIn } from '../sites/folder.ts';
 import type { Folder } from '../sites/folder.ts';

@@ -120,8 +120,8 @@ describe('a season without one', () => {
       [2025, 'two', 5, close(2.56), 'assumed'],
     ]);
     expect(brief(valuesIn(folder, 'length'))).toEqual([
-      [2025, 'one', 12, close(bulk(2.4 ** 2, 1)), 'assumed'],
-      [2025, 'two', 8, close(bulk(1.6 ** 2, 1)), 'assumed'],
+      [2025, 'one', 12, close(2.4 ** 2 * (1 + (4 * 0.2) / 0.8)), 'assumed'],
+      [2025, 'two', 8, close(1.6 ** 2 * (1 + (2 * 0.2) / 0.8)), 'assumed'],
     ]);
     expect(valuesIn(folder, 'first_ripe')).toBeNull();
     const rating: DeclaredTrait = { key: 'x', kind: 'rating', from: 0, to: 10, better: 'higher' };

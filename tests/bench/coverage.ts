@@ -4,7 +4,7 @@
  */
 import { xoroshiro128plus } from 'pure-rand/generator/xoroshiro128plus';
 import { fitPlantModel } from '../../src/analyse/plantModel.ts';
-import type { ClassMeans } from '../../src/analyse/plantModel.ts';
+import type { ClassMeans } from '../../src/analyse/plantTypes.ts';
 import { fitRatings } from '../../src/analyse/ratings.ts';
 import { fitRipening } from '../../src/analyse/ripeningModel.ts';
 import { normalQuantile } from '../../src/numerics/normal.ts';

@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { fitLogNormal } from '../../src/numerics/logNormal.ts';
+import { tQuantile } from '../../src/numerics/distributions.ts';
 import { detectableNoncentrality, tPower } from '../../src/numerics/power.ts';
 import { reference } from '../reference/read.ts';
 
@@ -44,9 +45,14 @@ describe('power', () => {
   it('of two varieties, and the difference seen with 80 %, are as R has them', () => {
     for (const row of reference('o24_power_mdd').grid) {
       const sed = (row.cv_percent / 100) * Math.sqrt(2 / row.n);
-      expect(Math.abs(tPower(0.2 / sed, row.df_pooled, 0.05) / row.power_at_20pct_pooled - 1)).toBeLessThan(1e-6);
       expect(
-        Math.abs((detectableNoncentrality(0.8, row.df_pooled, 0.05) * sed) / row.mdd80_pooled_df - 1),
+        Math.abs(tPower(0.2 / sed, row.df_pooled, tQuantile(0.975, row.df_pooled)) / row.power_at_20pct_pooled - 1),
+      ).toBeLessThan(1e-6);
+      expect(
+        Math.abs(
+          (detectableNoncentrality(0.8, row.df_pooled, tQuantile(0.975, row.df_pooled)) * sed) / row.mdd80_pooled_df -
+            1,
+        ),
       ).toBeLessThan(1e-6);
     }
   });

@@ -13,6 +13,8 @@ export interface Reading {
   /** Columns of plantings.csv that this reading does without. */
   readonly without: readonly string[];
   readonly method?: 1 | 2;
+  /** Plantings that this reading does without: those that gave nothing. */
+  readonly drop?: readonly string[];
 }
 
 function dropColumns(text: string, names: readonly string[]): string {
@@ -22,8 +24,13 @@ function dropColumns(text: string, names: readonly string[]): string {
 }
 
 /** The trial folder of k04_season under a reading. */
-export function folderOf({ scale, layout, lookEvery, without, method = 2 }: Reading): Folder {
-  const sheets = SHEETS.map((name) => [`2026/${name}.csv`, table(`2026/${name}.csv`)] as const);
+export function folderOf({ scale, layout, lookEvery, without, method = 2, drop = [] }: Reading): Folder {
+  const kept = (text: string): string =>
+    text
+      .split('\n')
+      .filter((line) => !line.split(',').some((cell) => drop.includes(cell)))
+      .join('\n');
+  const sheets = SHEETS.map((name) => [`2026/${name}.csv`, kept(table(`2026/${name}.csv`))] as const);
   return {
     'trial.yaml': `title: Second count
 season_end: 10-31
@@ -39,12 +46,13 @@ seasons: {2026: {harvests: complete, layout: ${layout}, look_every: ${lookEvery}
 `,
     'varieties.csv': table('varieties.csv'),
     ...Object.fromEntries(sheets),
-    '2026/plantings.csv': dropColumns(table('2026/plantings.csv'), without),
+    '2026/plantings.csv': dropColumns(kept(table('2026/plantings.csv')), without),
   };
 }
 
 export const READINGS: Readonly<Record<string, Reading>> = {
   blocks: { scale: 'ratio', layout: 'spread', lookEvery: 7, without: ['stands_in'] },
+  whole: { scale: 'ratio', layout: 'spread', lookEvery: 7, without: ['stands_in'], drop: ['p9', 'p16'] },
   plain: { scale: 'ratio', layout: 'together', lookEvery: 0, without: ['block', 'stands_in'] },
   difference: { scale: 'difference', layout: 'spread', lookEvery: 7, without: ['stands_in'] },
   stands: { scale: 'difference', layout: 'together', lookEvery: 0, without: ['block'] },

@@ -1,19 +1,8 @@
-import { relativeVariance } from '../plantModel.ts';
-import type { PlantModel } from '../plantModel.ts';
+import type { PlantModel } from '../plantTypes.ts';
 import type { SeasonSeen } from '../seen.ts';
 import { pooledVariance } from './spreads.ts';
 
 // What a season without a usable standard error of its own takes from the others.
-
-/** As many plants, each a planting of its own, as would tell a mean as well as these plantings do. */
-export function plantsAlone(plantings: readonly { readonly plants: number }[], spotCorrelation: number): number {
-  const all = plantings.reduce((sum, { plants }) => sum + plants, 0);
-  const variance = plantings.reduce(
-    (sum, { plants }) => sum + plants ** 2 * relativeVariance(plants, spotCorrelation),
-    0,
-  );
-  return variance === 0 ? 0 : all ** 2 / variance;
-}
 
 /** Dispersion of fruit numbers over the seasons that have one: k of 1 + k m, and φ where k is 0. */
 export interface PooledCounts {
@@ -30,14 +19,12 @@ export function pooledCounts(seasons: readonly SeasonSeen[]): PooledCounts | nul
   return { k: pooled((model) => (model.dispersion === null ? null : model.counts!.k)) ?? 0, dispersion };
 }
 
-/** Dispersion of fruit numbers in a class of so many fruits a plant. */
-export function classDispersion({ k, dispersion }: PooledCounts, mean: number): number {
+/** Dispersion of fruit numbers at so many fruits a plant. */
+export function countDispersion({ k, dispersion }: PooledCounts, mean: number): number {
   return k > 0 ? 1 + k * mean : dispersion;
 }
 
-/** Units that a plant counts for where fruits are borrowed: fruits counted, as many as its class's dispersion leaves. */
-export function countedUnits(model: PlantModel, classId: string, counted: number, pooled: PooledCounts | null): number {
-  if (!model.counts || pooled === null) return 1;
-  const mean = model.counts.byClass.get(classId) ?? counted;
-  return (counted * pooled.dispersion) / classDispersion(pooled, mean);
+/** Units that a plant counts for where fruits are borrowed: fruits counted, as many as their dispersion leaves. */
+export function countedUnits(model: PlantModel, counted: number, pooled: PooledCounts | null): number {
+  return model.counts && pooled ? (counted * pooled.dispersion) / countDispersion(pooled, counted) : 1;
 }

@@ -1,8 +1,8 @@
 import type { DeclaredTrait } from '../../terms/trait.ts';
-import type { PlantModel } from '../plantModel.ts';
+import type { PlantModel } from '../plantTypes.ts';
 import type { SeasonSeen } from '../seen.ts';
-import { togetherFactor } from '../units.ts';
-import { countedUnits, plantsAlone, pooledCounts } from './borrowing.ts';
+import { plantsAlone, togetherFactor } from '../units.ts';
+import { countedUnits, pooledCounts } from './borrowing.ts';
 import type { PooledCounts } from './borrowing.ts';
 import { ownVariance } from './spreads.ts';
 import type { SeasonSpread } from './spreads.ts';
@@ -89,15 +89,17 @@ function plantResults(
   const results = [...model.estimates].flatMap(([variety, { estimate, n }]): readonly SeasonResult[] => {
     if (estimate === null) return [];
     const classId = classOf(variety);
+    const layout = model.layouts.get(classId);
     const own = working.get(variety);
     const standing = units.filter((unit) => unit.variety === variety);
     const floor = isLog && floors.has(classId) ? Math.log(floors.get(classId)! / 2) : null;
     const theta = own ? own.theta : isLog ? (estimate > 0 ? Math.log(estimate) : null) : estimate;
     const counted = theta === null ? Math.exp(floor ?? 0) : estimate;
     const basis = isLog
-      ? countedUnits(model, classId, counted, pooled) * plantsAlone(standing, model.spotCorrelation)
-      : n / (model.scales?.get(classId) ?? 1);
-    const together = togetherFactor(model.layouts.get(classId), n, model.spotCorrelation);
+      ? countedUnits(model, counted, pooled) * plantsAlone(standing, layout, model.spotCorrelation)
+      : n /
+        (model.scales?.get(classId) ?? 1) /
+        togetherFactor(layout, model.plants.get(variety) ?? n, model.spotCorrelation);
     const variance = own ? ownVariance(own.variance, model.residualDf) : null;
     return [
       {
@@ -106,7 +108,7 @@ function plantResults(
         classId,
         theta,
         variance,
-        units: basis / together,
+        units: basis,
         isLaterThan: false,
         floor,
       },
@@ -129,7 +131,8 @@ function ripeningResults(seen: SeasonSeen, classOf: (variety: string) => string)
       ({ unit, ripe }) => unit.variety === variety && (ripe !== null || unit.cause !== 'accident'),
     );
     if (watched.length === 0) return [];
-    const together = togetherFactor(model.layouts.get(classOf(variety)), watched.length, model.spotCorrelation);
+    const plants = watched.reduce((sum, { unit }) => sum + unit.plants, 0);
+    const together = togetherFactor(model.layouts.get(classOf(variety)), plants, model.spotCorrelation);
     const base = { year, variety, classId: classOf(variety), units: watched.length / together, floor: null };
     const own = working.get(variety);
     if (own)

@@ -29,22 +29,30 @@ function connects(units: readonly Planting[], levelOf: (unit: Planting) => strin
  *
  * @param units    units of the analysis
  * @param classOf  class of a unit
+ * @param without  classes of which the blocks are left out
  */
-export function blockFactor(units: readonly Planting[], classOf: (unit: Planting) => string): BlockFactor {
+export function blockFactor(
+  units: readonly Planting[],
+  classOf: (unit: Planting) => string,
+  without: ReadonlySet<string> = new Set(),
+): BlockFactor {
   const byClass = new Map<string, Planting[]>();
-  for (const unit of units) byClass.set(classOf(unit), [...(byClass.get(classOf(unit)) ?? []), unit]);
-  const blocked = units.filter(({ block }) => block !== null);
+  for (const unit of units)
+    if (!without.has(classOf(unit))) byClass.set(classOf(unit), [...(byClass.get(classOf(unit)) ?? []), unit]);
+  const asOne = (unit: Planting): string => `class ${classOf(unit)}`;
+  const blocked = units.filter((unit) => unit.block !== null && !without.has(classOf(unit)));
   let leftOut: BlockFactor['leftOut'] = null;
   if (blocked.length > 0) {
-    const without = units.find(({ block }) => block === null);
-    if (without) leftOut = { why: 'missing', what: without.id };
+    const lacking = units.find((unit) => unit.block === null && !without.has(classOf(unit)));
+    if (lacking) leftOut = { why: 'missing', what: lacking.id };
     for (const [id, members] of byClass) {
       if (leftOut || connects(members, ({ block }) => block!)) continue;
       leftOut = { why: 'not-connected', what: id };
     }
     if (!leftOut) {
-      const levels = units.map(({ block }) => block!);
-      return new Set(levels).size > 1 ? { kind: 'block', levels, leftOut: null } : NONE;
+      const isOne = new Set(blocked.map(({ block }) => block)).size === 1;
+      const levels = units.map((unit) => (without.has(classOf(unit)) ? asOne(unit) : unit.block!));
+      return isOne ? NONE : { kind: 'block', levels, leftOut: null };
     }
   }
   const usable = new Set<string>();
@@ -52,7 +60,7 @@ export function blockFactor(units: readonly Planting[], classOf: (unit: Planting
     if (members.every(({ standsIn }) => standsIn !== null) && connects(members, ({ standsIn }) => standsIn!))
       usable.add(id);
   }
-  const levels = units.map((unit) => (usable.has(classOf(unit)) ? unit.standsIn! : `class ${classOf(unit)}`));
+  const levels = units.map((unit) => (usable.has(classOf(unit)) ? unit.standsIn! : asOne(unit)));
   const varies = [...byClass].some(
     ([id, members]) => usable.has(id) && new Set(members.map((m) => m.standsIn)).size > 1,
   );

@@ -1,5 +1,5 @@
 import type { SeasonComparisons } from '../../analyse/compareSeason.ts';
-import type { ClassF } from '../../analyse/plantModel.ts';
+import type { ClassF } from '../../analyse/plantTypes.ts';
 import type { SeasonSeen, VarietySeen } from '../../analyse/seen.ts';
 import type { Estimate } from '../../terms/estimate.ts';
 import { foldName } from '../../terms/names.ts';

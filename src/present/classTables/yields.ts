@@ -1,6 +1,6 @@
 import { isHighCv } from '../../analyse/cautions.ts';
 import { detectableDifference } from '../../analyse/detectable.ts';
-import type { PlantModel } from '../../analyse/plantModel.ts';
+import type { PlantModel } from '../../analyse/plantTypes.ts';
 import type { VarietySeen } from '../../analyse/seen.ts';
 import { fText, fromNothing, lettersNote, lettersOf, variety } from './source.ts';
 import type { Source } from './source.ts';
@@ -37,6 +37,7 @@ function yieldFoot(source: Source, model: PlantModel): readonly string[] {
     .filter(
       (unit) =>
         own.some((v) => v.variety.id === unit.variety) &&
+        (model.estimates.get(unit.variety)?.estimate ?? 0) > 0 &&
         unit.cause !== 'accident' &&
         seen.yields.get(unit.id)?.grams != null,
     )
@@ -66,8 +67,10 @@ function yieldFoot(source: Source, model: PlantModel): readonly string[] {
 }
 
 /** Coefficient of variation of the early weights, which many zeros make large. */
-function earlyFoot({ seen, own, writing, trial }: Source): readonly string[] {
-  const cv = seen.models.get('early_yield')?.cvPercent ?? null;
+function earlyFoot({ seen, own, writing, trial, classId }: Source): readonly string[] {
+  const model = seen.models.get('early_yield');
+  const cv = model?.cvPercent ?? null;
+  const layout = model?.layouts.get(classId);
   const { earlyUntil } = seen.season;
   const plantings = seen.season.plantings.filter(({ variety: id }) => own.some((v) => v.variety.id === id));
   if (cv === null || earlyUntil === null) return [];
@@ -75,7 +78,7 @@ function earlyFoot({ seen, own, writing, trial }: Source): readonly string[] {
     writing.words.tables.earlyCv(
       writing.date(earlyUntil),
       writing.number(cv),
-      isHighCv(cv, plantings, trial.settings.spotCorrelation),
+      isHighCv(cv, plantings, layout, trial.settings.spotCorrelation),
     ),
   ];
 }

@@ -362,9 +362,9 @@ export const german: Words = {
     fruits: 'Früchte',
     culls: 'Ausschuss',
     power: (plantings: string, difference: string) =>
-      `Bei ${plantings} Pflanzungen je Sorte konnte dieser Versuch eine Differenz von ${difference} in 4 von 5 solchen Saisons erkennen; kleinere bleiben verborgen.`,
+      `Bei ${plantings} Pflanzungen je Sorte trennen die Buchstaben eine Differenz von ${difference} in 4 von 5 solchen Saisons; kleinere bleiben verborgen.`,
     powerRatio: (plantings: string, times: string) =>
-      `Bei ${plantings} Pflanzungen je Sorte konnte dieser Versuch eine Sorte, die das ${times}-Fache einer anderen bringt, in 4 von 5 solchen Saisons erkennen; kleinere Unterschiede bleiben verborgen.`,
+      `Bei ${plantings} Pflanzungen je Sorte trennen die Buchstaben eine Sorte, die das ${times}-Fache einer anderen bringt, in 4 von 5 solchen Saisons von ihr; kleinere Unterschiede bleiben verborgen.`,
     ripening: (isSown: boolean, level: string) =>
       `Tage ${isSown ? 'von der Aussaat' : 'vom Auspflanzen'} bis zur ersten reifen Frucht, mit Intervallen zu ${level}`,
     ripeByEnd: 'Bis zum Ende reif',
