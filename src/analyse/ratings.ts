@@ -115,6 +115,13 @@ function rawMeans(cells: readonly Cell[], byTaster: readonly Cell[], tasters: nu
 
 type FittedCells = NonNullable<ReturnType<typeof fitCells>>;
 
+/** So small a part of the mean square is rounding: identical scores. */
+const ROUNDING = 1e-12;
+
+function meanSquare(cells: readonly Cell[]): number {
+  return mean(cells.map((cell) => cell.mean ** 2));
+}
+
 function fittedMeans(
   trait: RatingTrait,
   cells: readonly Cell[],
@@ -127,7 +134,7 @@ function fittedMeans(
     varieties.map((_, i) => i),
     Array.from({ length: raters }, (_, i) => i),
   );
-  const hasSpread = fit.dispersion !== null && fit.dispersion > 1e-20 * (trait.to - trait.from) ** 2;
+  const hasSpread = fit.dispersion !== null && fit.dispersion > ROUNDING * meanSquare(cells);
   const t = fit.residualDf > 0 ? tQuantile(0.5 + level / 2, fit.residualDf) : 0;
   const cut = (value: number): number => Math.min(trait.to, Math.max(trait.from, value));
   const reason = fit.residualDf <= 0 ? 'no-residual-df' : hasSpread ? null : 'no-spread';

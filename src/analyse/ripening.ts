@@ -1,9 +1,9 @@
 import type { Day } from '../terms/day.ts';
 import type { Estimate } from '../terms/estimate.ts';
 import type { Settings } from '../terms/settings.ts';
-import type { Planting, Season } from '../terms/trial.ts';
+import type { Cause, Planting, Season } from '../terms/trial.ts';
 import { kaplanMeier, survivalQuantile } from '../numerics/kaplanMeier.ts';
-import { gaveSomething, hasUndatedRipening, pickRecord } from '../check/rules/recorded.ts';
+import { gaveSomething, isRipeningKnown, isRipeningRecorded } from '../check/rules/recorded.ts';
 import type { SurvivalStep } from '../numerics/kaplanMeier.ts';
 
 /** When a planting ripened, or how long it was seen unripe; days from its start. */
@@ -13,7 +13,7 @@ export interface Ripening {
   readonly ripe: number | null;
   /** Days on which it was last known to be unripe before that; null where no look was recorded. */
   readonly lastUnripe: number | null;
-  /** Days to the end of the season, its removal by accident, or (in the model) any removal. */
+  /** Days to its removal; in the curve to the end of the season where it was lost to disease, pests or weakness. */
   readonly watchedInCurve: number;
   readonly watchedInModel: number;
 }
@@ -41,15 +41,12 @@ function standsUntil(unit: Planting, end: Day): Day {
   return removed === null || removed > end ? end : removed;
 }
 
-/**
- * True where ripening was watched: a first ripe day in the totals; a look or a dated picking; in a season with
- * harvests also a planting of which it is known that it gave nothing.
- */
-function isWatched(unit: Planting, season: Season): boolean {
-  if (unit.totals) return unit.totals.firstRipe !== null;
-  if (unit.events.some(({ event }) => event === 'first-ripe' || event === 'unripe')) return true;
-  if (!season.hasHarvests || hasUndatedRipening(unit)) return false;
-  return unit.cause === 'accident' || pickRecord(unit, season) !== 'not-recorded';
+/** A planting lost to these can never ripen, however long it is waited for. */
+const LOSSES: readonly (Cause | null)[] = ['disease', 'pest', 'weak'];
+
+/** True for a planting that died of itself: as unripe it stays to the season's end. */
+function isLost({ cause, events }: Planting): boolean {
+  return LOSSES.includes(cause) || (cause === null && events.some(({ event }) => event === 'lost'));
 }
 
 /**
@@ -59,9 +56,10 @@ function isWatched(unit: Planting, season: Season): boolean {
  */
 export function seasonRipening(season: Season, settings: Settings): readonly Ripening[] {
   const list: Ripening[] = [];
+  const isRecorded = isRipeningRecorded(season);
   for (const unit of season.ripeningUnits) {
     const start = unit[settings.firstRipeFrom];
-    if (start === null || !isWatched(unit, season)) continue;
+    if (start === null || !isRipeningKnown(unit, season, isRecorded)) continue;
     const ripe = firstRipeDay(unit);
     const until = standsUntil(unit, season.lastDay);
     const looks = unit.events
@@ -71,7 +69,7 @@ export function seasonRipening(season: Season, settings: Settings): readonly Rip
       unit,
       ripe: ripe === null ? null : ripe - start,
       lastUnripe: looks.length > 0 ? Math.max(...looks) - start : null,
-      watchedInCurve: (unit.cause === 'accident' ? until : season.lastDay) - start,
+      watchedInCurve: (isLost(unit) ? season.lastDay : until) - start,
       watchedInModel: until - start,
     });
   }

@@ -1,7 +1,9 @@
 import { fUpperTail, tQuantile } from '../numerics/distributions.ts';
 import { fitLogNormal } from '../numerics/logNormal.ts';
+import type { CensoredTime } from '../numerics/logNormal.ts';
 import { equalityF } from '../numerics/wald.ts';
 import type { Estimate } from '../terms/estimate.ts';
+import { guarded } from './guard.ts';
 import type { ClassF, ClassMeans } from './plantTypes.ts';
 import type { Ripening } from './ripening.ts';
 import { togetherFactor } from './units.ts';
@@ -12,7 +14,7 @@ export interface RipeningModel {
   /** By class. */
   readonly layouts: ReadonlyMap<string, Layout>;
   readonly residualDf: number;
-  /** Square of the scale of log days, corrected for small samples. */
+  /** Square of the scale of log days, corrected for small samples; null where no spread can be seen. */
   readonly dispersion: number | null;
   readonly spotCorrelation: number;
   readonly estimates: ReadonlyMap<string, Estimate>;
@@ -51,6 +53,74 @@ function without(list: readonly Ripening[], reason: 'no-residual-df' | 'no-sprea
   return estimates;
 }
 
+interface Located {
+  readonly varieties: readonly string[];
+  readonly locations: readonly number[];
+  readonly covariance: readonly (readonly number[])[];
+}
+
+function byClass(
+  { varieties, locations, covariance }: Located,
+  classOf: (variety: string) => string,
+): readonly ClassMeans[] {
+  return [...new Set(varieties.map(classOf))].map((classId) => {
+    const own = varieties.flatMap((variety, i) => (classOf(variety) === classId ? [i] : []));
+    return {
+      classId,
+      varieties: own.map((i) => varieties[i]!),
+      estimates: own.map((i) => locations[i]!),
+      covariance: own.map((i) => own.map((j) => covariance[i]![j]!)),
+    };
+  });
+}
+
+function classF({ estimates, covariance }: ClassMeans, residualDf: number): ClassF | null {
+  const test = equalityF(estimates, covariance);
+  return test && { value: test.f, df1: test.df1, df2: residualDf, p: fUpperTail(test.f, test.df1, residualDf) };
+}
+
+/** Where each variety's one time lies where no spread is the likeliest; null where looks leave no room for it. */
+function boundsOf(
+  times: readonly CensoredTime[],
+  varieties: number,
+): readonly (readonly [low: number, high: number])[] | null {
+  const bounds = Array.from({ length: varieties }, (_, group): readonly [number, number] => {
+    const own = times.filter((time) => time.group === group);
+    return [Math.max(SHORTEST, ...own.map(({ low }) => low)), Math.min(...own.map(({ high }) => high))];
+  });
+  return bounds.every(([low, high]) => low < high && Number.isFinite(high)) ? bounds : null;
+}
+
+interface AtBoundary {
+  readonly used: readonly Ripening[];
+  readonly varieties: readonly string[];
+  readonly bounds: readonly (readonly [low: number, high: number])[];
+  readonly residualDf: number;
+  readonly estimates: Map<string, Estimate>;
+}
+
+/**
+ * Plantings that differ by less than the days between looks have no spread to see: a variety's time lies between its
+ * latest look before and its earliest after, and half of that stands for t times its standard error.
+ */
+function withinLooks(
+  { used, varieties, bounds, residualDf, estimates }: AtBoundary,
+  how: Pick<RipeningModel, 'layouts' | 'spotCorrelation'>,
+  { level, classOf }: RipeningModelOptions,
+): RipeningModel {
+  const t = tQuantile(0.5 + level / 2, residualDf);
+  const locations = bounds.map(([low, high]) => (Math.log(low) + Math.log(high)) / 2);
+  const variances = bounds.map(([low, high]) => (Math.log(high / low) / 2 / t) ** 2);
+  varieties.forEach((variety, i) => {
+    const n = used.filter(({ unit }) => unit.variety === variety).length;
+    const [low, high] = bounds[i]!;
+    estimates.set(variety, { n, estimate: Math.exp(locations[i]!), low, high, reason: null });
+  });
+  const covariance = variances.map((own, i) => variances.map((_, j) => (i === j ? own : 0)));
+  const classes = byClass({ varieties, locations, covariance }, classOf);
+  return { ...how, residualDf, dispersion: null, estimates, classes, f: new Map() };
+}
+
 /**
  * Fits the model to the plantings of the varieties of which one at least ripened.
  *
@@ -71,6 +141,8 @@ export function fitRipening(list: readonly Ripening[], options: RipeningModelOpt
   }
   const times = used.map((own) => timeOf(own, varieties.indexOf(own.unit.variety), options.lookEvery));
   const fit = residualDf > 0 ? fitLogNormal(times, varieties.length) : null;
+  const bounds = fit || residualDf <= 0 ? null : boundsOf(times, varieties.length);
+  if (bounds) return withinLooks({ used, varieties, bounds, residualDf, estimates }, how, options);
   if (!fit) {
     for (const [variety, estimate] of without(used, residualDf > 0 ? 'no-spread' : 'no-residual-df'))
       estimates.set(variety, estimate);
@@ -92,25 +164,12 @@ export function fitRipening(list: readonly Ripening[], options: RipeningModelOpt
     const half = t * Math.sqrt(covariance[i]![i]!);
     const location = fit.locations[i]!;
     const [low, high] = [Math.exp(location - half), Math.exp(location + half)];
-    estimates.set(variety, { n: counts[i]!, estimate: Math.exp(location), low, high, reason: null });
+    const days = times
+      .filter(({ group }) => group === i)
+      .map((time) => (time.high === Infinity ? time.low : time.high));
+    estimates.set(variety, guarded({ n: counts[i]!, estimate: Math.exp(location), low, high }, days, true));
   });
-  const classes = [...new Set(varieties.map(options.classOf))].map((classId): ClassMeans => {
-    const own = varieties.flatMap((variety, i) => (options.classOf(variety) === classId ? [i] : []));
-    return {
-      classId,
-      varieties: own.map((i) => varieties[i]!),
-      estimates: own.map((i) => fit.locations[i]!),
-      covariance: own.map((i) => own.map((j) => covariance[i]![j]!)),
-    };
-  });
-  const f = new Map(
-    classes.map(({ classId, estimates: means, covariance: own }): [string, ClassF | null] => {
-      const test = equalityF(means, own);
-      return [
-        classId,
-        test && { value: test.f, df1: test.df1, df2: residualDf, p: fUpperTail(test.f, test.df1, residualDf) },
-      ];
-    }),
-  );
+  const classes = byClass({ varieties, locations: fit.locations, covariance }, options.classOf);
+  const f = new Map(classes.map((own) => [own.classId, classF(own, residualDf)]));
   return { ...how, residualDf, dispersion: fit.sigma ** 2 * correction, estimates, classes, f };
 }

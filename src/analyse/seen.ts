@@ -42,6 +42,8 @@ export interface SeasonSeen {
   readonly ripeningModel: RipeningModel | null;
   /** Models of yield, fruits and declared measures by trait key. */
   readonly models: ReadonlyMap<string, PlantModel>;
+  /** The same of yield and fruits on the ratio scale, which stage two takes whatever scale is published. */
+  readonly ratioModels: ReadonlyMap<string, PlantModel>;
   readonly ratings: ReadonlyMap<string, RatingModel>;
   readonly answers: ReadonlyMap<string, ReadonlyMap<string, Share>>;
 }
@@ -60,7 +62,7 @@ function plantModels(
   yields: SeasonSeen['yields'],
   settings: Settings,
   classOf: (id: string) => string,
-): ReadonlyMap<string, PlantModel> {
+): Pick<SeasonSeen, 'models' | 'ratioModels'> {
   const options = { level: settings.interval, spotCorrelation: settings.spotCorrelation };
   const models = new Map<string, PlantModel>();
   const perPlant = (of: (own: PlantingYield) => number | null): readonly Unit[] =>
@@ -72,20 +74,19 @@ function plantModels(
         : [{ planting, classId: classOf(planting.variety), y: value / planting.plants, plants: planting.plants }];
     });
   const isRatio = settings.scale === 'ratio';
+  const ratioModels = new Map<string, PlantModel>();
   const traits = [
-    ['yield', perPlant(({ grams }) => grams), isRatio ? 'gamma' : 'gaussian'],
-    ['fruits', perPlant(({ fruits }) => fruits), isRatio ? 'poisson' : 'gaussian'],
-    [
-      'early_yield',
-      season.earlyUntil === null ? [] : perPlant(({ earlyGrams }) => earlyGrams),
-      isRatio ? 'gamma' : 'gaussian',
-    ],
+    ['yield', perPlant(({ grams }) => grams), 'gamma'],
+    ['fruits', perPlant(({ fruits }) => fruits), 'poisson'],
+    ['early_yield', season.earlyUntil === null ? [] : perPlant(({ earlyGrams }) => earlyGrams), 'gamma'],
   ] as const;
   for (const [key, units, family] of traits) {
     if (units.length === 0) continue;
+    const own = { ...options, isYield: true };
     // From many zeros no effect of a block can be told: early yields are totals over plants.
-    const withBlocks = key !== 'early_yield' || !isRatio;
-    models.set(key, fitPlantModel(season, units, { ...options, family, isYield: true, withBlocks }));
+    const ratio = fitPlantModel(season, units, { ...own, family, withBlocks: key !== 'early_yield' });
+    ratioModels.set(key, ratio);
+    models.set(key, isRatio ? ratio : fitPlantModel(season, units, { ...own, family: 'gaussian', withBlocks: true }));
   }
   const measures = [...settings.traits.values()].filter((trait): trait is MeasureTrait => trait.kind === 'measure');
   for (const { key } of measures) {
@@ -96,7 +97,7 @@ function plantModels(
         fitPlantModel(season, units, { ...options, family: 'gaussian', isYield: false, withBlocks: true }),
       );
   }
-  return models;
+  return { models, ratioModels };
 }
 
 /** A variety's ripening on the clock of degree days; null where a planting's days are not covered by the weather. */
@@ -184,7 +185,7 @@ export function seasonSeen(trial: Trial, read: Season): SeasonSeen {
     else ratings.set(trait.key, fitRatings(trait as RatingTrait, scores, settings.interval));
   }
   const classOf = (id: string): string => classes.get(id) ?? 'all';
-  const models = plantModels(season, yields, settings, classOf);
+  const { models, ratioModels } = plantModels(season, yields, settings, classOf);
   const ripeningModel = modelOfRipening(season, ripening, settings, classOf);
-  return { season, varieties, yields, ripening, ripeningModel, models, ratings, answers };
+  return { season, varieties, yields, ripening, ripeningModel, models, ratioModels, ratings, answers };
 }

@@ -132,6 +132,7 @@ export function* rowsOf(from: KnownTable, isName: (text: string) => boolean = ()
     }
   }
   reportWide(widths, from);
+  if (table.openLine !== null) log.add('last-line-open', { file: table.file, line: table.openLine, column: 1 });
   if (widths.size === 0) log.add('table-without-rows', { file: table.file, line: table.header.line, column: 1 });
   reportLoneDates(from.trail, table.file, log);
 }

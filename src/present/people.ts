@@ -50,6 +50,7 @@ const GROWERS_OWN: readonly ProblemCode[] = [
   'column-unknown',
   'column-near',
   'content-unused',
+  'last-line-open',
   'photo-unreadable',
 ];
 

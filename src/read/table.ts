@@ -29,6 +29,8 @@ export interface Table {
   readonly mayHaveOddLetters: boolean;
   /** Line of the first letter that was read as Windows-1252; null where the text is Unicode. */
   readonly windowsLine: number | null;
+  /** Line of the last record where nothing ends it; null where something does. */
+  readonly openLine: number | null;
   readonly rows: () => Generator<RawRow | RecordFault>;
   readonly placeOf: (row: RawRow, column: number) => Place;
 }
@@ -79,7 +81,7 @@ type Rows = () => Generator<RawRow | RecordFault>;
 function tableOf(
   head: Head,
   rows: Rows,
-  rest: Pick<Table, 'file' | 'mayHaveDecimalMarks' | 'mayHaveOddLetters' | 'windowsLine' | 'placeOf'>,
+  rest: Pick<Table, 'file' | 'mayHaveDecimalMarks' | 'mayHaveOddLetters' | 'windowsLine' | 'openLine' | 'placeOf'>,
 ): Table | TableFault {
   const { header, above } = head;
   if (header.cells.length > MOST_COLUMNS) return { kind: 'too-many-columns', count: header.cells.length };
@@ -108,6 +110,7 @@ function openSheet(file: string, sheet: readonly SheetRow[], isHeader: HeaderTes
   if ('kind' in head) return head;
   return tableOf(head, rows, {
     file,
+    openLine: null,
     windowsLine: null,
     mayHaveDecimalMarks: sheet.some(({ cells }) => cells.some((cell) => /\d,\d|\d\.\d{3}(?!\d)/.test(cell))),
     mayHaveOddLetters: sheet.some(({ cells }) => cells.some((cell) => isOdd(cell))),
@@ -143,6 +146,7 @@ export function openTable(source: SourceFile, isHeader: HeaderTest = () => false
   if ('kind' in head) return head;
   return tableOf(head, rowsBy(delimiter), {
     file: source.path,
+    openLine: /[\r\n]$/.test(text) ? null : (text.match(/\r\n|\n|\r/g)?.length ?? 0) + 1,
     windowsLine: decoded.windowsLine,
     mayHaveDecimalMarks: (delimiter === ',' ? /"[^"\n]*\d,\d/ : /\d,\d/).test(text) || /\d\.\d{3}(?!\d)/.test(text),
     mayHaveOddLetters: isOdd(text),

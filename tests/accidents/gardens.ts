@@ -118,7 +118,8 @@ export function cleanGarden(index: number): Map<string, string> {
         const visits = Array.from({ length: 40 }, (_, k) => ripe + k * kept.every * DAY + below(2) * DAY).filter(
           (day) => day < end && (gone === null || day < gone),
         );
-        if (uniform() < 0.3) looks.push([ripe - (8 + below(6)) * DAY, [id, 'unripe']]);
+        if (uniform() < 0.3 && (kept.hasFruits || kept.hasWeights))
+          looks.push([ripe - (8 + below(6)) * DAY, [id, 'unripe']]);
         for (const day of visits) {
           const fruits = Math.round((yielded / visits.length / each) * Math.exp(0.4 * normal()));
           if (fruits < 1) continue;

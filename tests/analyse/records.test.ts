@@ -3,7 +3,7 @@ import { degreeDayClock, degreeDaysOf } from '../../src/analyse/degreeDays.ts';
 import { measureUnits } from '../../src/analyse/measures.ts';
 import { relativeVariance } from '../../src/analyse/units.ts';
 import type { Day } from '../../src/terms/day.ts';
-import { comparedIn, seenIn } from '../sites/folder.ts';
+import { check, comparedIn, seenIn } from '../sites/folder.ts';
 import type { Folder } from '../sites/folder.ts';
 
 // What the records of a planting amount to, counted by hand; rules of methods page A1, A3, A5 and A6.
@@ -211,14 +211,53 @@ describe('the first ripe fruit of a planting', () => {
     const list = of('', '2026-08-03,p1,2,,,\n2026-08-03,p2,2,,,\n', plantings, `first_ripe_from: sown\n${SEASON}`);
     expect(brief(list)).toEqual([['p1', 155, null, 244, 244]]);
   });
-  it('is watched only where somebody looked', () => {
+  it('frost and any other removal end the watch on their day, disease, pests and weakness do not', () => {
+    for (const [cause, curve] of [
+      ['frost', 135],
+      ['other', 135],
+      ['season-end', 135],
+      ['accident', 135],
+      ['disease', 164],
+      ['pest', 164],
+      ['weak', 164],
+    ] as const)
+      expect(
+        brief(
+          of('', '2026-08-03,p3,2,,,\n', `planting,variety,removed,cause\np1,one,2026-10-02,${cause}\np3,two,,\n`),
+        )[0],
+        cause,
+      ).toEqual(['p1', null, null, curve, 135]);
+  });
+  it('is watched for without a table of harvests too, of every planting with any record', () => {
+    const plantings = Array.from({ length: 16 }, (_, i) =>
+      i < 9 ? `p${i},one,,` : i < 15 ? `p${i},one,2026-10-10,frost` : `p${i},one,,`,
+    );
+    const ripe = Array.from({ length: 9 }, (_, i) => `2026-08-${String(i + 10)},p${i},first-ripe`);
+    const trial = folder({
+      plantings: `planting,variety,removed,cause\n${plantings.join('\n')}\n`,
+      more: { '2026/observations.csv': `date,planting,event\n${ripe.join('\n')}\n` },
+    });
+    const { varieties, ripening } = seenIn(trial);
+    // The last planting has no record at all: it is named, and its ripening is not known.
+    expect(varieties[0]!.ripening).toMatchObject({ ripe: 9, unripe: 6, median: { n: 15 } });
+    expect(ripening.filter((own) => own.ripe === null).map((own) => own.watchedInCurve)).toEqual(Array(6).fill(143));
+    expect(check(trial).problems.map(({ code, found }) => [code, found])).toEqual([['ripening-not-recorded', 'p15']]);
+  });
+  it('is watched only in a season in which somebody looked', () => {
     const list = seenIn(
       folder({
         plantings: PLANTINGS,
         more: { '2026/observations.csv': 'date,planting,event\n2026-07-29,p1,unripe\n2026-07-29,p2,first-flower\n' },
       }),
     ).ripening;
-    expect(list.map(({ unit }) => unit.id)).toEqual(['p1']);
+    expect(list.map(({ unit }) => unit.id)).toEqual(['p1', 'p2']);
+    const flowers = seenIn(
+      folder({
+        plantings: PLANTINGS,
+        more: { '2026/observations.csv': 'date,planting,event\n2026-07-29,p2,first-flower\n' },
+      }),
+    );
+    expect(flowers.ripening).toEqual([]);
     const totals = seenIn({
       'trial.yaml': SETTINGS,
       'varieties.csv': 'variety,class\none,a\ntwo,a\n',
@@ -275,6 +314,27 @@ describe('the ripening model where the plants say too little', () => {
       reason: 'no-spread',
     });
     expect(own.f.size).toBe(0);
+  });
+  it('gives plantings that differ by less than the looks the interval that these allow', () => {
+    const own = model(
+      'planting,variety\np1,one\np2,one\np3,two\np4,two\n',
+      '2026-08-03,p1,2\n2026-08-05,p2,2\n2026-08-24,p3,2\n2026-08-26,p4,2\n',
+      7,
+    )!;
+    // Ripe 75 and 77 days after planting out, looked at every 7: both between 70 and 75.
+    expect(own.estimates.get('one')).toEqual({
+      n: 2,
+      estimate: expect.closeTo(Math.sqrt(70 * 75), 9),
+      low: 70,
+      high: 75,
+      reason: null,
+    });
+    expect(own.estimates.get('two')).toMatchObject({ low: 91, high: 96 });
+    expect(own.dispersion).toBeNull();
+    const { varieties, estimates, covariance } = own.classes[0]!;
+    expect(varieties).toEqual(['one', 'two']);
+    // Half the interval is t(0.975, 2) = 4.3027 standard errors.
+    expect(Math.exp(estimates[0]! + 4.302653 * Math.sqrt(covariance[0]![0]!))).toBeCloseTo(75, 4);
   });
   it('counts a fruit ripe on the day of planting out as half a day', () => {
     const own = model('planting,variety\np1,one\np2,two\n', '2026-05-20,p1,2\n2026-08-03,p2,2\n')!;

@@ -63,16 +63,17 @@ describe('a season with a spread of its own', () => {
       expect(variance).toBeCloseTo((flavour.covariance[i][i] * flavour.df) / (flavour.df - 2), 8);
     });
   });
-  it('differences become logarithms by the delta rule', () => {
-    const own = k04.readings.difference.yield;
-    const found = valuesIn(folderOf(READINGS['difference']!), 'yield')!;
+  it('differences too enter as the ratio model has them', () => {
+    const blocks = { ...READINGS['blocks']!, scale: 'difference' as const };
+    const own = k04.readings.blocks.yield;
+    const found = valuesIn(folderOf(blocks), 'yield')!;
     for (const one of Object.values<Results>(own.classes))
       one.varieties.forEach((variety: string, i: number) => {
         const value = found.values.find((each) => each.variety === variety)!;
-        expect(value.theta).toBeCloseTo(Math.log(one.estimate[i]), 8);
-        expect(value.variance).toBeCloseTo(((one.se[i] / one.estimate[i]) ** 2 * own.df) / (own.df - 2), 8);
+        expect(value.theta).toBeCloseTo(one.working[i], 8);
+        expect(value.variance).toBeCloseTo((one.se[i] ** 2 * own.df) / (own.df - 2), 8);
       });
-    expect(found.unitVariance).toBeCloseTo((own.cv / 100) ** 2, 8);
+    expect(found.unitVariance).toBeCloseTo(own.dispersion, 8);
   });
   it('a measure has the spread of its varieties’ means as prior scale', () => {
     const own = k04.readings.blocks.length;

@@ -51,7 +51,7 @@ function accidents(each: number): void {
       total.cases++;
       if (fate === 'silent') silent.push(`${changed.path} ${tries}`);
     }
-    const part = fates.told / Math.max(1, fates.told + fates.silent);
+    const part = fates.silent === 0 ? 1 : fates.told / (fates.told + fates.silent);
     if (accident.isSeen) {
       total.seen += fates.told + fates.silent;
       total['seen and told'] += fates.told;

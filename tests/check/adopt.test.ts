@@ -123,8 +123,8 @@ describe('what is written', () => {
     );
     const csv = made
       .get(2026)!
-      .map((row) => row.map((cell) => (cell.includes(',') ? `"${cell}"` : cell)).join(','))
-      .join('\n');
+      .map((row) => `${row.map((cell) => (cell.includes(',') ? `"${cell}"` : cell)).join(',')}\n`)
+      .join('');
     expect(
       codes({
         'trial.yaml': 'title: A\nseasons: {2026: {harvests: complete}}\n',

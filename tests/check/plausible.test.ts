@@ -176,8 +176,9 @@ describe('measures', () => {
     expect(found(lengths((cm) => cm, head))).toContain('measures-unlike-seasons 2026/measurements.csv:-:-');
   });
   it('sorted by themselves are of no variety', () => {
-    const sorted = lengths((cm) => cm)
-      ['2026/measurements.csv']!.trim()
+    const sheet = lengths((cm) => cm)['2026/measurements.csv']!;
+    const sorted = sheet
+      .trim()
       .split('\n')
       .slice(1)
       .map((row) => Number(row.split(',')[2]))

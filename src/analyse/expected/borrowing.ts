@@ -11,7 +11,9 @@ export interface PooledCounts {
 }
 
 export function pooledCounts(seasons: readonly SeasonSeen[]): PooledCounts | null {
-  const known = seasons.flatMap(({ models }) => models.get('fruits') ?? []).filter(({ counts }) => counts !== null);
+  const known = seasons
+    .flatMap(({ ratioModels }) => ratioModels.get('fruits') ?? [])
+    .filter(({ counts }) => counts !== null);
   const pooled = (of: (model: PlantModel) => number | null): number | null =>
     pooledVariance(known.map((model) => ({ variance: of(model), df: model.residualDf })));
   const dispersion = pooled((model) => model.dispersion);

@@ -1,5 +1,6 @@
 import { choleskyFactor, solveLower, solveUpper } from '../../numerics/cholesky.ts';
 import type { Cholesky } from '../../numerics/cholesky.ts';
+import { gaussLegendre } from '../../numerics/gaussLegendre.ts';
 
 /** One variety's estimate of a trait in one season, on the working scale. */
 export interface SeasonValue {
@@ -150,40 +151,46 @@ interface Box {
   readonly to: readonly [number, number];
 }
 
-/** Log densities at the middles of n × n cells of a box. */
-function evaluate(density: (v: number, w: number) => number, { from, to }: Box, n: number) {
-  const cells: { between: number; withSeason: number; log: number; i: number; j: number }[] = [];
-  for (let i = 0; i < n; i++) {
-    const between = from[0] + ((i + 0.5) * (to[0] - from[0])) / n;
-    for (let j = 0; j < n; j++) {
-      const withSeason = from[1] + ((j + 0.5) * (to[1] - from[1])) / n;
-      cells.push({ between, withSeason, log: density(between, withSeason), i, j });
-    }
-  }
-  return cells;
+/** A node of the grid with its log density, and the logarithm of the weight of its place. */
+interface Node extends Pick<SpreadCell, 'between' | 'withSeason'> {
+  readonly log: number;
+  readonly logPlace: number;
 }
 
-/** The part of the box that holds the posterior, a cell to spare on every side. */
-function narrowed({ from, to }: Box, cells: ReturnType<typeof evaluate>, n: number): Box {
+/** Log densities at the nodes of a rule along each side of a box. */
+function evaluate(density: (v: number, w: number) => number, { from, to }: Box, points: number): readonly Node[] {
+  const { nodes, weights } = gaussLegendre(points);
+  return nodes.flatMap((p, i) =>
+    nodes.map((q, j): Node => {
+      const between = from[0] + p * (to[0] - from[0]);
+      const withSeason = from[1] + q * (to[1] - from[1]);
+      return { between, withSeason, log: density(between, withSeason), logPlace: Math.log(weights[i]! * weights[j]!) };
+    }),
+  );
+}
+
+/** The part of the box that holds the posterior, the nodes next to it included. */
+function narrowed({ from, to }: Box, cells: readonly Node[]): Box {
   const top = Math.max(...cells.map(({ log }) => log));
   const kept = cells.filter(({ log }) => log > top - NEGLIGIBLE);
-  const ends = (axis: 0 | 1, of: (cell: (typeof cells)[number]) => number): readonly [number, number] => {
-    const width = (to[axis] - from[axis]) / n;
+  const ends = (axis: 0 | 1, of: (cell: Node) => number): readonly [number, number] => {
+    const places = [from[axis], ...new Set(cells.map(of)), to[axis]].toSorted((a, b) => a - b);
     const [first, last] = [Math.min(...kept.map(of)), Math.max(...kept.map(of))];
-    return [from[axis] + Math.max(0, first - 1) * width, from[axis] + Math.min(n, last + 2) * width];
+    return [places.findLast((place) => place < first)!, places.find((place) => place > last)!];
   };
-  const [v, w] = [ends(0, ({ i }) => i), ends(1, ({ j }) => j)];
+  const [v, w] = [ends(0, ({ between }) => between), ends(1, ({ withSeason }) => withSeason)];
   return { from: [v[0], w[0]], to: [v[1], w[1]] };
 }
 
 /**
- * Posterior of σ_v ~ half-normal(A) and σ_w ~ half-normal(A/2), variances shared over classes, on a grid of midpoints
- * that is drawn closer about the posterior until it fills the grid. No chains, no tuning: the same bytes every run.
+ * Posterior of σ_v ~ half-normal(A) and σ_w ~ half-normal(A/2), variances shared over classes, by
+ * Gauss-Legendre quadrature on a box that is drawn closer about the posterior until it fills it. No chains, no tuning:
+ * the same bytes every run.
  *
  * @param classes     every class's values of the trait
  * @param priorScale  A, working scale, > 0
- * @param points      grid points along each axis
- * @returns           cells with a weight above a millionth of the largest; weights sum to 1
+ * @param points      nodes along each axis
+ * @returns           cells with a weight above 1e-8 of the largest; weights sum to 1
  * @source methods page B; Gelman (2006) Bayesian Anal. 1:515 for the priors
  */
 export function spreadPosterior(
@@ -199,16 +206,17 @@ export function spreadPosterior(
   let box: Box = { from: [0, 0], to: [8 * priorScale, 4 * priorScale] };
   let cells = evaluate(density, box, points);
   for (let pass = 0; pass < PASSES; pass++) {
-    const next = narrowed(box, cells, points);
+    const next = narrowed(box, cells);
     const kept = (axis: 0 | 1): number => (next.to[axis] - next.from[axis]) / (box.to[axis] - box.from[axis]);
     if (kept(0) * kept(1) > 0.6) break;
     box = next;
     cells = evaluate(density, box, points);
   }
-  const top = Math.max(...cells.map(({ log }) => log));
+  const mass = ({ log, logPlace }: Node): number => log + logPlace;
+  const top = Math.max(...cells.map(mass));
   const kept = cells
-    .map((cell) => ({ ...cell, weight: Math.exp(cell.log - top) }))
-    .filter(({ weight }) => weight > 1e-6);
+    .map((cell) => ({ ...cell, weight: Math.exp(mass(cell) - top) }))
+    .filter(({ weight }) => weight > 1e-8);
   const sum = kept.reduce((total, { weight }) => total + weight, 0);
   return kept.map(({ between, withSeason, weight }) => ({ between, withSeason, weight: weight / sum }));
 }

@@ -47,22 +47,15 @@ export function worksOnLogs(key: string): boolean {
   return isLogTrait(key);
 }
 
-function onWorkingScale(model: PlantModel, isLog: boolean) {
-  const found = new Map<string, { theta: number; variance: number }>();
-  for (const { varieties, estimates, covariance } of model.classes) {
-    varieties.forEach((variety, i) => {
-      const [estimate, own] = [estimates[i]!, covariance[i]![i]!];
-      if (!isLog || model.family !== 'gaussian') found.set(variety, { theta: estimate, variance: own });
-      else if (estimate > 0) found.set(variety, { theta: Math.log(estimate), variance: own / estimate ** 2 });
-    });
-  }
-  return found;
-}
-
-/** Variance of one plant (of one fruit counted under a Poisson model) relative to the mean. */
-function relativeSpread({ family, dispersion, cvPercent, residualDf }: PlantModel, isLog: boolean): SeasonSpread {
-  const relative = cvPercent === null ? null : (cvPercent / 100) ** 2;
-  return { variance: isLog && family === 'gaussian' ? relative : dispersion, df: residualDf };
+/** Estimates with their squared standard errors, working scale. */
+function onWorkingScale({
+  classes,
+}: Pick<PlantModel, 'classes'>): ReadonlyMap<string, { theta: number; variance: number }> {
+  return new Map(
+    classes.flatMap(({ varieties, estimates, covariance }) =>
+      varieties.map((variety, i) => [variety, { theta: estimates[i]!, variance: covariance[i]![i]! }] as const),
+    ),
+  );
 }
 
 function plantResults(
@@ -71,10 +64,10 @@ function plantResults(
   classOf: (variety: string) => string,
   pooled: PooledCounts | null,
 ): SeasonPart {
-  const model = seen.models.get(key);
+  const model = seen.ratioModels.get(key) ?? seen.models.get(key);
   if (!model) return NONE;
   const isLog = isLogTrait(key);
-  const working = onWorkingScale(model, isLog);
+  const working = onWorkingScale(model);
   const amountOf = (id: string): number | null => {
     const own = seen.yields.get(id);
     return (key === 'fruits' ? own?.fruits : own?.grams) ?? null;
@@ -114,17 +107,13 @@ function plantResults(
       },
     ];
   });
-  return { results, spreads: [relativeSpread(model, isLog)] };
+  return { results, spreads: [{ variance: model.dispersion, df: model.residualDf }] };
 }
 
 function ripeningResults(seen: SeasonSeen, classOf: (variety: string) => string): SeasonPart {
   const model = seen.ripeningModel;
   if (!model) return NONE;
-  const working = new Map(
-    model.classes.flatMap(({ varieties, estimates, covariance }) =>
-      varieties.map((variety, i) => [variety, { theta: estimates[i]!, variance: covariance[i]![i]! }] as const),
-    ),
-  );
+  const working = onWorkingScale(model);
   const year = seen.season.year;
   const results = [...model.estimates].flatMap(([variety, { estimate }]): readonly SeasonResult[] => {
     const watched = seen.ripening.filter(

@@ -74,10 +74,13 @@ export function markedValues(
   declared: DeclaredTrait | undefined,
   { results, spreads, counts }: TraitResults,
 ): TraitValues | null {
+  if (results.length === 0) return null;
   const pooled = pooledVariance(spreads);
+  // A measure of nothing is not assumed to be without error.
+  const typical = mean(results.map(({ theta }) => Math.abs(theta ?? 0))) || 1;
   const values = results.flatMap((own): readonly MarkedValue[] => {
     const { year, variety, classId, isLaterThan } = own;
-    const unit = pooled ?? assumedVariance(trait, declared, own.theta ?? 0);
+    const unit = pooled ?? assumedVariance(trait, declared, own.theta || typical);
     const borrowed = unit / Math.max(own.units, 1e-9);
     const mark: ValueMark = own.variance !== null ? 'own' : pooled === null ? 'assumed' : 'borrowed';
     if (own.theta === null) {
@@ -88,13 +91,11 @@ export function markedValues(
       const theta = own.theta + Math.sqrt(unit);
       return [{ year, variety, classId, theta, variance: borrowed, mark: 'later-than' }];
     }
-    // A variance of nothing cannot be divided by.
-    const variance = Math.max(own.variance ?? borrowed, 1e-12);
-    return [{ year, variety, classId, theta: own.theta, variance, mark }];
+    return [{ year, variety, classId, theta: own.theta, variance: own.variance ?? borrowed, mark }];
   });
   if (values.length === 0) return null;
   const answered = results.filter(({ variance }) => variance !== null).map(({ variance, units }) => variance! * units);
-  const assumed = assumedVariance(trait, declared, mean(values.map(({ theta }) => theta)));
+  const assumed = assumedVariance(trait, declared, mean(values.map(({ theta }) => theta)) || typical);
   const unitVariance = pooled ?? (declared?.kind === 'yes-no' && answered.length > 0 ? mean(answered) : assumed);
   const usualUnits = median(results.map(({ units }) => units));
   const priorScale = priorScaleOf(trait, declared, values);

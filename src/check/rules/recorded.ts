@@ -29,9 +29,49 @@ export function hasUndatedRipening({ pickings }: Pick<Planting, 'pickings'>): bo
   return ripe.length > 0 && ripe.every(({ day }) => day === null);
 }
 
+/** True in a season in which anybody recorded ripening: harvests, a dated picking of ripe fruit, a look, a first ripe day. */
+export function isRipeningRecorded({ ripeningUnits, hasHarvests }: Season): boolean {
+  if (hasHarvests) return true;
+  return ripeningUnits.some(
+    ({ events, pickings, totals }) =>
+      (totals !== null && totals.firstRipe !== null) ||
+      events.some(({ event }) => event === 'first-ripe' || event === 'unripe') ||
+      pickings.some(({ day, ripe }) => day !== null && gaveSomething(ripe)),
+  );
+}
+
+/**
+ * True for a planting of which it is known when it ripened, or that it did not while it stood: in a season in which
+ * ripening was recorded every planting with a record of its own, a removal among them; not one whose ripe fruit has no
+ * date.
+ */
+export function isRipeningKnown(planting: Planting, season: Season, isRecorded: boolean): boolean {
+  const { events, pickings, totals, removed } = planting;
+  if ((totals !== null && totals.firstRipe !== null) || events.some(({ event }) => event === 'first-ripe')) return true;
+  if (!isRecorded || hasUndatedRipening(planting)) return false;
+  const isComplete = totals === null && season.hasHarvests && season.harvestsComplete;
+  return isComplete || pickings.length > 0 || events.length > 0 || removed !== null;
+}
+
+/** Warns, where no table of harvests does, of plantings of which nothing is known in a season that recorded ripening. */
+function reportRipeningUnknown(season: Season, { log }: CheckContext): void {
+  if (season.hasHarvests || !isRipeningRecorded(season)) return;
+  const unknown = season.ripeningUnits.filter(
+    (planting) => planting.cause !== 'accident' && !isRipeningKnown(planting, season, true),
+  );
+  if (unknown.length > 0)
+    log.add(
+      'ripening-not-recorded',
+      unknown.map(({ place }) => place),
+      unknown.map(({ id }) => id).join(', '),
+    );
+}
+
 /** Warns of plantings without pickings in a season with harvests, where nothing says that they gave nothing. */
-export function reportNotRecorded(season: Season, { log }: CheckContext): void {
+export function reportNotRecorded(season: Season, context: CheckContext): void {
+  reportRipeningUnknown(season, context);
   if (!season.hasHarvests) return;
+  const { log } = context;
   // Who only counts fruit leaves no weight out.
   const isWeighed = season.yieldUnits.some(({ pickings }) =>
     pickings.some(({ ripe, green }) => ripe.grams + green.grams + ripe.gramsOpen + green.gramsOpen > 0),

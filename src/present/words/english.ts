@@ -830,6 +830,11 @@ export const english = {
       'a row a record',
       'add the records, or delete the file where there are none',
     ],
+    'last-line-open': [
+      'the last line has no end: the file may have been cut short',
+      'a line end after the last record',
+      'look whether the last record is whole, and save the file again',
+    ],
     'letter-lost': [
       'a letter was lost when the file passed from one encoding to another',
       'the letter itself where � stands',
@@ -1258,6 +1263,11 @@ export const english = {
       'ripe fruit was picked, but without a date: when it ripened is not known',
       'a date beside a ripe picking, or an event first-ripe',
       'write the date of the first ripe fruit, or leave its ripening out',
+    ],
+    'ripening-not-recorded': [
+      'nothing is recorded of this planting, in a season in which ripening was',
+      'a first ripe day, a look, or when and why it was removed',
+      'add what is known; until then it does not enter the days to first ripe fruit',
     ],
     'fruits-not-recorded': [
       'some pickings were weighed but not counted; the planting has no number of fruits',

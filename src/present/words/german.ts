@@ -855,6 +855,11 @@ export const german: Words = {
       'eine Zeile je Eintrag',
       'die Einträge ergänzen oder die Datei löschen, wo es keine gibt',
     ],
+    'last-line-open': [
+      'die letzte Zeile hat kein Ende: Die Datei könnte abgeschnitten sein',
+      'ein Zeilenende nach dem letzten Eintrag',
+      'nachsehen, ob der letzte Eintrag vollständig ist, und die Datei neu speichern',
+    ],
     'letter-lost': [
       'beim Umwandeln der Datei ging ein Buchstabe verloren',
       'der Buchstabe selbst, wo � steht',
@@ -1323,6 +1328,11 @@ export const german: Words = {
       'reife Früchte wurden geerntet, aber ohne Datum: wann sie reiften, ist nicht bekannt',
       'ein Datum bei einer reifen Ernte oder ein Ereignis first-ripe',
       'das Datum der ersten reifen Frucht eintragen oder ihre Reife auslassen',
+    ],
+    'ripening-not-recorded': [
+      'von dieser Pflanzung ist nichts notiert, in einer Saison, in der die Reife notiert wurde',
+      'ein Tag der ersten Reife, eine Kontrolle oder wann und warum sie entfernt wurde',
+      'ergänzen, was bekannt ist; bis dahin zählt sie nicht bei den Tagen bis zur ersten reifen Frucht',
     ],
     'fruits-not-recorded': [
       'einige Ernten wurden gewogen, aber nicht gezählt; die Pflanzung hat keine Fruchtzahl',
