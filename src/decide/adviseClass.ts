@@ -1,53 +1,11 @@
-import type { ExpectedTrait, ExpectedVariety } from '../analyse/expected/expectedTrait.ts';
-import type { ClassCase, Goal, TraitCase, VerdictSettings } from './cases.ts';
+import { EXPECTED, varietyAdvice, weightingsOf } from './adviseVariety.ts';
+import type { Run, TraitForecast, VarietyAdvice } from './adviseVariety.ts';
+import type { ClassCase, Goal, VerdictSettings } from './cases.ts';
 import { openDraws } from './draws.ts';
 import { pointRange } from './points.ts';
 import type { PointRange } from './points.ts';
-import { chanceToSettle } from './settling.ts';
 import { simulateClass } from './simulate.ts';
 import type { DrawnTrait, Simulated } from './simulate.ts';
-import { isOnTheEdge, verdictOf } from './verdict.ts';
-import type { Verdict } from './verdict.ts';
-
-/** A trait with its posterior; the varieties are needed only for what would settle a verdict. */
-export interface TraitForecast {
-  readonly own: TraitCase;
-  readonly expected: Pick<ExpectedTrait, 'cells' | 'between' | 'withSeason'> & {
-    readonly classes: readonly {
-      readonly classId: string;
-      readonly classMean: number;
-      readonly varieties: readonly Pick<ExpectedVariety, 'variety' | 'variance'>[];
-    }[];
-  };
-}
-
-/** What a trait does for or against a variety. */
-export interface Reason {
-  readonly trait: string;
-  /** Points of the score that the variety is ahead of the bar by this trait. */
-  readonly effect: number;
-}
-
-/** A verdict that another weight would turn. */
-export interface Fragile {
-  readonly trait: string;
-  readonly factor: 0.5 | 2;
-  readonly verdict: Verdict;
-}
-
-export interface VarietyAdvice {
-  readonly variety: string;
-  readonly verdict: Verdict;
-  readonly share: number;
-  readonly above: number;
-  readonly isOnTheEdge: boolean;
-  readonly untested: boolean;
-  readonly reasons: readonly Reason[];
-  readonly fragile: readonly Fragile[];
-  /** For "try again": which limit is nearer, and the chance that one more season with so many plants settles it. */
-  readonly leans: 'up' | 'down' | null;
-  readonly settles: readonly { readonly plants: number; readonly chance: number }[];
-}
 
 /** One goal with the range its points run over. */
 export interface GoalRange extends Goal {
@@ -66,14 +24,14 @@ export interface ClassAdvice {
   readonly goals: readonly GoalRange[];
   /** In order of share. */
   readonly varieties: readonly VarietyAdvice[];
-  /** Fills the spots in order of share; a variety that is to be dropped leaves its spot to a newcomer. */
+  /** Fills the spots in order of share with what is expected at or above the bar; other spots are for newcomers. */
   readonly list: readonly string[];
   readonly expectedRight: number;
-  /** Points of the score that the list is expected to give above as many newcomers, a variety. */
-  readonly gain: number;
+  /** Spots that the list leaves to newcomers. */
+  readonly newcomerSpots: number;
+  /** Points of the score that the list is expected to give above as many newcomers, a variety; null where none. */
+  readonly gain: number | null;
 }
-
-const PLANTS = [1, 3, 6] as const;
 
 function drawnTraits(own: ClassCase, traits: ReadonlyMap<string, TraitForecast>, seed: number) {
   const limited = own.must.map(({ trait }) => trait).filter((trait) => !own.goals.some((goal) => goal.trait === trait));
@@ -89,85 +47,6 @@ function drawnTraits(own: ClassCase, traits: ReadonlyMap<string, TraitForecast>,
     drawn.push({ trait: forecast.own, draws, range: goal ? pointRange(goal, basis) : null });
   }
   return drawn;
-}
-
-/** The class's own weights, then each weight halved and doubled. */
-function weightingsOf(goals: readonly Goal[]) {
-  const base = goals.map(({ weight }) => weight);
-  const changed = goals.flatMap(({ trait }, g) =>
-    ([0.5, 2] as const).map((factor) => ({ trait, factor, weights: base.map((w, i) => (i === g ? w * factor : w)) })),
-  );
-  return { changed, weights: [base, ...changed.map(({ weights }) => weights)] };
-}
-
-function expectedOf({ expected }: TraitForecast, classId: string, variety: string) {
-  return expected.classes.find((own) => own.classId === classId)?.varieties.find((own) => own.variety === variety);
-}
-
-/** A class's simulated seasons with what they were drawn from. */
-interface Run {
-  readonly own: ClassCase;
-  readonly traits: ReadonlyMap<string, TraitForecast>;
-  readonly settings: VerdictSettings;
-  readonly simulated: Simulated;
-  readonly changed: ReturnType<typeof weightingsOf>['changed'];
-  readonly withDetail: boolean;
-}
-
-/** The chance to settle with 1, 3 and 6 plants. */
-function settlesOf({ own, traits, settings, simulated }: Run, i: number, share: number): VarietyAdvice['settles'] {
-  const total = own.goals.reduce((sum, { weight }) => sum + weight, 0);
-  return PLANTS.map((plants) => {
-    const learning = own.goals.map(({ trait, weight }, g) => {
-      const forecast = traits.get(trait)!;
-      const { variance, perPlant } = forecast.own.nextSeason;
-      return {
-        slope: (weight / total) * simulated.sums.slope[g]![i]!,
-        variance: expectedOf(forecast, own.classId, own.competitors[i]!.id)!.variance,
-        noise: forecast.expected.withSeason ** 2 + variance[own.classId]! * (perPlant ? 1 / plants + own.together : 1),
-      };
-    });
-    return { plants, chance: chanceToSettle(share, simulated.sums.marginVariance[i]!, learning, settings) };
-  });
-}
-
-/** What a trait does for a variety against the bar, in points of the score, largest first. */
-function reasonsOf({ own, simulated: { sums } }: Run, i: number): readonly Reason[] {
-  const total = own.goals.reduce((sum, { weight }) => sum + weight, 0);
-  return own.goals
-    .map(({ trait, weight }, g) => ({
-      trait,
-      effect: (weight / total) * (sums.points[g]![i]! - sums.barPoints[g]!),
-    }))
-    .toSorted((a, b) => Math.abs(b.effect) - Math.abs(a.effect));
-}
-
-function varietyAdvice(run: Run, i: number): VarietyAdvice {
-  const { own, settings, simulated, changed } = run;
-  const competitor = own.competitors[i]!;
-  const shares = simulated.counts.map(
-    ({ earned, above }) => [earned[i]! / settings.simulations, above[i]! / settings.simulations] as const,
-  );
-  const [share, above] = shares[0]!;
-  const verdict = verdictOf(share, above, settings, competitor);
-  const fragile = changed.flatMap(({ trait, factor }, k): readonly Fragile[] => {
-    const turned = verdictOf(...shares[k + 1]!, settings, competitor);
-    return turned === verdict ? [] : [{ trait, factor, verdict: turned }];
-  });
-  const isOpen = verdict === 'try-again';
-  const isAlone = own.competitors.filter(({ competes }) => competes).length === 1;
-  return {
-    variety: competitor.id,
-    verdict,
-    share,
-    above,
-    isOnTheEdge: isOnTheEdge(share, above, settings),
-    untested: competitor.untested,
-    reasons: reasonsOf(run, i),
-    fragile,
-    leans: isOpen && !isAlone ? (share >= (settings.keepFrom + settings.dropBelow) / 2 ? 'up' : 'down') : null,
-    settles: isOpen && run.withDetail ? settlesOf(run, i, share) : [],
-  };
 }
 
 function goalRanges(own: ClassCase, drawn: readonly DrawnTrait[], { sums }: Simulated): readonly GoalRange[] {
@@ -199,13 +78,24 @@ export function adviseClass(
   const drawn = drawnTraits(own, traits, settings.seed);
   const { changed, weights } = weightingsOf(own.goals);
   const simulated = simulateClass(own, drawn, withDetail ? weights : weights.slice(0, 1), settings);
-  const run: Run = { own, traits, settings, simulated, changed: withDetail ? changed : [], withDetail };
+  const asked = own.competitors.filter(({ competes, wanted }) => competes && wanted === 'yes').map(({ id }) => id);
+  const wanted = new Set(asked.length <= own.spots ? asked : []);
+  const run: Run = { own, traits, settings, simulated, changed: withDetail ? changed : [], withDetail, wanted };
   const ordered = own.competitors
     .flatMap(({ competes }, i) => (competes ? [varietyAdvice(run, i)] : []))
     .toSorted((a, b) => b.share - a.share || (a.variety < b.variety ? -1 : 1));
-  const listed = ordered.filter(({ verdict }) => verdict !== 'drop').slice(0, own.spots);
   const at = new Map(own.competitors.map(({ id }, i) => [id, i]));
+  const isListed = ({ variety, verdict, above }: VarietyAdvice): boolean =>
+    verdict === 'keep' ||
+    (verdict !== 'drop' && above >= EXPECTED && own.competitors[at.get(variety)!]!.wanted !== 'no');
+  // What is kept has its spot, in order of share; then what is expected to reach the bar.
+  const fit = ordered.filter(isListed);
+  const listed = [
+    ...fit.filter(({ verdict }) => verdict === 'keep'),
+    ...fit.filter(({ verdict }) => verdict !== 'keep'),
+  ].slice(0, own.spots);
   const gains = listed.map(({ variety }) => simulated.sums.gain[at.get(variety)!]!);
+  const gain = gains.reduce((sum, one) => sum + one, 0) / Math.max(1, gains.length);
   return {
     classId: own.classId,
     spots: own.spots,
@@ -214,6 +104,7 @@ export function adviseClass(
     varieties: ordered,
     list: listed.map(({ variety }) => variety),
     expectedRight: listed.reduce((sum, { share }) => sum + share, 0),
-    gain: gains.length > 0 ? gains.reduce((sum, gain) => sum + gain, 0) / gains.length : 0,
+    newcomerSpots: own.spots - listed.length,
+    gain: gain > 0 ? gain : null,
   };
 }

@@ -3,7 +3,7 @@ import type { ClassSettings } from '../terms/settings.ts';
 import type { Trial, Variety } from '../terms/trial.ts';
 
 /** Why a variety that was grown is no candidate for a spot. */
-export type NoCandidate = 'retired' | 'early-line' | 'followed-by-descendant';
+export type NoCandidate = 'retired' | 'early-line' | 'followed-by-descendant' | 'untried';
 
 const FIXED_FROM = 5;
 

@@ -40,6 +40,10 @@ export interface Competitor {
   readonly untested: boolean;
   /** A limit that its counted fruit shows to be missed. */
   readonly missed: boolean;
+  /** Traits whose limits its counted fruit decides, whatever else is known of them. */
+  readonly counted: readonly string[];
+  /** What those who tasted or grew it last said of growing it again; null where they differed or nobody said. */
+  readonly wanted: 'yes' | 'no' | null;
 }
 
 export interface ClassCase {

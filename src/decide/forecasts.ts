@@ -43,7 +43,9 @@ function nextSeasonOf(
 function traitsThatCount({ settings }: Trial): readonly string[] {
   const traits = new Set<string>();
   for (const id of settings.classes.keys()) {
-    for (const trait of weightsOf(id, settings).weights.keys()) traits.add(trait);
+    const { weights, areDefault } = weightsOf(id, settings);
+    for (const trait of weights.keys()) traits.add(trait);
+    if (areDefault) traits.add('fruits');
     for (const { trait } of mustOf(id, settings)) traits.add(trait);
   }
   traits.add('again');

@@ -26,6 +26,8 @@ export function weightsOf(
 export interface ClassGoals {
   readonly goals: readonly Goal[];
   readonly areDefault: boolean;
+  /** Fruits stand in for the yield, which was hardly weighed. */
+  readonly countsOnly: boolean;
   /** Goals that nobody recorded in the class: they do not enter the score. */
   readonly unrecorded: readonly string[];
 }
@@ -38,7 +40,14 @@ export function goalsOf(classId: string, settings: Settings, traits: ReadonlyMap
   const { weights, areDefault } = weightsOf(classId, settings);
   const isRecorded = (trait: string): boolean =>
     traits.get(trait)?.values.some((value) => value.classId === classId) ?? false;
-  const recorded = [...weights].filter(([trait]) => isRecorded(trait));
+  // Who counts fruits and hardly weighs has their number in place of the yield.
+  const count = (trait: string): number =>
+    traits.get(trait)?.values.filter((value) => value.classId === classId).length ?? 0;
+  const countsOnly = areDefault && count('fruits') > 2 * count('yield');
+  const meant = [...weights].map(
+    ([trait, weight]) => [countsOnly && trait === 'yield' ? 'fruits' : trait, weight] as const,
+  );
+  const recorded = meant.filter(([trait]) => isRecorded(trait));
   if (recorded.length === 0 && areDefault && isRecorded('again')) recorded.push(['again', 1]);
   const goals = recorded.map(([trait, weight]): Goal => {
     const ranges = settings.ranges.get(trait);
@@ -47,7 +56,12 @@ export function goalsOf(classId: string, settings: Settings, traits: ReadonlyMap
     // The points of a share are the share itself.
     return { trait, weight, good: range?.good ?? (share ? 1 : null), bad: range?.bad ?? (share ? 0 : null) };
   });
-  return { goals, areDefault, unrecorded: areDefault ? [] : [...weights.keys()].filter((trait) => !isRecorded(trait)) };
+  return {
+    goals,
+    areDefault,
+    countsOnly,
+    unrecorded: areDefault ? [] : [...weights.keys()].filter((trait) => !isRecorded(trait)),
+  };
 }
 
 /** Limits of a class, in the order of trial.yaml. */

@@ -19,9 +19,23 @@ function counted(seasons: readonly SeasonSeen[], variety: string, key: Counted):
 
 const isCounted = (trait: string): trait is Counted => (countedShares as readonly string[]).includes(trait);
 
+/** A limit that counted fruit or plants decide. */
+export interface CountedLimit {
+  readonly trait: string;
+  readonly k: number;
+  readonly n: number;
+  /** Largest share that keeps the limit. */
+  readonly limit: number;
+  readonly outcome: 'kept' | 'missed' | 'open';
+}
+
+export interface Limits extends Pick<Competitor, 'untested' | 'missed' | 'counted'> {
+  readonly counts: readonly CountedLimit[];
+}
+
 /**
  * What a variety's records say of the limits that must not be missed: a limit on something never recorded is not
- * tested; where fruit was counted, the upper limit of k of n has to keep the limit.
+ * tested; where fruit was counted, k of n decides alone: its upper limit has to keep the limit.
  *
  * @source methods page C
  */
@@ -31,8 +45,9 @@ export function limitsOf(
   must: readonly MustLimit[],
   traits: ReadonlyMap<string, TraitValues>,
   { interval, verdicts }: Pick<Settings, 'interval' | 'verdicts'>,
-): Pick<Competitor, 'untested' | 'missed'> {
-  let [untested, missed] = [false, false];
+): Limits {
+  let untested = false;
+  const counts: CountedLimit[] = [];
   for (const { trait, atMost } of must) {
     const found = counted(seasons, variety, isCounted(trait) ? trait : 'hot');
     const isTold = found !== null && atMost !== null && (isCounted(trait) || trait === 'heat');
@@ -43,8 +58,10 @@ export function limitsOf(
     // A limit on heat itself says nothing of how many fruit may be hot: as many as a keep may fail in.
     const limit = isCounted(trait) ? atMost : 1 - verdicts.keepFrom;
     const [low, high] = wilsonInterval(...found, interval);
-    if (low > limit) missed = true;
-    else if (high > limit) untested = true;
+    const outcome = low > limit ? 'missed' : high > limit ? 'open' : 'kept';
+    if (outcome === 'open') untested = true;
+    counts.push({ trait, k: found[0], n: found[1], limit, outcome });
   }
-  return { untested, missed };
+  const missed = counts.some(({ outcome }) => outcome === 'missed');
+  return { untested, missed, counted: counts.map(({ trait }) => trait), counts };
 }

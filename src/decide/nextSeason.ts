@@ -10,12 +10,24 @@ import { forecastsOf } from './forecasts.ts';
 import type { Forecast } from './forecasts.ts';
 import { goalsOf, mustOf } from './goals.ts';
 import { limitsOf } from './must.ts';
+import type { CountedLimit } from './must.ts';
 
 /** What a verdict rests on, where that is one-sided. */
 export interface Basis {
   readonly onlyContainers: boolean;
   readonly onlyTopped: boolean;
   /** The last season in which it was grown. */
+  /** What was said of growing it again when it was last asked, by everyone who answered; null where they differed. */
+  readonly said: {
+    readonly answer: 'yes' | 'no';
+    readonly n: number;
+    readonly year: number;
+    readonly seasons: number;
+  } | null;
+  /** The last season in which it was grown, if it gave nothing then. */
+  readonly gaveNothing: number | null;
+  /** The same if no planting of it ripened. */
+  readonly neverRipe: number | null;
   readonly lastGrown: number;
   readonly seasons: number;
 }
@@ -26,6 +38,8 @@ export interface ClassOutcome {
   /** Null where nothing that counts was recorded, or nobody competes. */
   readonly advice: ClassAdvice | null;
   readonly goalsAreDefault: boolean;
+  /** Fruits stand in for the yield, which was hardly weighed. */
+  readonly countsOnly: boolean;
   readonly unrecorded: readonly string[];
   readonly excluded: readonly { readonly variety: string; readonly why: NoCandidate }[];
   /** The bar was to be the check variety, but it has no records. */
@@ -33,6 +47,8 @@ export interface ClassOutcome {
   /** Most varieties have two seasons or more: newcomers look better than they are. */
   readonly mostlySurvivors: boolean;
   readonly basis: ReadonlyMap<string, Basis>;
+  /** Limits that counted fruit decide, by variety. */
+  readonly limits: ReadonlyMap<string, readonly CountedLimit[]>;
 }
 
 /** Advice on the season after the last one recorded. */
@@ -42,13 +58,43 @@ export interface NextSeason {
   readonly classes: readonly ClassOutcome[];
 }
 
+/** How many seasons in a row everyone said the same of growing a variety again, up to the last answers. */
+function saidOf(grown: readonly SeasonSeen[], variety: string): Basis['said'] {
+  const asked = grown.flatMap(({ season, answers }) => {
+    const share = answers.get('again')?.get(variety);
+    return share && share.n > 0 ? [{ year: season.year, ...share }] : [];
+  });
+  const last = asked.at(-1);
+  if (!last || (last.k > 0 && last.k < last.n)) return null;
+  const answer = last.k === 0 ? 'no' : 'yes';
+  const isSame = ({ k, n }: { readonly k: number; readonly n: number }): boolean => k === (answer === 'no' ? 0 : n);
+  const other = asked.toReversed().findIndex((own) => !isSame(own));
+  return { answer, n: last.n, year: last.year, seasons: other < 0 ? asked.length : other };
+}
+
+/** So many seasons of nothing but yes are a wish to be kept; one no of all is enough. */
+const SEASONS_WANTED = 3;
+
+function wantedOf({ said }: Basis): 'yes' | 'no' | null {
+  if (said === null) return null;
+  return said.answer === 'no' || said.seasons >= SEASONS_WANTED ? said.answer : null;
+}
+
 function basisOf(seasons: readonly SeasonSeen[], variety: string): Basis {
   const grown = seasons.filter(({ varieties }) => varieties.some((own) => own.variety.id === variety));
+  const last = grown.at(-1)!;
+  const ripening = last.varieties.find((own) => own.variety.id === variety)?.ripening;
   const plantings = grown.flatMap(({ season }) => season.plantings.filter((own) => own.variety === variety));
   return {
     onlyContainers: plantings.every(({ standsIn }) => standsIn === 'pot' || standsIn === 'bag'),
     onlyTopped: plantings.every(({ topped }) => topped === true),
-    lastGrown: grown.at(-1)!.season.year,
+    said: saidOf(grown, variety),
+    gaveNothing: last.models.get('yield')?.estimates.get(variety)?.estimate === 0 ? last.season.year : null,
+    neverRipe:
+      ripening !== null && ripening !== undefined && ripening.ripe === 0 && ripening.accidents < ripening.unripe
+        ? last.season.year
+        : null,
+    lastGrown: last.season.year,
     seasons: grown.length,
   };
 }
@@ -83,16 +129,23 @@ function classOutcome(
 ): ClassOutcome {
   const { settings } = trial;
   const values = new Map([...forecasts].map(([trait, forecast]) => [trait, forecast.values]));
-  const { goals, areDefault, unrecorded } = goalsOf(own.id, settings, values);
+  const { goals, areDefault, countsOnly, unrecorded } = goalsOf(own.id, settings, values);
   const must = mustOf(own.id, settings);
   const hasCheck = candidates.some(({ variety }) => variety.id === own.checkVariety);
   const barFellBack = own.bar === 'check' && !hasCheck;
-  const competitors = candidates.map(({ variety, excluded }) => ({
-    id: variety.id,
-    competes: excluded === null,
-    ...limitsOf(seasons, variety.id, must, values, settings),
-  }));
   const basis = new Map(candidates.map(({ variety }) => [variety.id, basisOf(seasons, variety.id)]));
+  const isKnown = (id: string): boolean =>
+    goals.some(({ trait }) => values.get(trait)!.values.some(({ variety }) => variety === id));
+  const reasons = new Map(
+    candidates.map(({ variety: { id }, excluded }) => [id, excluded ?? (isKnown(id) ? null : ('untried' as const))]),
+  );
+  const found = new Map(
+    candidates.map(({ variety: { id } }) => [id, limitsOf(seasons, id, must, values, settings)] as const),
+  );
+  const competitors = candidates.map(({ variety: { id } }) => {
+    const { untested, missed, counted } = found.get(id)!;
+    return { id, competes: reasons.get(id) === null, untested, missed, counted, wanted: wantedOf(basis.get(id)!) };
+  });
   const bar = barFellBack ? 'newcomer' : own.bar;
   const spots = spotsOf(own, seasons);
   const { checkVariety } = own;
@@ -105,13 +158,13 @@ function classOutcome(
     case: made,
     advice: canAdvise ? adviseClass(made, forecasts, settings.verdicts, withDetail) : null,
     goalsAreDefault: areDefault,
+    countsOnly,
     unrecorded,
-    excluded: candidates.flatMap(({ variety, excluded }) =>
-      excluded === null ? [] : [{ variety: variety.id, why: excluded }],
-    ),
+    excluded: [...reasons].flatMap(([variety, why]) => (why === null ? [] : [{ variety, why }])),
     barFellBack,
     mostlySurvivors: repeated > basis.size / 2,
     basis,
+    limits: new Map([...found].map(([id, { counts }]) => [id, counts])),
   };
 }
 

@@ -18,6 +18,10 @@ export interface DrawnTrait {
 export interface Simulated {
   /** One for every weighting, in their order; the first is the class's own. */
   readonly counts: readonly SpotCount[];
+  /** The class's own weighting as if no limit were set; null where none is. */
+  readonly unlimited: SpotCount | null;
+  /** Draws in which a variety misses a limit, for every limit of the class. */
+  readonly missed: readonly Float64Array[];
   readonly sums: SimulatedSums;
 }
 
@@ -36,17 +40,28 @@ interface Batch {
   readonly size: number;
 }
 
-/** Marks the draws in which a variety misses a limit on the trait. */
-function markMissed(own: ClassCase, { trait }: DrawnTrait, values: Float64Array, batch: Batch): void {
+/** Marks the draws in which a variety misses a limit on the trait; where its fruit was counted, the count has decided. */
+function markMissed(
+  own: ClassCase,
+  { trait }: DrawnTrait,
+  values: Float64Array,
+  batch: Batch,
+  missed: readonly Float64Array[],
+): void {
   const n = own.competitors.length;
-  for (const { trait: limited, atMost, atLeast } of own.must) {
-    if (limited !== trait.trait) continue;
+  own.must.forEach(({ trait: limited, atMost, atLeast }, m) => {
+    if (limited !== trait.trait) return;
     const [from, to] = [atLeast ?? -Infinity, atMost ?? Infinity];
-    for (let at = 0; at < batch.size * n; at++) {
-      const value = shownValue(values[at]!, trait);
-      if (value < from || value > to) batch.missed[at] = 1;
+    for (let i = 0; i < n; i++) {
+      if (own.competitors[i]!.counted.includes(limited)) continue;
+      for (let at = i; at < batch.size * n; at += n) {
+        const value = shownValue(values[at]!, trait);
+        if (value >= from && value <= to) continue;
+        batch.missed[at] = 1;
+        missed[m]![i]!++;
+      }
     }
-  }
+  });
 }
 
 function shownValue(x: number, { isLog, ends }: TraitCase): number {
@@ -79,16 +94,22 @@ function scoreGoal({ trait, range }: DrawnTrait, g: number, own: ClassCase, batc
   sums.outside[g]! += outside;
 }
 
-function drawBatch(drawn: readonly DrawnTrait[], own: ClassCase, batch: Batch, sums: Sums): void {
+function drawBatch(
+  drawn: readonly DrawnTrait[],
+  own: ClassCase,
+  batch: Batch,
+  sums: Sums,
+  missed: readonly Float64Array[],
+): void {
   const n = own.competitors.length;
   batch.missed.fill(0);
-  own.competitors.forEach(({ missed }, i) => {
-    if (!missed) return;
+  own.competitors.forEach((competitor, i) => {
+    if (!competitor.missed) return;
     for (let j = 0; j < BATCH; j++) batch.missed[j * n + i] = 1;
   });
   drawn.forEach((one, t) => {
     one.draws.next(batch.values[t]!, batch.newcomer[t]!);
-    markMissed(own, one, batch.values[t]!, batch);
+    markMissed(own, one, batch.values[t]!, batch, missed);
     if (one.range) scoreGoal(one, t, own, batch, sums);
   });
 }
@@ -182,22 +203,26 @@ export function simulateClass(
   };
   const sums = openSums(goals, n);
   const counts = weightings.map(() => ({ earned: array(n), above: array(n) }));
+  const unlimited = own.must.length > 0 ? { earned: array(n), above: array(n) } : null;
+  const missedDraws = own.must.map(() => array(n));
+  const free = new Uint8Array(n * BATCH);
   const [scores, newcomer] = [array(n * BATCH), array(BATCH)];
   const competing = own.competitors.flatMap(({ competes }, i) => (competes ? [i] : []));
   const check = own.bar === 'check' ? own.competitors.findIndex(({ id }) => id === own.checkVariety) : -1;
   for (let done = 0; done < simulations; done += BATCH) {
     const batch = { ...whole, size: Math.min(BATCH, simulations - done) };
-    drawBatch(drawn, own, batch, sums);
+    drawBatch(drawn, own, batch, sums, missedDraws);
     weightings.forEach((weights, k) => {
       scoresOf(batch, weights, n, scores, newcomer);
       const { missed, points, size } = batch;
       const counting = { n, spots: own.spots, competing, check, scores, points, newcomer, missed, size };
       countBatch(counting, counts[k]!, k === 0 ? sums : null);
+      if (k === 0 && unlimited) countBatch({ ...counting, missed: free }, unlimited, null);
     });
     for (let g = 0; g < goals; g++) {
       const [bar, step, from] = check >= 0 ? [batch.points[g]!, n, check] : [batch.newcomerPoints[g]!, 1, 0];
       for (let j = 0; j < batch.size; j++) sums.bar[g]! += bar[j * step + from]!;
     }
   }
-  return { counts, sums: summary(sums, competing, simulations) };
+  return { counts, unlimited, missed: missedDraws, sums: summary(sums, competing, simulations) };
 }

@@ -1,7 +1,8 @@
 import { seasonMeans, spreadPosterior } from '../analyse/expected/posterior.ts';
 import { classMeanOf, spreadMeans } from '../analyse/expected/classMean.ts';
 import { adviseClass } from './adviseClass.ts';
-import type { ClassAdvice, TraitForecast } from './adviseClass.ts';
+import type { ClassAdvice } from './adviseClass.ts';
+import type { TraitForecast } from './adviseVariety.ts';
 import type { ClassCase, TraitCase, VerdictSettings } from './cases.ts';
 
 /** What the page where readers set their own weights works from: stage two's figures, nothing of the records. */

@@ -40,6 +40,8 @@ function measure(n: number, seasons: number, traits: number): { readonly stageTw
       competes: true,
       untested: false,
       missed: false,
+      counted: [],
+      wanted: null,
     })),
     goals: cases.map(({ trait }, t) => ({ trait, weight: t + 1, good: null, bad: null })),
     must: [],

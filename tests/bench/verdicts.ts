@@ -4,11 +4,13 @@
  */
 import { randomStream } from '../../src/numerics/random.ts';
 import { expectedTrait } from '../../src/analyse/expected/expectedTrait.ts';
+import { seasonScale } from '../../src/analyse/expected/posterior.ts';
 import { classValues, markedValues } from '../../src/analyse/expected/values.ts';
 import type { SeasonResult } from '../../src/analyse/expected/seasonEstimates.ts';
 import { ownVariance } from '../../src/analyse/expected/spreads.ts';
 import { adviseClass } from '../../src/decide/adviseClass.ts';
-import type { ClassAdvice, TraitForecast } from '../../src/decide/adviseClass.ts';
+import type { ClassAdvice } from '../../src/decide/adviseClass.ts';
+import type { TraitForecast } from '../../src/decide/adviseVariety.ts';
 import type { ClassCase } from '../../src/decide/cases.ts';
 import { pointsOf } from '../../src/decide/points.ts';
 import { lastSpot } from '../../src/decide/spots.ts';
@@ -33,8 +35,10 @@ interface Setting {
   readonly inModel: boolean;
   /** Multiplies the standard deviations between varieties and from season to season, drawn from their priors. */
   readonly spread?: number;
-  /** σ_v of the log traits fixed instead (a rating's in proportion), σ_w a third of it. */
+  /** σ_v of the log traits fixed instead (a rating's in proportion). */
   readonly fixed?: number;
+  /** σ_w as a part of the fixed σ_v; a third without it. */
+  readonly ratio?: number;
   readonly tails?: boolean;
   readonly correlation?: number;
   readonly seasons?: number;
@@ -58,6 +62,8 @@ const SETTINGS: readonly Setting[] = [
   { name: 'σ_v 0.15, one season', inModel: false, fixed: 0.15, seasons: 1 },
   { name: 'σ_v 0.3, one season', inModel: false, fixed: 0.3, seasons: 1 },
   { name: 'σ_v 0.8, one season', inModel: false, fixed: 0.8, seasons: 1 },
+  { name: 'σ_v 0.3, σ_w as large', inModel: false, fixed: 0.3, ratio: 1 },
+  { name: 'σ_v 0.3, σ_w as large, one season', inModel: false, fixed: 0.3, ratio: 1, seasons: 1 },
   {
     name: 'a typical home trial: 14 varieties, 1 to 8 plants',
     inModel: false,
@@ -118,7 +124,10 @@ function drawGarden(r: Stream, setting: Setting): Garden {
     const half = (): number => Math.abs(r.normal());
     const between =
       setting.fixed === undefined ? half() * scale * (setting.spread ?? 1) : setting.fixed * (scale / 0.5);
-    const within = setting.fixed === undefined ? half() * (scale / 2) * (setting.spread ?? 1) : between / 3;
+    const within =
+      setting.fixed === undefined
+        ? half() * seasonScale(between, scale * (setting.spread ?? 1))
+        : between * (setting.ratio ?? 1 / 3);
     const draw = (): number => noise(r, setting.tails ?? false);
     // A common part makes every pair of traits correlate so; its sign turns for the middle trait where they are at odds.
     const share = Math.sqrt(Math.abs(rho));
@@ -164,7 +173,14 @@ function drawGarden(r: Stream, setting: Setting): Garden {
     seen.push(results);
   }
   const goals = TRAITS.map(({ key, weight }) => ({ trait: key, weight, good: null, bad: null }));
-  const competitors = ids.map((id) => ({ id, competes: true, untested: false, missed: false }));
+  const competitors = ids.map((id) => ({
+    id,
+    competes: true,
+    untested: false,
+    missed: false,
+    counted: [],
+    wanted: null,
+  }));
   const classCase: ClassCase = {
     classId: 'c',
     spots,

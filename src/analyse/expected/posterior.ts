@@ -143,6 +143,16 @@ export function varietyGiven(
   return { fixed, pull, variance, ownShare: variance * total };
 }
 
+/**
+ * Scale of the prior of σ_w given σ_v. A season by itself cannot tell the two apart: with priors of their own it says
+ * that small ones are alike, and then a year's shares are too cautious.
+ *
+ * @returns working scale
+ */
+export function seasonScale(between: number, priorScale: number): number {
+  return Math.hypot(0.7 * between, priorScale / 10);
+}
+
 const NEGLIGIBLE = 16;
 const PASSES = 12;
 
@@ -183,7 +193,7 @@ function narrowed({ from, to }: Box, cells: readonly Node[]): Box {
 }
 
 /**
- * Posterior of σ_v ~ half-normal(A) and σ_w ~ half-normal(A/2), variances shared over classes, by
+ * Posterior of σ_v ~ half-normal(A) and σ_w ~ half-normal(its scale given σ_v), variances shared over classes, by
  * Gauss-Legendre quadrature on a box that is drawn closer about the posterior until it fills it. No chains, no tuning:
  * the same bytes every run.
  *
@@ -199,7 +209,8 @@ export function spreadPosterior(
   points = 24,
 ): readonly SpreadCell[] {
   const density = (v: number, w: number): number => {
-    let log = -0.5 * ((v / priorScale) ** 2 + (w / (priorScale / 2)) ** 2);
+    const scale = seasonScale(v, priorScale);
+    let log = -0.5 * ((v / priorScale) ** 2 + (w / scale) ** 2) - Math.log(scale);
     for (const own of classes) log += seasonMeans(own, v, w).logLikelihood;
     return log;
   };

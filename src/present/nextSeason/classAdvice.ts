@@ -37,6 +37,7 @@ function ruleWords(source: AdviceSource, outcome: ClassOutcome): readonly string
   const { bar, checkVariety } = outcome.case;
   return [
     outcome.goalsAreDefault ? say.defaultGoals(goals) : say.goals(goals),
+    ...(outcome.countsOnly ? [say.countsOnly] : []),
     ...(outcome.unrecorded.length > 0 ? [say.unrecorded(outcome.unrecorded.map(trait))] : []),
     bar === 'check' && checkVariety !== null
       ? say.bar.check(nameOf(source, checkVariety))
@@ -57,11 +58,11 @@ function listWords(source: AdviceSource, advice: ClassAdvice): readonly string[]
   const { words, number } = source.writing;
   const say = words.nextSeason;
   const names = advice.list.map((id) => nameOf(source, id));
-  const left = advice.spots - names.length;
+  const left = advice.newcomerSpots;
   return [
     say.list(names, advice.spots, number(advice.expectedRight, 1)),
     ...(left > 0 ? [say.left(left)] : []),
-    ...(names.length > 0 ? [say.gain(number(advice.gain, 1))] : []),
+    ...(advice.gain === null || Number(advice.gain.toFixed(1)) <= 0 ? [] : [say.gain(number(advice.gain, 1))]),
   ];
 }
 

@@ -1,4 +1,4 @@
-import type { VarietyAdvice } from '../../decide/adviseClass.ts';
+import type { VarietyAdvice } from '../../decide/adviseVariety.ts';
 import type { ClassOutcome } from '../../decide/nextSeason.ts';
 import { publishedUnit } from '../traitUnit.ts';
 import { plainUnits } from '../units.ts';
@@ -35,6 +35,8 @@ function varietyDocument(source: AdviceSource, outcome: ClassOutcome, own: Varie
     settles: own.settles,
     fragile: own.fragile,
     untested: own.untested,
+    decided_by_limit: own.decidedByLimit,
+    wanted: own.isWanted,
     seasons: basis.get(own.variety)!.seasons,
     last_grown: basis.get(own.variety)!.lastGrown,
     expected: Object.fromEntries(
@@ -59,9 +61,11 @@ function classDocument(source: AdviceSource, outcome: ClassOutcome): Record<stri
       cut_off: cutOff,
     })),
     goals_are_default: outcome.goalsAreDefault,
+    fruits_for_yield: outcome.countsOnly,
     list: advice?.list ?? [],
     expected_right: advice?.expectedRight ?? 0,
-    gain: advice?.gain ?? 0,
+    newcomer_spots: advice?.newcomerSpots ?? outcome.case.spots,
+    gain: advice?.gain ?? null,
     not_competing: outcome.excluded,
     last_winter: winter ? { season: winter.season, keeps: winter.keeps, list: winter.list } : null,
     varieties: (advice?.varieties ?? []).map((own) => varietyDocument(source, outcome, own)),

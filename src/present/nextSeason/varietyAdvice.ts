@@ -1,4 +1,4 @@
-import type { VarietyAdvice } from '../../decide/adviseClass.ts';
+import type { VarietyAdvice } from '../../decide/adviseVariety.ts';
 import type { Verdict } from '../../decide/verdict.ts';
 import type { ClassOutcome } from '../../decide/nextSeason.ts';
 import { unitOfTrait } from '../traitUnit.ts';
@@ -53,6 +53,22 @@ function reasonWords(source: AdviceSource, outcome: ClassOutcome, own: VarietyAd
   });
 }
 
+/** The limits that decided the verdict, or kept it from being a keep: they come first. */
+function limitReasons(source: AdviceSource, outcome: ClassOutcome, own: VarietyAdvice): readonly ReasonWords[] {
+  if (!own.decidedByLimit) return [];
+  const { words, percent, number, trait: name } = source.writing;
+  const say = words.nextSeason;
+  const counted = (outcome.limits.get(own.variety) ?? []).flatMap(({ trait, k, n, limit, outcome: found }) => {
+    const facts = [trait === 'off_type', number(k), number(n), percent(limit, 0)] as const;
+    const text = found === 'missed' ? say.limitMissed(...facts) : say.limitOpen(...facts);
+    return found === 'kept' ? [] : [{ trait, effect: 0, text }];
+  });
+  const drawn = outcome.case.must.flatMap(({ trait }, m) =>
+    own.missed[m]! > 0 ? [{ trait, effect: 0, text: say.limitDrawn(name(trait), of100(own.missed[m]!, source)) }] : [],
+  );
+  return [...counted, ...drawn];
+}
+
 function chiefReasons(source: AdviceSource, own: VarietyAdvice, reasons: readonly ReasonWords[]): readonly string[] {
   const [largest] = reasons;
   if (!largest) return [];
@@ -64,7 +80,7 @@ function chiefReasons(source: AdviceSource, own: VarietyAdvice, reasons: readonl
 }
 
 /** What would turn the verdict, and what would settle it. */
-function doubts({ writing }: AdviceSource, own: VarietyAdvice): readonly string[] {
+function doubts({ writing }: AdviceSource, own: VarietyAdvice, isListed: boolean): readonly string[] {
   const say = writing.words.nextSeason;
   const turns = own.fragile.map(({ trait, factor, verdict }) =>
     say.fragile(writing.trait(trait), factor === 2, say.verdict[verdict]),
@@ -74,7 +90,7 @@ function doubts({ writing }: AdviceSource, own: VarietyAdvice): readonly string[
     const most = own.settles.at(-1)!.chance;
     lines.push(
       most < 0.1
-        ? say.notSoon
+        ? say.notSoon(isListed)
         : say.settles(own.settles.map(({ plants, chance }) => say.settlesWith(writing.percent(chance, 0), plants))),
     );
     if (most >= 0.1 && most < 0.5) lines.push(say.notByPlants);
@@ -110,27 +126,36 @@ export function adviceWords(source: AdviceSource, outcome: ClassOutcome, own: Va
   const say = writing.words.nextSeason;
   const basis = outcome.basis.get(own.variety)!;
   const lastYear = seasons.at(-1)!.season.year;
+  const { said, gaveNothing, neverRipe } = basis;
   const rests = [
+    said?.answer === 'no' ? say.saidNo(said.n, String(said.year)) : null,
+    gaveNothing === null ? null : say.gaveNothing(String(gaveNothing)),
+    neverRipe === null || gaveNothing !== null ? null : say.neverRipe(String(neverRipe)),
     basis.onlyContainers ? say.onlyContainers : null,
     basis.onlyTopped ? say.onlyTopped : null,
     basis.lastGrown < lastYear ? say.notGrown(String(basis.lastGrown)) : null,
   ].filter((text) => text !== null);
   const verdict = say.share(say.verdict[own.verdict], of100(own.share, source));
   const notes = [
+    own.isWanted && said ? say.wanted(said.seasons) : null,
     own.leans === null ? null : say.leans[own.leans],
-    own.isOnTheEdge ? say.edge : null,
+    own.isOnTheEdge && !own.isWanted ? say.edge : null,
     own.untested ? say.untested : null,
     outcome.advice!.varieties.length === 1 ? say.alone : null,
   ].filter((text) => text !== null);
-  const reasons = reasonWords(source, outcome, own);
+  const limits = limitReasons(source, outcome, own);
+  const ofTraits = reasonWords(source, outcome, own);
   return {
     variety: own.variety,
     verdict: own.verdict,
     share: own.share,
     shareText: of100(own.share, source),
     sentence: `${[...rests, writing.words.capital([verdict, ...notes].join('; '))].join(' ')}.`,
-    reasons,
-    chief: chiefReasons(source, own, reasons),
-    more: [...doubts(source, own), ...provisos(source, outcome, own.variety)],
+    reasons: [...limits, ...ofTraits],
+    chief: [...limits.map(({ text }) => text), ...chiefReasons(source, own, ofTraits)],
+    more: [
+      ...doubts(source, own, outcome.advice!.list.includes(own.variety)),
+      ...provisos(source, outcome, own.variety),
+    ],
   };
 }

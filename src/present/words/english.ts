@@ -275,6 +275,7 @@ const whyNot: Readonly<Record<NoCandidate, string>> = {
   retired: 'retired',
   'early-line': 'a line before F5: advice there is on plants, not on the line',
   'followed-by-descendant': 'a later generation of it was grown',
+  untried: 'nothing that counts was recorded of it: it is still untried',
 };
 
 /** Every word of the site in English. A translation is one file of the same shape. */
@@ -1524,6 +1525,20 @@ export const english = {
     moreThan99: 'more than 99 of 100',
     fewerThan1: 'fewer than 1 of 100',
     share: (word: string, share: string) => `${word}: earns a spot in ${share} simulated seasons`,
+    countsOnly: 'The number of fruits stands in for their weight, which was hardly recorded.',
+    wanted: (seasons: number) =>
+      `kept because everyone who answered wanted to grow it again, ${seasons} seasons in a row, and there is a spot for it`,
+    saidNo: (n: number, year: string) =>
+      n === 1
+        ? `The one person who answered in ${year} would not grow it again.`
+        : `None of the ${n} who answered in ${year} would grow it again.`,
+    gaveNothing: (year: string) => `In ${year} it gave nothing.`,
+    neverRipe: (year: string) => `In ${year} none of it ripened.`,
+    limitMissed: (isOffType: boolean, k: string, n: string, limit: string) =>
+      `${k} of ${n} were ${isOffType ? 'off type' : 'hot'}: more than the limit of ${limit} leaves room for.`,
+    limitOpen: (isOffType: boolean, k: string, n: string, limit: string) =>
+      `${k} of ${n} were ${isOffType ? 'off type' : 'hot'}: too few were looked at to show that the limit of ${limit} is kept.`,
+    limitDrawn: (trait: string, share: string) => `${capital(trait)} misses its limit in ${share} simulated seasons.`,
     leans: { up: 'leaning to keep', down: 'leaning to drop' },
     edge: 'on the edge: another seed could turn it',
     untested: 'the records do not show that it keeps a limit that must not be missed, so it cannot be a keep',
@@ -1547,7 +1562,8 @@ export const english = {
     settles: (chances: readonly string[]) => `One more season would settle it with chance ${listed(chances)}.`,
     settlesWith: (chance: string, plants: number) => `${chance} (${plants === 1 ? '1 plant' : `${plants} plants`})`,
     notByPlants: 'Even six plants settle it in fewer than half of such seasons: it takes several.',
-    notSoon: 'Neither more plants nor one more season is likely to settle it.',
+    notSoon: (isListed: boolean) =>
+      `Neither more plants nor one more season is likely to settle it: ${isListed ? 'it is about as good as a newcomer would be, so grow it if you like it' : 'give its spot to a newcomer, unless you like it'}.`,
     own: (percent: string) =>
       `${percent} of its distance from the class comes from its own records, the rest is pulled to the class.`,
     assumed: (traits: readonly string[]) =>

@@ -283,6 +283,7 @@ const whyNot: Readonly<Record<NoCandidate, string>> = {
   retired: 'nicht mehr im Versuch',
   'early-line': 'eine Linie vor F5, bei der die Empfehlung einzelnen Pflanzen gilt, nicht der Linie',
   'followed-by-descendant': 'eine spätere Generation davon wurde angebaut',
+  untried: 'von ihr wurde nichts notiert, was zählt: Sie ist noch unerprobt',
 };
 
 /** Every word of the site in German. */
@@ -1635,6 +1636,21 @@ export const german: Words = {
     moreThan99: 'mehr als 99 von 100',
     fewerThan1: 'weniger als 1 von 100',
     share: (word: string, share: string) => `${word}: verdient einen Platz in ${share} simulierten Saisons`,
+    countsOnly: 'Die Zahl der Früchte steht für ihr Gewicht, das kaum notiert wurde.',
+    wanted: (seasons: number) =>
+      `behalten, weil alle, die geantwortet haben, sie wieder anbauen wollten, ${seasons} Saisons in Folge, und ein Platz da ist`,
+    saidNo: (n: number, year: string) =>
+      n === 1
+        ? `Wer ${year} geantwortet hat, würde sie nicht wieder anbauen.`
+        : `Niemand von den ${n}, die ${year} geantwortet haben, würde sie wieder anbauen.`,
+    gaveNothing: (year: string) => `${year} hat sie nichts gebracht.`,
+    neverRipe: (year: string) => `${year} ist nichts von ihr reif geworden.`,
+    limitMissed: (isOffType: boolean, k: string, n: string, limit: string) =>
+      `${k} von ${n} waren ${isOffType ? 'sortenuntypisch' : 'scharf'}: mehr, als die Grenze von ${limit} zulässt.`,
+    limitOpen: (isOffType: boolean, k: string, n: string, limit: string) =>
+      `${k} von ${n} waren ${isOffType ? 'sortenuntypisch' : 'scharf'}: zu wenige wurden angesehen, um zu zeigen, dass die Grenze von ${limit} gehalten wird.`,
+    limitDrawn: (trait: string, share: string) =>
+      `${capital(trait)} verfehlt die Grenze in ${share} simulierten Saisons.`,
     leans: { up: 'neigt zu behalten', down: 'neigt zu aufgeben' },
     edge: 'auf der Kippe: Ein anderer Startwert könnte das Urteil ändern',
     untested:
@@ -1660,7 +1676,8 @@ export const german: Words = {
       `Wahrscheinlichkeit, dass eine weitere Saison es klärt: ${listed(chances)}.`,
     settlesWith: (chance: string, plants: number) => `${chance} (${plants === 1 ? '1 Pflanze' : `${plants} Pflanzen`})`,
     notByPlants: 'Selbst sechs Pflanzen klären es in weniger als der Hälfte solcher Saisons: Es braucht mehrere.',
-    notSoon: 'Weder mehr Pflanzen noch eine weitere Saison werden es wohl klären.',
+    notSoon: (isListed: boolean) =>
+      `Weder mehr Pflanzen noch eine weitere Saison werden es wohl klären: ${isListed ? 'Sie ist etwa so gut, wie es eine neue wäre; anbauen, wem sie gefällt' : 'Ihr Platz gehört einer neuen, außer wem sie gefällt'}.`,
     own: (percent: string) =>
       `${percent} des Abstands von der Klasse kommen aus den eigenen Aufzeichnungen, der Rest ist zur Klasse gezogen.`,
     assumed: (traits: readonly string[]) =>

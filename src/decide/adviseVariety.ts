@@ -1,0 +1,159 @@
+import type { ExpectedTrait, ExpectedVariety } from '../analyse/expected/expectedTrait.ts';
+import type { ClassCase, Goal, TraitCase, VerdictSettings } from './cases.ts';
+import { chanceToSettle } from './settling.ts';
+import type { Simulated } from './simulate.ts';
+import { isOnTheEdge, verdictOf } from './verdict.ts';
+import type { Verdict } from './verdict.ts';
+
+/** A trait with its posterior; the varieties are needed only for what would settle a verdict. */
+export interface TraitForecast {
+  readonly own: TraitCase;
+  readonly expected: Pick<ExpectedTrait, 'cells' | 'between' | 'withSeason'> & {
+    readonly classes: readonly {
+      readonly classId: string;
+      readonly classMean: number;
+      readonly varieties: readonly Pick<ExpectedVariety, 'variety' | 'variance'>[];
+    }[];
+  };
+}
+
+/** What a trait does for or against a variety. */
+export interface Reason {
+  readonly trait: string;
+  /** Points of the score that the variety is ahead of the bar by this trait. */
+  readonly effect: number;
+}
+
+/** A verdict that another weight would turn. */
+export interface Fragile {
+  readonly trait: string;
+  readonly factor: 0.5 | 2;
+  readonly verdict: Verdict;
+}
+
+export interface VarietyAdvice {
+  readonly variety: string;
+  readonly verdict: Verdict;
+  readonly share: number;
+  readonly above: number;
+  readonly isOnTheEdge: boolean;
+  readonly untested: boolean;
+  /** True where the verdict would be another without the limits that must not be missed. */
+  readonly decidedByLimit: boolean;
+  /** Share of the draws in which each limit is missed, in the order of the class's limits. */
+  readonly missed: readonly number[];
+  /** True for a keep that its shares alone would not make: its growers want it, and there is a spot. */
+  readonly isWanted: boolean;
+  readonly reasons: readonly Reason[];
+  readonly fragile: readonly Fragile[];
+  /** For "try again": which limit is nearer, and the chance that one more season with so many plants settles it. */
+  readonly leans: 'up' | 'down' | null;
+  readonly settles: readonly { readonly plants: number; readonly chance: number }[];
+}
+
+const PLANTS = [1, 3, 6] as const;
+
+/** The class's own weights, then each weight halved and doubled. */
+export function weightingsOf(goals: readonly Goal[]) {
+  const base = goals.map(({ weight }) => weight);
+  const changed = goals.flatMap(({ trait }, g) =>
+    ([0.5, 2] as const).map((factor) => ({ trait, factor, weights: base.map((w, i) => (i === g ? w * factor : w)) })),
+  );
+  return { changed, weights: [base, ...changed.map(({ weights }) => weights)] };
+}
+
+function expectedOf({ expected }: TraitForecast, classId: string, variety: string) {
+  return expected.classes.find((own) => own.classId === classId)?.varieties.find((own) => own.variety === variety);
+}
+
+/** A class's simulated seasons with what they were drawn from. */
+export interface Run {
+  readonly own: ClassCase;
+  readonly traits: ReadonlyMap<string, TraitForecast>;
+  readonly settings: VerdictSettings;
+  readonly simulated: Simulated;
+  readonly changed: ReturnType<typeof weightingsOf>['changed'];
+  readonly withDetail: boolean;
+  /** Varieties that their growers want, as many as there are spots for; empty where there are more. */
+  readonly wanted: ReadonlySet<string>;
+}
+
+/** The chance to settle with 1, 3 and 6 plants. */
+function settlesOf({ own, traits, settings, simulated }: Run, i: number, share: number): VarietyAdvice['settles'] {
+  const total = own.goals.reduce((sum, { weight }) => sum + weight, 0);
+  return PLANTS.map((plants) => {
+    const learning = own.goals.map(({ trait, weight }, g) => {
+      const forecast = traits.get(trait)!;
+      const { variance, perPlant } = forecast.own.nextSeason;
+      return {
+        slope: (weight / total) * simulated.sums.slope[g]![i]!,
+        variance: expectedOf(forecast, own.classId, own.competitors[i]!.id)!.variance,
+        noise: forecast.expected.withSeason ** 2 + variance[own.classId]! * (perPlant ? 1 / plants + own.together : 1),
+      };
+    });
+    return { plants, chance: chanceToSettle(share, simulated.sums.marginVariance[i]!, learning, settings) };
+  });
+}
+
+/** What a trait does for a variety against the bar, in points of the score, largest first. */
+function reasonsOf({ own, simulated: { sums } }: Run, i: number): readonly Reason[] {
+  const total = own.goals.reduce((sum, { weight }) => sum + weight, 0);
+  return own.goals
+    .map(({ trait, weight }, g) => ({
+      trait,
+      effect: (weight / total) * (sums.points[g]![i]! - sums.barPoints[g]!),
+    }))
+    .toSorted((a, b) => Math.abs(b.effect) - Math.abs(a.effect));
+}
+
+/** The verdict as it would be without the limits that must not be missed. */
+function withoutLimits({ own, simulated, settings, wanted }: Run, i: number): Verdict {
+  const { id } = own.competitors[i]!;
+  const { earned, above } = simulated.unlimited ?? simulated.counts[0]!;
+  const free = { untested: simulated.unlimited ? false : own.competitors[i]!.untested };
+  const verdict = verdictOf(earned[i]! / settings.simulations, above[i]! / settings.simulations, settings, free);
+  return wanted.has(id) && verdict !== 'drop' ? 'keep' : verdict;
+}
+
+/** Which limit is nearer; what is expected at or above the bar leans to no drop. */
+function leaning(share: number, above: number, { keepFrom, dropBelow }: VerdictSettings): VarietyAdvice['leans'] {
+  if (share >= (keepFrom + dropBelow) / 2) return 'up';
+  return above < EXPECTED ? 'down' : null;
+}
+
+/** From this share of seasons above the bar on a variety is expected to reach it. */
+export const EXPECTED = 0.5;
+
+/** Everything that the simulated seasons say of one variety. */
+export function varietyAdvice(run: Run, i: number): VarietyAdvice {
+  const { own, settings, simulated, changed } = run;
+  const competitor = own.competitors[i]!;
+  const shares = simulated.counts.map(
+    ({ earned, above }) => [earned[i]! / settings.simulations, above[i]! / settings.simulations] as const,
+  );
+  const [share, above] = shares[0]!;
+  const byShares = verdictOf(share, above, settings, competitor);
+  const isWanted = run.wanted.has(competitor.id) && byShares !== 'keep' && byShares !== 'drop' && !competitor.untested;
+  const verdict = isWanted ? 'keep' : byShares;
+  const fragile = changed.flatMap(({ trait, factor }, k): readonly Fragile[] => {
+    const turned = verdictOf(...shares[k + 1]!, settings, competitor);
+    return turned === byShares || isWanted ? [] : [{ trait, factor, verdict: turned }];
+  });
+  const isOpen = verdict === 'try-again';
+  const isAlone = own.competitors.filter(({ competes }) => competes).length === 1;
+  return {
+    variety: competitor.id,
+    verdict,
+    share,
+    above,
+    isOnTheEdge: isOnTheEdge(share, above, settings),
+    untested: competitor.untested,
+    decidedByLimit: verdict !== withoutLimits(run, i),
+    missed: simulated.missed.map((own) => own[i]! / settings.simulations),
+    isWanted,
+    reasons: reasonsOf(run, i),
+    fragile,
+    leans: isOpen && !isAlone ? leaning(share, above, settings) : null,
+    settles: isOpen && run.withDetail ? settlesOf(run, i, share) : [],
+  };
+}
