@@ -110,7 +110,8 @@ function reasonsOf({ own, simulated: { sums } }: Run, i: number): readonly Reaso
 function withoutLimits({ own, simulated, settings, wanted }: Run, i: number): Verdict {
   const { id } = own.competitors[i]!;
   const { earned, above } = simulated.unlimited ?? simulated.counts[0]!;
-  const free = { untested: simulated.unlimited ? false : own.competitors[i]!.untested };
+  const isRefused = own.competitors[i]!.wanted === 'no';
+  const free = { untested: isRefused || (simulated.unlimited ? false : own.competitors[i]!.untested) };
   const verdict = verdictOf(earned[i]! / settings.simulations, above[i]! / settings.simulations, settings, free);
   return wanted.has(id) && verdict !== 'drop' ? 'keep' : verdict;
 }
@@ -132,11 +133,13 @@ export function varietyAdvice(run: Run, i: number): VarietyAdvice {
     ({ earned, above }) => [earned[i]! / settings.simulations, above[i]! / settings.simulations] as const,
   );
   const [share, above] = shares[0]!;
-  const byShares = verdictOf(share, above, settings, competitor);
+  // What everyone who answered would not grow again is no keep, whatever the figures say.
+  const hardly = { untested: competitor.untested || competitor.wanted === 'no' };
+  const byShares = verdictOf(share, above, settings, hardly);
   const isWanted = run.wanted.has(competitor.id) && byShares !== 'keep' && byShares !== 'drop' && !competitor.untested;
   const verdict = isWanted ? 'keep' : byShares;
   const fragile = changed.flatMap(({ trait, factor }, k): readonly Fragile[] => {
-    const turned = verdictOf(...shares[k + 1]!, settings, competitor);
+    const turned = verdictOf(...shares[k + 1]!, settings, hardly);
     return turned === byShares || isWanted ? [] : [{ trait, factor, verdict: turned }];
   });
   const isOpen = verdict === 'try-again';
