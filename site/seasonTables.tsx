@@ -1,7 +1,7 @@
 import type { SeasonSeen, VarietySeen } from '../src/analyse/seen.ts';
 import { medianText } from '../src/present/classTables/ripening.ts';
 import type { Estimate } from '../src/terms/estimate.ts';
-import { fromNothing, withN } from '../src/present/classTables/source.ts';
+import { withN } from '../src/present/classTables/source.ts';
 import type { SiteContent } from './content.ts';
 
 /** Days to first ripe fruit by the model, which can bound them; the median of the plantings where it has none. */
@@ -9,15 +9,16 @@ function ripeText({ ripening }: VarietySeen, model: Estimate | undefined, writin
   const { figure } = writing.words;
   if (!ripening) return figure.notRecorded;
   const { median, ripe } = ripening;
+  if (ripe === 0 && ripening.unripe === ripening.accidents) return figure.allLost(writing.number(ripening.accidents));
   if (model && model.estimate !== null) return withN(writing.interval(model, 'd'), model.n, writing);
-  return withN(ripe === 0 ? figure.noneRipened : medianText(median, writing), median.n, writing);
+  return withN(ripe === 0 ? figure.noneRipened : medianText(ripening, writing), median.n, writing);
 }
 
 export function figuresOf(content: SiteContent, seen: SeasonSeen, own: VarietySeen): readonly string[] {
   const { writing } = content;
   const { id } = own.variety;
   const { figure } = writing.words;
-  const yields = fromNothing(seen.models.get('yield')?.estimates.get(id));
+  const yields = seen.models.get('yield')?.estimates.get(id);
   const model = seen.ripeningModel?.estimates.get(id);
   const flavour = [...seen.ratings.values()][0];
   const rating = flavour?.estimates.get(id);

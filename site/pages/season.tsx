@@ -109,7 +109,7 @@ function ClassSection({ content, seen, own: { id, name }, root, when }: ClassPar
 /** In which classes intervals are widened because plants of a variety stood together; null where in none. */
 function togetherSentence(seen: SeasonSeen, { trial, writing }: SiteContent): string | null {
   const model = seen.models.get('yield');
-  if (!model || model.classes.length === 0) return null;
+  if (!model || model.classes.length === 0 || trial.settings.spotCorrelation === 0) return null;
   const names = model.classes
     .filter(({ classId }) => model.layouts.get(classId) === 'together')
     .map(({ classId }) => trial.settings.classes.get(classId)?.name ?? classId);

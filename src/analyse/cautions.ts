@@ -11,6 +11,7 @@ export type Caution =
   | { readonly kind: 'mixed-stands'; readonly adjusted: boolean }
   | { readonly kind: 'only-pots' }
   | { readonly kind: 'only-topped' }
+  | { readonly kind: 'without-blocks' }
   | { readonly kind: 'unequal-plantings' }
   | { readonly kind: 'not-blind'; readonly known: number; readonly scores: number }
   | { readonly kind: 'high-cv'; readonly cv: number }
@@ -44,7 +45,9 @@ function growing(plantings: readonly Planting[], seen: SeasonSeen): readonly Cau
     cautions.push({ kind: 'mixed-stands', adjusted: seen.models.get('yield')?.factor === 'stands-in' });
   else if (plantings.every(({ standsIn }) => standsIn === 'pot' || standsIn === 'bag'))
     cautions.push({ kind: 'only-pots' });
-  if (new Set(plantings.map(({ plants }) => plants)).size > 1) cautions.push({ kind: 'unequal-plantings' });
+  const ripened = new Set(seen.varieties.filter(({ ripening }) => ripening !== null).map(({ variety: { id } }) => id));
+  const sizes = plantings.filter(({ variety }) => ripened.has(variety)).map(({ plants }) => plants);
+  if (new Set(sizes).size > 1) cautions.push({ kind: 'unequal-plantings' });
   return cautions;
 }
 
@@ -89,6 +92,7 @@ export function classCautions(trial: Trial, seen: SeasonSeen, classId: string): 
     cautions.push({ kind: 'single-plantings', varieties: single });
   const bedded = inOneBed(groups);
   if (bedded.length > 0) cautions.push({ kind: 'one-bed', varieties: bedded });
+  if (model?.withoutBlocks.has(classId)) cautions.push({ kind: 'without-blocks' });
   cautions.push(...growing(plantings, seen));
   if (
     model?.cvPercent != null &&

@@ -42,24 +42,20 @@ function meanFruitGrams(picked: readonly Picked[]): number | null {
  */
 export function seasonYields(season: Season): ReadonlyMap<string, PlantingYield> {
   const yields = new Map<string, PlantingYield>();
-  const byVariety = new Map<string, Picked[]>();
-  for (const unit of season.yieldUnits) {
-    byVariety.set(unit.variety, [...(byVariety.get(unit.variety) ?? []), ...usable(unit)]);
-  }
   for (const unit of season.yieldUnits) {
     if (unit.totals ? unit.pickings.length === 0 : !season.hasHarvests) continue;
     if (pickRecord(unit, season) === 'not-recorded') continue;
-    yields.set(unit.id, yieldOf(unit, meanFruitGrams(byVariety.get(unit.variety) ?? []), season.earlyUntil));
+    yields.set(unit.id, yieldOf(unit, season.earlyUntil));
   }
   return yields;
 }
 
-function yieldOf(unit: Planting, varietyMean: number | null, earlyUntil: number | null): PlantingYield {
+function yieldOf(unit: Planting, earlyUntil: number | null): PlantingYield {
   const picked = usable(unit);
   const sum = (of: (own: Picked) => number): number => picked.reduce((total, own) => total + of(own), 0);
   const fruits = sum((own) => own.fruits);
   const unweighed = sum((own) => own.fruitsUnweighed);
-  const each = meanFruitGrams(picked) ?? varietyMean;
+  const each = meanFruitGrams(picked);
   const isOpen = picked.some((own) => own.gramsOpen > 0);
   const weightKnown = !isOpen && (unweighed === 0 || (unweighed <= UNWEIGHED_AT_MOST * fruits && each !== null));
   const weigh = (own: Picked): number => own.grams + own.fruitsUnweighed * (each ?? 0);

@@ -18,8 +18,8 @@ export interface Writing {
   readonly shown: (value: number, unit: string) => ShownQuantity;
   /** `340 g`, with the other system's writing behind marks that `writeUnits` or `plainUnits` resolve. */
   readonly quantity: (value: number, unit: string, decimals?: number) => string;
-  /** A value rounded as a figure with its interval is: `1,240 g`. */
-  readonly alike: (value: number, limits: Limits, unit: string) => string;
+  /** A value rounded as a figure with its interval is, or with more digits: `1,240 g`. */
+  readonly alike: (value: number, limits: Limits, unit: string, more?: number) => string;
   /** `1,240 g (1,010 to 1,520)`, with the other system's writing as in `quantity`. */
   readonly interval: (estimate: Limits, unit: string) => string;
 }
@@ -56,8 +56,8 @@ function unitWord(unit: string, { figure }: Words): string {
 }
 
 /**
- * Power of ten to which a figure is written: where the half-width of its interval has its second digit, or its lower
- * limit the first where that is finer, but never finer than its unit.
+ * Power of ten to which a figure is written: where the half-width of its interval has its second digit, or the figure
+ * itself or its lower limit the first where that is finer, but never finer than its unit.
  */
 function lastPlace({ estimate, low, high }: Limits, unit: string, system: UnitSystem): number {
   const shown = (value: number): number => shownIn(value, unit, system).value;
@@ -66,8 +66,8 @@ function lastPlace({ estimate, low, high }: Limits, unit: string, system: UnitSy
   const half = Math.max(0, ...ends);
   if (half === 0) return -decimals;
   const first = (value: number): number => Math.floor(Math.log10(value));
-  const least = low !== null && shown(low) > 0 ? first(shown(low)) : Infinity;
-  return Math.max(-decimals, Math.min(first(half) - 1, least < -decimals ? Infinity : least));
+  const digits = [shown(estimate!), low === null ? 0 : shown(low)].filter((value) => value > 0).map(first);
+  return Math.max(-decimals, Math.min(first(half) - 1, ...digits.filter((digit) => digit >= -decimals)));
 }
 
 /** Makes the writing of a trial. */
@@ -100,8 +100,8 @@ export function writingOf(settings: Pick<Settings, 'language' | 'units'>): Writi
   };
   const rounded = (value: number, place: number): string =>
     place > 0 ? number(Math.round(value / 10 ** place) * 10 ** place) : number(value, -place);
-  const alikeIn = (value: number, limits: Limits, unit: string, system: UnitSystem): string =>
-    `${rounded(shownIn(value, unit, system).value, lastPlace(limits, unit, system))}${unitWord(shownIn(0, unit, system).unit, words)}`;
+  const alikeIn = (value: number, limits: Limits, unit: string, system: UnitSystem, more = 0): string =>
+    `${rounded(shownIn(value, unit, system).value, lastPlace(limits, unit, system) - more)}${unitWord(shownIn(0, unit, system).unit, words)}`;
   const intervalIn = (estimate: number, limits: Limits, unit: string, system: UnitSystem): string => {
     const place = lastPlace(limits, unit, system);
     const end = (value: number | null): string =>
@@ -117,7 +117,7 @@ export function writingOf(settings: Pick<Settings, 'language' | 'units'>): Writi
     date: (day) => dates.format(utcMilliseconds(day)),
     shown: (value, unit) => shownIn(value, unit, settings.units),
     quantity: (value, unit, decimals) => both((system) => quantityIn(value, unit, system, decimals)),
-    alike: (value, limits, unit) => both((system) => alikeIn(value, limits, unit, system)),
+    alike: (value, limits, unit, more) => both((system) => alikeIn(value, limits, unit, system, more)),
     interval(limits, unit) {
       const { estimate, low, high } = limits;
       if (estimate === null) return low === null && high === null ? words.figure.notKnown : words.figure.notReached;

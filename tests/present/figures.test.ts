@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { seasonSeen } from '../../src/analyse/seen.ts';
-import { medianText } from '../../src/present/classTables/ripening.ts';
+import { medianText, ripeByEnd } from '../../src/present/classTables/ripening.ts';
 import { downloadsOf } from '../../src/present/downloads.ts';
 import { writingOf } from '../../src/present/numbers.ts';
 import { found } from '../../src/present/seasonFigures/found.ts';
@@ -25,6 +25,13 @@ describe('a figure with its interval', () => {
     expect(shown(345, 0.4, 2402)).toBe('300 g (0 to 2,400)');
     expect(shown(-0.3, -30, 30)).toBe('0 g (-30 to 30)');
   });
+  it('keeps its own first digit however wide its interval is, and a limit below nothing as it is', () => {
+    expect(shown(60, -1048, 1168)).toBe('60 g (-1,050 to 1,170)');
+  });
+  it('has more digits where two are to be told apart', () => {
+    expect(plainUnits(writing.alike(1026, { estimate: 1578, low: 1070, high: 2220 }, 'g', 1))).toBe('1,026 g');
+    expect(plainUnits(writing.alike(7.46, { estimate: 7.46, low: 6.4, high: 8.6 }, 'points', 1))).toBe('7.46');
+  });
   it('gives its rounding to a value beside it', () => {
     const limits = { estimate: 1578, low: 1070, high: 2220 };
     expect(plainUnits(writing.alike(1578, limits, 'g'))).toBe('1,580 g');
@@ -34,13 +41,21 @@ describe('a figure with its interval', () => {
 });
 
 describe('a median of days', () => {
-  const median = (low: number | null, high: number | null) => ({ n: 3, estimate: 88, low, high, reason: null });
+  const curve = (
+    estimate: number | null,
+    low: number | null,
+    high: number | null,
+    [ripe, unripe, accidents] = [2, 1, 0] as readonly [number, number, number],
+  ) => ({ ripe, unripe, accidents, steps: [], median: { n: 3, estimate, low, high, reason: null } });
+  it('has none, nor a count of ripe plantings, where accidents took them all', () => {
+    expect(medianText(curve(null, null, null, [0, 3, 3]), writing)).toBe('');
+    expect(ripeByEnd(curve(null, null, null, [0, 3, 3]), writing)).toBe('all 3 lost by accident');
+    expect(ripeByEnd(curve(null, null, null, [0, 3, 1]), writing)).toBe('0 of 2');
+  });
   it('has its limits only where it has both', () => {
-    expect(plainUnits(medianText(median(79, null), writing))).toBe('88 days');
-    expect(plainUnits(medianText(median(79, 95), writing))).toBe('88 days (79 to 95)');
-    expect(medianText({ n: 3, estimate: null, low: 79, high: null, reason: 'fewer-than-half-ripened' }, writing)).toBe(
-      'not reached',
-    );
+    expect(plainUnits(medianText(curve(88, 79, null), writing))).toBe('88 days');
+    expect(plainUnits(medianText(curve(88, 79, 95), writing))).toBe('88 days (79 to 95)');
+    expect(medianText(curve(null, 79, null), writing)).toBe('not reached');
   });
 });
 

@@ -17,22 +17,35 @@ function claim(v: VarietySeen, model: RipeningModel | null, { words }: Writing):
   return words.tables.claimed(said, words.tables.claimsOfDays[judgeClaim([low, high], estimate)]);
 }
 
-/** `3 of 4` plantings ripe by the end, without those lost by accident. */
-export function ripeByEnd({ ripe, unripe, accidents }: RipeningCurve, { words, number }: Writing): string {
+/** True where no planting was left to ripen: accidents took them all before. */
+function isAllLost({ ripe, unripe, accidents }: RipeningCurve): boolean {
+  return ripe === 0 && unripe === accidents;
+}
+
+/** `3 of 4` plantings ripe by the end, without those lost by accident; or that accidents took them all. */
+export function ripeByEnd(curve: RipeningCurve, { words, number }: Writing): string {
+  const { ripe, unripe, accidents } = curve;
+  if (isAllLost(curve)) return words.figure.allLost(number(accidents));
   return words.figure.kOfN(number(ripe), number(ripe + unripe - accidents));
 }
 
 /** Days to first ripe fruit by the model. */
-export function modelText(estimate: Estimate | undefined, writing: Writing): string {
-  if (!estimate) return '';
+export function modelText(estimate: Estimate | undefined, curve: RipeningCurve, writing: Writing): string {
+  if (!estimate || isAllLost(curve)) return '';
   return estimate.estimate === null ? writing.words.figure.noneRipened : writing.interval(estimate, 'd');
 }
 
 /** A median of days; its limits only where it has both, which a few plantings cannot give. */
-export function medianText(median: Estimate, writing: Writing): string {
+export function medianText(curve: RipeningCurve, writing: Writing): string {
+  const { median } = curve;
   const { estimate, low, high } = median;
+  if (isAllLost(curve)) return '';
   if (estimate === null) return writing.words.figure.notReached;
   return low === null || high === null ? writing.quantity(estimate, 'd') : writing.interval(median, 'd');
+}
+
+function heatText(degreeDays: number | null, { words, number }: Writing): string {
+  return degreeDays === null ? words.figure.notReached : number(degreeDays);
 }
 
 export function ripeningTable(source: Source): TableWords | null {
@@ -43,7 +56,7 @@ export function ripeningTable(source: Source): TableWords | null {
   const hasClaims = grown.some((v) => v.variety.claimDays !== null) && trial.settings.firstRipeFrom === 'transplanted';
   const hasDegreeDays = grown.some((v) => v.ripeningDegreeDays !== null);
   const { baseC, capC, method } = trial.settings.degreeDays;
-  const { tables: say, figure } = writing.words;
+  const { tables: say } = writing.words;
   const rank = (v: VarietySeen): number =>
     model?.estimates.get(v.variety.id)?.estimate ?? v.ripening?.median.estimate ?? Infinity;
   return {
@@ -60,18 +73,15 @@ export function ripeningTable(source: Source): TableWords | null {
     rows: grown
       .toSorted((a, b) => rank(a) - rank(b))
       .map((v) => {
-        const { median } = v.ripening!;
         const estimate = model?.estimates.get(v.variety.id);
         const heat = v.ripeningDegreeDays?.median;
         return [
           variety(v),
           ripeByEnd(v.ripening!, writing),
-          modelText(estimate, writing),
+          modelText(estimate, v.ripening!, writing),
           lettersOf(source, 'first_ripe', v.variety.id),
-          medianText(median, writing),
-          ...(hasDegreeDays
-            ? [heat ? (heat.estimate === null ? figure.notReached : writing.number(heat.estimate)) : '']
-            : []),
+          medianText(v.ripening!, writing),
+          ...(hasDegreeDays ? [heat && !isAllLost(v.ripening!) ? heatText(heat.estimate, writing) : ''] : []),
           ...(hasClaims ? [claim(v, model, writing)] : []),
         ];
       }),

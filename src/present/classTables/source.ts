@@ -1,7 +1,6 @@
 import type { SeasonComparisons } from '../../analyse/compareSeason.ts';
 import type { ClassF } from '../../analyse/plantTypes.ts';
 import type { SeasonSeen, VarietySeen } from '../../analyse/seen.ts';
-import type { Estimate } from '../../terms/estimate.ts';
 import { foldName } from '../../terms/names.ts';
 import type { Score, Trial } from '../../terms/trial.ts';
 import type { Writing } from '../numbers.ts';
@@ -26,11 +25,6 @@ export function variety(own: VarietySeen): Cell {
 export function lettersOf({ compared, classId }: Source, trait: string, id: string): string {
   const letters = compared.get(trait)?.get(classId)?.letters;
   return letters && letters.size > 1 ? (letters.get(id) ?? '') : '';
-}
-
-/** An estimate of a weight, its interval cut at nothing. */
-export function fromNothing<E extends Estimate>(estimate: E | undefined): E | undefined {
-  return estimate?.low != null && estimate.low < 0 ? { ...estimate, low: 0 } : estimate;
 }
 
 /** A trait's scores in a class. */

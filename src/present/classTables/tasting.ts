@@ -1,3 +1,4 @@
+import type { RatingModel } from '../../analyse/ratings.ts';
 import type { VarietySeen } from '../../analyse/seen.ts';
 import type { Share } from '../../terms/estimate.ts';
 import type { Writing } from '../numbers.ts';
@@ -13,6 +14,12 @@ function shareCell(share: Share | undefined, writing: Writing): string {
       ? ''
       : ` (${figure.range(writing.number(share.low * 100), writing.percent(share.high, 0))})`;
   return `${figure.kOfN(String(share.k), String(share.n))}${ends}`;
+}
+
+/** How many tasted: by the scores, or, of a season known from totals, those said of the variety that most tasted. */
+function tastersOf(source: Source, key: string, model: RatingModel): number {
+  const said = source.own.map((v) => model.estimates.get(v.variety.id)?.tasters ?? 0);
+  return Math.max(tastersAmong(classScores(source, key)), ...said);
 }
 
 export function tastingTable(source: Source): TableWords | null {
@@ -59,7 +66,7 @@ export function tastingTable(source: Source): TableWords | null {
       ratings
         .map(
           ([key, model]) =>
-            `${writing.trait(key)}: ${tasterWords(tastersAmong(classScores(source, key)))}${model.kendallW === null ? '' : `, ${say.kendall(writing.number(model.kendallW, 2))}`}`,
+            `${writing.trait(key)}: ${tasterWords(tastersOf(source, key, model))}${model.kendallW === null ? '' : `, ${say.kendall(writing.number(model.kendallW, 2))}`}`,
         )
         .join('; ') + `. ${say.theseTasters}`,
       ...(hasHeatClaims ? [say.heatNote] : []),

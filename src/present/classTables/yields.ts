@@ -2,8 +2,9 @@ import { isHighCv } from '../../analyse/cautions.ts';
 import { detectableDifference } from '../../analyse/detectable.ts';
 import type { PlantModel } from '../../analyse/plantTypes.ts';
 import type { VarietySeen } from '../../analyse/seen.ts';
-import { fText, fromNothing, lettersNote, lettersOf, variety } from './source.ts';
+import { fText, lettersNote, lettersOf, variety } from './source.ts';
 import type { Source } from './source.ts';
+import type { Writing } from '../numbers.ts';
 import type { TableWords } from '../tables.ts';
 
 function cullsCell(source: Source, { variety: { id } }: VarietySeen): string {
@@ -17,6 +18,11 @@ function cullsCell(source: Source, { variety: { id } }: VarietySeen): string {
 function modelMean(model: PlantModel, own: readonly VarietySeen[]): number | null {
   const values = own.map((v) => model.estimates.get(v.variety.id)?.estimate ?? null).filter((value) => value !== null);
   return values.length === 0 ? null : values.reduce((sum, value) => sum + value, 0) / values.length;
+}
+
+/** A multiple with as many digits as tell it from 1. */
+function timesText(times: number, { number }: Writing): string {
+  return number(times, times >= 1.05 ? 1 : times >= 1.005 ? 2 : 3);
 }
 
 function yieldFoot(source: Source, model: PlantModel): readonly string[] {
@@ -48,14 +54,15 @@ function yieldFoot(source: Source, model: PlantModel): readonly string[] {
       y: seen.yields.get(planting.id)!.grams! / planting.plants,
     }));
   const compares = own.filter((v) => (model.estimates.get(v.variety.id)?.estimate ?? 0) > 0).length > 1;
-  const seenBy =
-    compares && detectableDifference(model, units, trial.settings.interval, trial.settings.spotCorrelation);
+  const found = compares && detectableDifference(model, units, trial.settings.interval, trial.settings.spotCorrelation);
+  // Plants all alike: what their letters could tell apart is then less than is ever written.
+  const seenBy = found && found.difference > (model.family === 'gaussian' ? 0 : 1.0005) ? found : null;
   const plantings = seenBy ? writing.number(seenBy.plantings, seenBy.plantings % 1 === 0 ? 0 : 1) : '';
   const power = seenBy
     ? [
         model.family === 'gaussian'
           ? say.power(plantings, writing.quantity(seenBy.difference, 'g'))
-          : say.powerRatio(plantings, writing.number(seenBy.difference, 1)),
+          : say.powerRatio(plantings, timesText(seenBy.difference, writing)),
       ]
     : [];
   return [
@@ -91,7 +98,7 @@ export function yieldTable(source: Source): TableWords | null {
   if (!model && !fruits) return null;
   const { tables: say } = writing.words;
   const figure = (of: PlantModel | undefined, id: string, unit: string): string => {
-    const estimate = fromNothing(of?.estimates.get(id));
+    const estimate = of?.estimates.get(id);
     return estimate ? writing.interval(estimate, unit) : writing.words.figure.notRecorded;
   };
   const rank = (v: VarietySeen): number => (model ?? fruits)!.estimates.get(v.variety.id)?.estimate ?? -1;

@@ -60,7 +60,11 @@ function listWords(source: AdviceSource, advice: ClassAdvice): readonly string[]
   const names = advice.list.map((id) => nameOf(source, id));
   const left = advice.newcomerSpots;
   return [
-    say.list(names, advice.spots, number(advice.expectedRight, 1)),
+    say.list(
+      names,
+      advice.spots,
+      names.length === 1 ? of100(advice.expectedRight, source) : number(advice.expectedRight, 1),
+    ),
     ...(left > 0 ? [say.left(left)] : []),
     ...(advice.gain === null || Number(advice.gain.toFixed(1)) <= 0 ? [] : [say.gain(number(advice.gain, 1))]),
   ];

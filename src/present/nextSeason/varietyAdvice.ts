@@ -1,9 +1,10 @@
 import type { VarietyAdvice } from '../../decide/adviseVariety.ts';
 import type { Verdict } from '../../decide/verdict.ts';
 import type { ClassOutcome } from '../../decide/nextSeason.ts';
+import { pointsOf } from '../../decide/points.ts';
 import { unitOfTrait } from '../traitUnit.ts';
 import { barValue, expectedIn, of100 } from './source.ts';
-import type { AdviceSource } from './source.ts';
+import type { AdviceSource, ShownExpected } from './source.ts';
 
 /** A reason as results.json gives it. */
 export interface ReasonWords {
@@ -28,6 +29,19 @@ export interface AdviceWords {
   readonly more: readonly string[];
 }
 
+/** A value and the bar's with so many digits as tell them apart: at most three more than their intervals warrant. */
+function toldApart(
+  expected: ShownExpected,
+  bar: number,
+  like: ShownExpected,
+  write: (value: number, limits: ShownExpected, more: number) => string,
+): readonly [value: string, bar: string] {
+  for (let more = 0; ; more++) {
+    const [value, barText] = [write(expected.estimate, expected, more), write(bar, like, more)];
+    if (value !== barText || more === 3 || expected.estimate === bar) return [value, barText];
+  }
+}
+
 function reasonWords(source: AdviceSource, outcome: ClassOutcome, own: VarietyAdvice): readonly ReasonWords[] {
   const { words, number, trait: name } = source.writing;
   const isBar = outcome.case.bar === 'check' && own.variety === outcome.case.checkVariety;
@@ -38,18 +52,17 @@ function reasonWords(source: AdviceSource, outcome: ClassOutcome, own: VarietyAd
     const bar = barValue(source, outcome, trait);
     if (!expected || bar === null || isBar) return { trait, effect, text: words.nextSeason.isBar };
     const unit = unitOfTrait(trait, source.trial.settings);
-    const value = source.writing.alike(expected.estimate, expected, unit);
-    const points = number(Math.abs(effect), 1);
-    const barText = source.writing.alike(
-      bar,
-      expectedIn(source.next, trait, outcome.classId, leader) ?? expected,
-      unit,
+    const like = expectedIn(source.next, trait, outcome.classId, leader) ?? expected;
+    const [value, barText] = toldApart(expected, bar, like, (x, limits, more) =>
+      source.writing.alike(x, limits, unit, more),
     );
-    const text =
-      Math.abs(effect) < 0.05
-        ? words.nextSeason.reasonEqual(name(trait), value)
-        : words.nextSeason.reason(name(trait), value, barText, points, effect > 0);
-    return { trait, effect, text };
+    const facts = [name(trait), value, barText, number(Math.abs(effect), 1), effect > 0] as const;
+    const say = words.nextSeason;
+    if (Math.abs(effect) < 0.05) return { trait, effect, text: say.reasonEqual(name(trait), value) };
+    const goal = outcome.advice!.goals.find((one) => one.trait === trait)!;
+    // By the values alone it could be the other way: points end where the range does.
+    const isOwn = Math.sign(pointsOf(goal.range, expected.estimate) - pointsOf(goal.range, bar)) === Math.sign(effect);
+    return { trait, effect, text: isOwn ? say.reason(...facts) : say.reasonCut(...facts) };
   });
 }
 

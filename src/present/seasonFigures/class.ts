@@ -1,6 +1,6 @@
 import type { Estimate } from '../../terms/estimate.ts';
 import type { DotRow } from '../charts/kinds.ts';
-import { fromNothing, withN } from '../classTables/source.ts';
+import { withN } from '../classTables/source.ts';
 import { cumulativeFigure, ripeningFigure } from './curves.ts';
 import type { ChartSource, Figure } from './figure.ts';
 import { found } from './found.ts';
@@ -79,7 +79,7 @@ export function classFigures(source: ChartSource): readonly Figure[] {
       unit: 'g',
       zero: true,
       lowerIsBetter: false,
-      estimateOf: (id) => fromNothing(yields.estimates.get(id)) ?? null,
+      estimateOf: (id) => yields.estimates.get(id) ?? null,
       plantsOf: (id) =>
         seen.season.yieldUnits.flatMap((unit) => {
           const grams =

@@ -17,10 +17,11 @@ export function ripeningFigure({ seen, compared, classId, writing, trial }: Char
   const strips = sorted.map(({ variety, status, ripening }) => {
     const { steps } = ripening!;
     const first = steps.find(({ events }) => events > 0);
+    const byEnd = ripeByEnd(ripening!, writing);
     return {
       name: status === 'new' ? say.newName(variety.name) : variety.name,
       group: status,
-      note: say.ripe(ripeByEnd(ripening!, writing)),
+      note: ripening!.ripe + ripening!.unripe === ripening!.accidents ? byEnd : say.ripe(byEnd),
       steps: first
         ? [{ x: first.time, share: 0 }, ...steps.map(({ time, survival }) => ({ x: time, share: 1 - survival }))]
         : [{ x: steps[0]!.time, share: 0 }],
@@ -51,8 +52,8 @@ export function ripeningFigure({ seen, compared, classId, writing, trial }: Char
       variety.name,
       statusWord[status],
       ripeByEnd(ripening!, writing),
-      modelText(model?.estimates.get(variety.id), writing),
-      medianText(ripening!.median, writing),
+      modelText(model?.estimates.get(variety.id), ripening!, writing),
+      medianText(ripening!, writing),
     ]),
   };
 }
@@ -72,7 +73,10 @@ export function cumulativeFigure({ seen, classId, writing }: ChartSource): Figur
         if (day !== null) byDay.set(day, (byDay.get(day) ?? 0) + ripe.grams + green.grams);
       }
     }
-    if (byDay.size === 0 || plants === 0) continue;
+    const weighed = [...byDay.values()].reduce((sum, grams) => sum + grams, 0);
+    const isCounted = units.some((unit) => unit.pickings.some(({ ripe, green }) => ripe.fruits + green.fruits > 0));
+    // What was counted and never weighed has no curve of its weight.
+    if (byDay.size === 0 || plants === 0 || (weighed === 0 && isCounted)) continue;
     let total = 0;
     for (const day of [...byDay.keys()].toSorted((a, b) => a - b)) {
       total += byDay.get(day)! / plants;

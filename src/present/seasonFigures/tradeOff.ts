@@ -1,5 +1,4 @@
 import type { Estimate } from '../../terms/estimate.ts';
-import { fromNothing } from '../classTables/source.ts';
 import type { ChartSource, Figure } from './figure.ts';
 
 interface Point {
@@ -16,7 +15,7 @@ export function tradeOffFigure({ seen, trial, classId, writing }: ChartSource): 
   if (!yields || !rated) return null;
   const [key, model] = rated;
   const points = seen.varieties.flatMap(({ variety, status }): readonly Point[] => {
-    const [x, y] = [fromNothing(yields.estimates.get(variety.id)), model.estimates.get(variety.id)];
+    const [x, y] = [yields.estimates.get(variety.id), model.estimates.get(variety.id)];
     if (variety.classId !== classId || !x || !y || x.estimate === null || y.estimate === null) return [];
     return [{ name: variety.name, group: status, x, y }];
   });

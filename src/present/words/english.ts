@@ -42,7 +42,7 @@ function methods(settings: Settings): readonly Method[] {
       title: 'Yield and fruits per plant',
       words: [
         'Usable weight (or number) of a planting over the season, ripe and green, divided by the plants set out. Plants that died count. Plants lost by accident do not. A planting without a picking yielded 0 only where it was lost, removed early, noted as giving nothing, or every picking of the season was recorded; else its yield is not known.',
-        'A picking that was counted but not weighed takes the mean fruit weight of its planting, else of its variety; a planting with more than a quarter of its fruits unweighed has no yield. Of a figure written as below a limit (&lt;5) half the limit counts (common practice, no source); a trace counts as picked and adds nothing; over a limit (&gt;20) leaves that figure of the planting unknown; no mean is made with a measure or score of which only a limit is known. Nothing recorded (an empty cell, NA) is never a zero, and 0 always is one.',
+        'A picking that was counted but not weighed takes the mean fruit weight of its planting; a planting with more than a quarter of its fruits unweighed has no yield. Of a figure written as below a limit (&lt;5) half the limit counts (common practice, no source); a trace counts as picked and adds nothing; over a limit (&gt;20) leaves that figure of the planting unknown; no mean is made with a measure or score of which only a limit is known. Nothing recorded (an empty cell, NA) is never a zero, and 0 always is one.',
         settings.scale === 'ratio'
           ? 'This trial uses the ratio scale: quasi-likelihood with a logarithmic link, variety + block, one fit a season over all classes. The variance of a weight grows with the square of its mean; that of a number with its mean, times a dispersion that is larger in classes of many fruits. Without blocks the estimate is total over plants, exactly; early weights have no blocks in their model, since their zeros say nothing of a block.'
           : 'This trial uses the difference scale: weighted least squares, variety + block, one fit a season over all classes.',
@@ -316,6 +316,7 @@ export const english = {
     notReached: 'not reached',
     notKnown: 'not known',
     noneRipened: 'none ripened',
+    allLost: (n: string) => `all ${n} lost by accident`,
     notTasted: 'not tasted',
     n: (n: string) => `n ${n}`,
     kOfN: (k: string, n: string) => `${k} of ${n}`,
@@ -409,6 +410,8 @@ export const english = {
       'single-plantings': (names: string) =>
         `${names} stood in a single planting; the spread between plants is borrowed from the other varieties.`,
       'one-bed': (names: string) => `All plants of ${names} stood in one bed: variety and bed cannot be told apart.`,
+      'without-blocks': () =>
+        'Blocks are left out of the yields of this class, since a planting in them gave nothing: each figure is total over plants.',
       'mixed-topped': () =>
         'Some plants were topped and some were not; topping delays the first fruit, and the figures mix both.',
       'only-topped': () => 'All plants were topped: the figures hold for topped plants.',
@@ -1509,7 +1512,7 @@ export const english = {
     list: (names: readonly string[], spots: number, right: string) =>
       names.length === 0
         ? 'No variety is worth a spot more than a newcomer would be.'
-        : `The list for ${spots === 1 ? 'the spot' : `the ${spots} spots`}, in order of share: ${listed(names)}. Of ${names.length === 1 ? 'it' : `these ${names.length}`}, ${right} ${right === '1.0' ? 'is' : 'are'} expected to be right.`,
+        : `The list for ${spots === 1 ? 'the spot' : `the ${spots} spots`}${names.length === 1 ? '' : ', in order of share'}: ${listed(names)}. ${names.length === 1 ? `It earns its spot in ${right} simulated seasons` : `Of these ${names.length}, ${right} ${right === '1.0' ? 'is' : 'are'} expected to be right`}.`,
     left: (n: number) => (n === 1 ? 'One spot is left for a newcomer.' : `${n} spots are left for newcomers.`),
     gain: (points: string) =>
       `The list is expected to score ${points} points of 100 more a spot than varieties in the middle of their class.`,
@@ -1553,6 +1556,8 @@ export const english = {
     reason: (trait: string, value: string, bar: string, points: string, isFor: boolean) =>
       `${capital(trait)}: ${value} expected, ${bar} for the bar; ${points} points ${isFor ? 'for' : 'against'} it.`,
     against: (text: string) => `Against that: ${text}`,
+    reasonCut: (trait: string, value: string, bar: string, points: string, isFor: boolean) =>
+      `${capital(trait)}: ${value} expected, ${bar} for the bar; but what lies outside the range that counts makes it ${points} points ${isFor ? 'for' : 'against'} it.`,
     reasonEqual: (trait: string, value: string) => `${capital(trait)}: ${value} expected, no different from the bar.`,
     isBar: 'It is the bar itself.',
     fragile: (trait: string, isDoubled: boolean, word: string) =>

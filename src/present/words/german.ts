@@ -44,7 +44,7 @@ function methods(settings: Settings): readonly Method[] {
       title: 'Ertrag und Früchte je Pflanze',
       words: [
         'Verwertbares Gewicht (oder Anzahl) einer Pflanzung über die Saison, reif und grün, geteilt durch die gesetzten Pflanzen. Eingegangene Pflanzen zählen mit, durch Unfall verlorene nicht. Eine Pflanzung ohne Ernte brachte nur dann 0, wenn sie verloren ging, früh entfernt wurde, als ertraglos vermerkt ist oder jede Ernte der Saison erfasst wurde; sonst ist ihr Ertrag nicht bekannt.',
-        'Eine gezählte, aber nicht gewogene Ernte erhält das mittlere Fruchtgewicht ihrer Pflanzung, sonst das ihrer Sorte; eine Pflanzung, bei der mehr als ein Viertel der Früchte nicht gewogen ist, hat keinen Ertragswert. Von einer Angabe unter einer Grenze (&lt;5) zählt die halbe Grenze (übliche Praxis, keine Quelle); eine Spur zählt als geerntet und bringt nichts dazu; über einer Grenze (&gt;20) bleibt diese Zahl der Pflanzung unbekannt; ein Maß oder eine Note, von der nur eine Grenze bekannt ist, geht in keinen Mittelwert ein. Nicht aufgezeichnet (leere Zelle, NA) ist nie eine Null, und 0 ist immer eine.',
+        'Eine gezählte, aber nicht gewogene Ernte erhält das mittlere Fruchtgewicht ihrer Pflanzung; eine Pflanzung, bei der mehr als ein Viertel der Früchte nicht gewogen ist, hat keinen Ertragswert. Von einer Angabe unter einer Grenze (&lt;5) zählt die halbe Grenze (übliche Praxis, keine Quelle); eine Spur zählt als geerntet und bringt nichts dazu; über einer Grenze (&gt;20) bleibt diese Zahl der Pflanzung unbekannt; ein Maß oder eine Note, von der nur eine Grenze bekannt ist, geht in keinen Mittelwert ein. Nicht aufgezeichnet (leere Zelle, NA) ist nie eine Null, und 0 ist immer eine.',
         settings.scale === 'ratio'
           ? 'Dieser Versuch verwendet die Skala der Verhältnisse: Quasi-Likelihood mit logarithmischer Verknüpfung, Sorte + Block, eine Anpassung je Saison über alle Klassen. Die Varianz eines Gewichts wächst mit dem Quadrat seines Mittels; die einer Anzahl mit ihrem Mittel, mal einer Dispersion, die in Klassen mit vielen Früchten größer ist. Ohne Blöcke ist der Schätzwert genau die Summe geteilt durch die Pflanzen; frühe Gewichte haben keine Blöcke im Modell, da ihre Nullen nichts über einen Block sagen.'
           : 'Dieser Versuch verwendet die Skala der Differenzen: gewichtete kleinste Quadrate, Sorte + Block, eine Anpassung je Saison über alle Klassen.',
@@ -325,6 +325,7 @@ export const german: Words = {
     notReached: 'nicht erreicht',
     notKnown: 'nicht bekannt',
     noneRipened: 'keine gereift',
+    allLost: (n: string) => `alle ${n} durch Unfall verloren`,
     notTasted: 'nicht verkostet',
     n: (n: string) => `n ${n}`,
     kOfN: (k: string, n: string) => `${k} von ${n}`,
@@ -421,6 +422,8 @@ export const german: Words = {
         `Nur eine Pflanzung je Sorte: ${names}; die Streuung zwischen Pflanzen ist von den anderen Sorten geliehen.`,
       'one-bed': (names: string) =>
         `Alle Pflanzen von ${names} standen in einem Beet: Sorte und Beet lassen sich nicht auseinanderhalten.`,
+      'without-blocks': () =>
+        'Blöcke bleiben bei den Erträgen dieser Klasse außer Betracht, weil eine Pflanzung darin nichts brachte: Jede Zahl ist Summe durch Pflanzen.',
       'mixed-topped': () =>
         'Einige Pflanzen waren entspitzt, andere nicht; Entspitzen verzögert die erste Frucht, und die Zahlen vermischen beides.',
       'only-topped': () => 'Alle Pflanzen waren entspitzt: Die Zahlen gelten für entspitzte Pflanzen.',
@@ -1620,7 +1623,7 @@ export const german: Words = {
     list: (names: readonly string[], spots: number, right: string) =>
       names.length === 0
         ? 'Keine Sorte ist einen Platz mehr wert, als ein Neuling es wäre.'
-        : `Die Liste für ${spots === 1 ? 'den Platz' : `die ${spots} Plätze`}, nach Anteil geordnet: ${listed(names)}. Davon ${names.length === 1 ? '' : `(${names.length}) `}voraussichtlich richtig: ${right}.`,
+        : `Die Liste für ${spots === 1 ? 'den Platz' : `die ${spots} Plätze`}${names.length === 1 ? '' : ', nach Anteil geordnet'}: ${listed(names)}. ${names.length === 1 ? `Sie verdient ihren Platz in ${right} simulierten Saisons` : `Davon (${names.length}) voraussichtlich richtig: ${right}`}.`,
     left: (n: number) => (n === 1 ? 'Ein Platz bleibt für einen Neuling.' : `${n} Plätze bleiben für Neulinge.`),
     gain: (points: string) =>
       `Die Liste bringt je Platz voraussichtlich ${points} von 100 Punkten mehr als Sorten in der Mitte ihrer Klasse.`,
@@ -1666,6 +1669,8 @@ export const german: Words = {
     reason: (trait: string, value: string, bar: string, points: string, isFor: boolean) =>
       `${capital(trait)}: ${value} erwartet, ${bar} bei der Messlatte; ${points} Punkte ${isFor ? 'dafür' : 'dagegen'}.`,
     against: (text: string) => `Dagegen: ${text}`,
+    reasonCut: (trait: string, value: string, bar: string, points: string, isFor: boolean) =>
+      `${capital(trait)}: ${value} erwartet, ${bar} bei der Messlatte; was außerhalb des zählenden Bereichs liegt, macht daraus aber ${points} Punkte ${isFor ? 'dafür' : 'dagegen'}.`,
     reasonEqual: (trait: string, value: string) => `${capital(trait)}: ${value} erwartet, gleich der Messlatte.`,
     isBar: 'Sie ist selbst die Messlatte.',
     fragile: (trait: string, isDoubled: boolean, word: string) =>
