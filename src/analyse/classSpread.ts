@@ -39,8 +39,8 @@ export function countSpread(units: readonly Unit[], variance: readonly number[],
   const squares = units.map(({ y }, i) => (y - fitted[i]!) ** 2 / (fitted[i]! * variance[i]!));
   const excess = (k: number): number =>
     squares.reduce((sum, square, i) => sum + square / (1 + k * fitted[i]!), 0) - residualDf;
-  // At this k every plant's dispersion is at least the season's, so that the root lies below.
-  const k = findRoot(excess, 0, (dispersion - 1) / Math.min(...fitted));
+  // At this k every plant's dispersion is at least the season's, so that the root lies below; a little more for rounding.
+  const k = findRoot(excess, 0, (1.001 * (dispersion - 1)) / Math.min(...fitted));
   const scales = new Map([...byClass].map(([id, own]) => [id, (1 + k * own) / (1 + k * all)]));
   return { k, byClass, all, scales: classes.length > 1 ? scales : null };
 }

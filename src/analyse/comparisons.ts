@@ -6,11 +6,11 @@ import { studentizedRangeQuantile } from '../numerics/range.ts';
 import { squaredSed } from './plantClasses.ts';
 import type { ClassMeans } from './plantTypes.ts';
 
-/** A difference on the working scale, given back as a ratio or a difference. */
+/** A difference on the working scale, given back as a ratio or a difference; no interval where a limit says nothing. */
 export interface Contrast {
   readonly estimate: number;
-  readonly low: number;
-  readonly high: number;
+  readonly low: number | null;
+  readonly high: number | null;
   readonly p: number;
 }
 
@@ -47,9 +47,16 @@ function lettersOf(means: ClassMeans, { df, level, lowerIsBetter }: ComparisonOp
   return new Map(order.map((i, rank) => [varieties[i]!, letters[rank]!]));
 }
 
+/** So many times another is more than any two varieties differ: a limit beyond it says nothing. */
+const FAR_RATIO = 1e4;
+
 function contrast(difference: number, half: number, p: number, isRatio: boolean): Contrast {
-  const back = isRatio ? Math.exp : (x: number): number => x;
-  return { estimate: back(difference), low: back(difference - half), high: back(difference + half), p };
+  if (!isRatio) return { estimate: difference, low: difference - half, high: difference + half, p };
+  const isFar = Math.abs(difference) + half > Math.log(FAR_RATIO);
+  const limits = isFar
+    ? { low: null, high: null }
+    : { low: Math.exp(difference - half), high: Math.exp(difference + half) };
+  return { estimate: Math.exp(difference), ...limits, p };
 }
 
 function checkContrasts(means: ClassMeans, options: ComparisonOptions): ClassComparisons['againstCheck'] {

@@ -13,6 +13,11 @@ function isNear(value: number, seen: readonly number[], times: number, isLog: bo
   return value <= times * most && value >= Math.min(...positive) / times;
 }
 
+/** True for a limit of an interval that says nothing beside values of this size. */
+export function isFarLimit(limit: number, seen: readonly number[], isLog: boolean): boolean {
+  return !isNear(limit, seen, FAR_LIMIT, isLog);
+}
+
 /** True for an estimate that no data of these values can have. */
 export function isBeyond(estimate: number, seen: readonly number[], isLog: boolean): boolean {
   return !isNear(estimate, seen, FAR_ESTIMATE, isLog);
@@ -36,6 +41,6 @@ export function guarded(
   isLog: boolean,
 ): Estimate {
   if (isBeyond(estimate, seen, isLog)) return { n, estimate: null, low: null, high: null, reason: 'not-estimable' };
-  const isWide = [low, high].some((limit) => !isNear(limit, seen, FAR_LIMIT, isLog));
+  const isWide = [low, high].some((limit) => isFarLimit(limit, seen, isLog));
   return isWide ? { n, estimate, low: null, high: null, reason: 'too-wide' } : { n, estimate, low, high, reason: null };
 }

@@ -1,6 +1,6 @@
 import { fUpperTail, tQuantile } from '../numerics/distributions.ts';
 import { fitLogNormal } from '../numerics/logNormal.ts';
-import type { CensoredTime } from '../numerics/logNormal.ts';
+import type { CensoredTime, LogNormalFit } from '../numerics/logNormal.ts';
 import { equalityF } from '../numerics/wald.ts';
 import type { Estimate } from '../terms/estimate.ts';
 import { guarded } from './guard.ts';
@@ -31,14 +31,14 @@ export interface RipeningModelOptions {
   readonly classOf: (variety: string) => string;
 }
 
-/** Smallest time that has a logarithm: a fruit ripe on the day of planting out ripened within half a day. */
+/** Smallest time that has a logarithm: nothing ripens sooner than half a day after planting out. */
 const SHORTEST = 0.5;
 
 function timeOf(own: Ripening, group: number, lookEvery: number) {
   if (own.ripe === null) return { low: Math.max(SHORTEST, own.watchedInModel), high: Infinity, group };
   const high = Math.max(SHORTEST, own.ripe);
   if (lookEvery === 0) return { low: high, high, group };
-  return { low: Math.max(0, own.ripe - lookEvery, own.lastUnripe ?? 0), high, group };
+  return { low: Math.max(SHORTEST, own.ripe - lookEvery, own.lastUnripe ?? 0), high, group };
 }
 
 function without(list: readonly Ripening[], reason: 'no-residual-df' | 'no-spread'): ReadonlyMap<string, Estimate> {
@@ -79,16 +79,30 @@ function classF({ estimates, covariance }: ClassMeans, residualDf: number): Clas
   return test && { value: test.f, df1: test.df1, df2: residualDf, p: fUpperTail(test.f, test.df1, residualDf) };
 }
 
-/** Where each variety's one time lies where no spread is the likeliest; null where looks leave no room for it. */
-function boundsOf(
-  times: readonly CensoredTime[],
-  varieties: number,
-): readonly (readonly [low: number, high: number])[] | null {
-  const bounds = Array.from({ length: varieties }, (_, group): readonly [number, number] => {
+type Bounds = readonly [low: number, high: number];
+
+/** Between which looks each variety's time lies, if it has one time; empty (low not below high) where it has not. */
+function boundsOf(times: readonly CensoredTime[], varieties: number): readonly Bounds[] {
+  return Array.from({ length: varieties }, (_, group): Bounds => {
     const own = times.filter((time) => time.group === group);
-    return [Math.max(SHORTEST, ...own.map(({ low }) => low)), Math.min(...own.map(({ high }) => high))];
+    return [Math.max(...own.map(({ low }) => low)), Math.min(...own.map(({ high }) => high))];
   });
-  return bounds.every(([low, high]) => low < high && Number.isFinite(high)) ? bounds : null;
+}
+
+function hasRoom([low, high]: Bounds): boolean {
+  return low < high && Number.isFinite(high);
+}
+
+/** So many spreads between a variety's looks, and the model sees no more than the looks. */
+const FLAT = 6;
+
+function middleOf([low, high]: Bounds): number {
+  return (Math.log(low) + Math.log(high)) / 2;
+}
+
+/** Half of the way between the looks stands for t times the standard error. */
+function varianceOf([low, high]: Bounds, t: number): number {
+  return (Math.log(high / low) / 2 / t) ** 2;
 }
 
 interface AtBoundary {
@@ -109,8 +123,8 @@ function withinLooks(
   { level, classOf }: RipeningModelOptions,
 ): RipeningModel {
   const t = tQuantile(0.5 + level / 2, residualDf);
-  const locations = bounds.map(([low, high]) => (Math.log(low) + Math.log(high)) / 2);
-  const variances = bounds.map(([low, high]) => (Math.log(high / low) / 2 / t) ** 2);
+  const locations = bounds.map(middleOf);
+  const variances = bounds.map((own) => varianceOf(own, t));
   varieties.forEach((variety, i) => {
     const n = used.filter(({ unit }) => unit.variety === variety).length;
     const [low, high] = bounds[i]!;
@@ -119,6 +133,35 @@ function withinLooks(
   const covariance = variances.map((own, i) => variances.map((_, j) => (i === j ? own : 0)));
   const classes = byClass({ varieties, locations, covariance }, classOf);
   return { ...how, residualDf, dispersion: null, estimates, classes, f: new Map() };
+}
+
+/**
+ * The fit corrected for small samples and for plants that stand together; for a variety whose looks lie so far apart
+ * that the model tells nothing more, the looks themselves.
+ */
+function correctedFit(
+  fit: LogNormalFit,
+  { used, varieties, bounds, residualDf }: Omit<AtBoundary, 'estimates'>,
+  { layouts, classOf, spotCorrelation, level }: RipeningModelOptions,
+): Located {
+  const t = tQuantile(0.5 + level / 2, residualDf);
+  const isFlat = bounds.map((own) => hasRoom(own) && Math.log(own[1] / own[0]) > FLAT * fit.sigma);
+  const inflation = varieties.map((variety) => {
+    const plants = used.reduce((sum, { unit }) => sum + (unit.variety === variety ? unit.plants : 0), 0);
+    return togetherFactor(layouts.get(classOf(variety)), plants, spotCorrelation);
+  });
+  const factor = (i: number, j: number): number =>
+    (used.length / residualDf) * Math.sqrt(inflation[i]! * inflation[j]!);
+  return {
+    varieties,
+    locations: fit.locations.map((at, i) => (isFlat[i] ? middleOf(bounds[i]!) : at)),
+    covariance: fit.covariance.map((row, i) =>
+      row.map((value, j) => {
+        if (!isFlat[i] && !isFlat[j]) return value * factor(i, j);
+        return i === j ? varianceOf(bounds[i]!, t) : 0;
+      }),
+    ),
+  };
 }
 
 /**
@@ -141,35 +184,26 @@ export function fitRipening(list: readonly Ripening[], options: RipeningModelOpt
   }
   const times = used.map((own) => timeOf(own, varieties.indexOf(own.unit.variety), options.lookEvery));
   const fit = residualDf > 0 ? fitLogNormal(times, varieties.length) : null;
-  const bounds = fit || residualDf <= 0 ? null : boundsOf(times, varieties.length);
-  if (bounds) return withinLooks({ used, varieties, bounds, residualDf, estimates }, how, options);
+  const bounds = boundsOf(times, varieties.length);
+  if (!fit && residualDf > 0 && bounds.every(hasRoom))
+    return withinLooks({ used, varieties, bounds, residualDf, estimates }, how, options);
   if (!fit) {
     for (const [variety, estimate] of without(used, residualDf > 0 ? 'no-spread' : 'no-residual-df'))
       estimates.set(variety, estimate);
     return { ...how, residualDf, dispersion: null, estimates, classes: [], f: new Map() };
   }
-  const correction = used.length / residualDf;
-  const counts = varieties.map((variety) => used.filter(({ unit }) => unit.variety === variety).length);
-  const plants = varieties.map((variety) =>
-    used.reduce((sum, { unit }) => sum + (unit.variety === variety ? unit.plants : 0), 0),
-  );
-  const inflation = varieties.map((variety, i) =>
-    togetherFactor(options.layouts.get(options.classOf(variety)), plants[i]!, options.spotCorrelation),
-  );
-  const covariance = fit.covariance.map((row, i) =>
-    row.map((value, j) => value * correction * Math.sqrt(inflation[i]! * inflation[j]!)),
-  );
+  const located = correctedFit(fit, { used, varieties, bounds, residualDf }, options);
   const t = tQuantile(0.5 + options.level / 2, residualDf);
   varieties.forEach((variety, i) => {
-    const half = t * Math.sqrt(covariance[i]![i]!);
-    const location = fit.locations[i]!;
+    const half = t * Math.sqrt(located.covariance[i]![i]!);
+    const location = located.locations[i]!;
     const [low, high] = [Math.exp(location - half), Math.exp(location + half)];
-    const days = times
-      .filter(({ group }) => group === i)
-      .map((time) => (time.high === Infinity ? time.low : time.high));
-    estimates.set(variety, guarded({ n: counts[i]!, estimate: Math.exp(location), low, high }, days, true));
+    const own = times.filter(({ group }) => group === i);
+    const days = own.map((time) => (time.high === Infinity ? time.low : time.high));
+    estimates.set(variety, guarded({ n: own.length, estimate: Math.exp(location), low, high }, days, true));
   });
-  const classes = byClass({ varieties, locations: fit.locations, covariance }, options.classOf);
+  const classes = byClass(located, options.classOf);
   const f = new Map(classes.map((own) => [own.classId, classF(own, residualDf)]));
-  return { ...how, residualDf, dispersion: fit.sigma ** 2 * correction, estimates, classes, f };
+  const dispersion = (fit.sigma ** 2 * used.length) / residualDf;
+  return { ...how, residualDf, dispersion, estimates, classes, f };
 }

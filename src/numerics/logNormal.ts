@@ -84,6 +84,9 @@ function derivatives({ low, high }: CensoredTime, location: number, sigma: numbe
   return low === high ? exactTime(a, sigma) : betweenTimes(a, b, sigma);
 }
 
+/** A slope, in likelihood per spread, that no digit of a location shows. */
+const FLAT = 1e-13;
+
 /** Best location of a group for a scale: Newton on a concave function, steps kept short. */
 function locate(times: readonly CensoredTime[], sigma: number, start: number): number {
   let location = start;
@@ -94,8 +97,8 @@ function locate(times: readonly CensoredTime[], sigma: number, start: number): n
       m += own.m;
       mm += own.mm;
     }
-    // Far out the likelihood is flat to the last digit: the place is as good as any near it.
-    if (!(mm < 0)) return location;
+    // Between looks far apart the likelihood is flat to the last digit: the place is as good as any near it.
+    if (!(mm < 0) || Math.abs(m) * sigma < FLAT) return location;
     const step = Math.max(-2 * sigma, Math.min(2 * sigma, -m / mm));
     location += step;
     if (Math.abs(step) < 1e-9 * Math.max(1, Math.abs(location))) return location;
@@ -105,7 +108,9 @@ function locate(times: readonly CensoredTime[], sigma: number, start: number): n
 
 /** Where a group's search begins: the mean logarithm of its times, middles of intervals, ends of follow-up. */
 function startOf(times: readonly CensoredTime[]): number {
-  const logs = times.map(({ low, high }) => Math.log(high === Infinity ? low : (low + high) / 2));
+  const middle = (low: number, high: number): number =>
+    low > 0 ? (Math.log(low) + Math.log(high)) / 2 : Math.log(high / 2);
+  const logs = times.map(({ low, high }) => (high === Infinity ? Math.log(low) : middle(low, high)));
   return logs.reduce((sum, log) => sum + log, 0) / logs.length;
 }
 
@@ -155,9 +160,11 @@ export function fitLogNormal(times: readonly CensoredTime[], groups: number): Lo
     tt -= own.tt;
     logLikelihood += own.value - (time.low === time.high ? Math.log(time.low) : 0);
   }
-  const scaleVariance = 1 / (tt - mm.reduce((sum, value, g) => sum + mt[g]! ** 2 / value, 0));
+  // A group between looks so far apart that its likelihood is flat tells nothing of the scale.
+  const part = (g: number): number => (mm[g]! > 0 ? mt[g]! / mm[g]! : 0);
+  const scaleVariance = 1 / (tt - mm.reduce((sum, value, g) => sum + part(g) ** 2 * value, 0));
   const covariance = at.map((_, i) =>
-    at.map((__, j) => (i === j ? 1 / mm[i]! : 0) + (mt[i]! / mm[i]!) * (mt[j]! / mm[j]!) * scaleVariance),
+    at.map((__, j) => (i === j ? 1 / mm[i]! : 0) + part(i) * part(j) * scaleVariance),
   );
   return { locations: at, sigma, covariance, logLikelihood };
 }

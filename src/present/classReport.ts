@@ -30,7 +30,7 @@ function newBesideReturning(source: Source): readonly string[] {
     const apart = c.p < 1 - source.trial.settings.interval ? report.apart : report.notApart;
     if (!isRatio) return report.difference(what, writing.interval(c, unitOfTrait(trait, source.trial.settings)), apart);
     const times = (value: number): string => writing.number(value, 2);
-    return report.ratio(what, figure.interval(times(c.estimate), times(c.low), times(c.high)), apart);
+    return report.ratio(what, figure.interval(times(c.estimate), times(c.low!), times(c.high!)), apart);
   };
   const sentences: string[] = [];
   for (const [trait, byClass] of compared) {
@@ -38,6 +38,7 @@ function newBesideReturning(source: Source): readonly string[] {
     const model = source.seen.models.get(trait);
     if (
       !contrast ||
+      contrast.low === null ||
       trait === 'fruits' ||
       trait === 'early_yield' ||
       source.trial.settings.traits.get(trait)?.kind === 'measure'

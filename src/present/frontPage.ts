@@ -46,12 +46,11 @@ function ripeningSurprises({ trial, writing }: AdviceSource, seen: SeasonSeen): 
 function yieldSurprises(source: AdviceSource, compared: SeasonComparisons): readonly string[] {
   const { number, words } = source.writing;
   return [...(compared.get('yield')?.values() ?? [])].flatMap(({ againstCheck }) =>
-    (againstCheck?.varieties ?? [])
-      .filter(({ low }) => source.trial.settings.scale === 'ratio' && low > 1)
-      .map(({ variety, estimate, low, high }) => {
-        const text = words.figure.interval(number(estimate, 2), number(low, 2), number(high, 2));
-        return words.front.more(nameOf(source, variety), nameOf(source, againstCheck!.checkVariety), text);
-      }),
+    (againstCheck?.varieties ?? []).flatMap(({ variety, estimate, low, high }) => {
+      if (source.trial.settings.scale !== 'ratio' || low === null || high === null || low <= 1) return [];
+      const text = words.figure.interval(number(estimate, 2), number(low, 2), number(high, 2));
+      return words.front.more(nameOf(source, variety), nameOf(source, againstCheck!.checkVariety), text);
+    }),
   );
 }
 

@@ -18,6 +18,11 @@ export function plainUnits(text: string): string {
   return text.includes(OPEN) ? text.replace(TOKEN, '$1') : text;
 }
 
+/** The text in the other units. */
+export function otherUnits(text: string): string {
+  return text.includes(OPEN) ? text.replace(TOKEN, '$2') : text;
+}
+
 /** A picture with its words in both systems of units, and the drawing of the other one where it differs. */
 export function pictureInBothUnits(here: PictureWords, there: PictureWords): PictureWords {
   const both = (a: string, b: string): string => inBothUnits(plainUnits(a), plainUnits(b));

@@ -66,8 +66,8 @@ function compareContrasts(own: ClassComparisons, wanted: Results): void {
   others.forEach(({ low, high, p }, i) => {
     const [wantedLow, wantedHigh] = [list<number>(wanted.against_low)[i]!, list<number>(wanted.against_high)[i]!];
     const width = wantedHigh - wantedLow;
-    expect(Math.abs(low - wantedLow)).toBeLessThan(1e-3 * width);
-    expect(Math.abs(high - wantedHigh)).toBeLessThan(1e-3 * width);
+    expect(Math.abs(low! - wantedLow)).toBeLessThan(1e-3 * width);
+    expect(Math.abs(high! - wantedHigh)).toBeLessThan(1e-3 * width);
     expect(Math.abs(p - list<number>(wanted.against_p)[i]!)).toBeLessThan(2e-4);
   });
   for (const key of ['estimate', 'low', 'high', 'p'] as const)

@@ -150,8 +150,8 @@ describe('letters and comparisons with a check', () => {
         const found = own.varieties.find(({ variety }) => variety === row.level.toLowerCase())!;
         near(found.estimate, row.diff);
         // critical value and p by Genz & Bretz in R's mvtnorm, itself right to about 1e-4
-        expect(Math.abs((found.estimate - found.low) / row.se - published.crit_mvt)).toBeLessThan(1e-3);
-        expect(Math.abs((found.high - found.estimate) / row.se - published.crit_mvt)).toBeLessThan(1e-3);
+        expect(Math.abs((found.estimate - found.low!) / row.se - published.crit_mvt)).toBeLessThan(1e-3);
+        expect(Math.abs((found.high! - found.estimate) / row.se - published.crit_mvt)).toBeLessThan(1e-3);
         expect(Math.abs(found.p - row.p_mvt)).toBeLessThan(2e-4);
       }
     }

@@ -1,3 +1,4 @@
+import { isFarLimit } from '../../analyse/guard.ts';
 import type { SeasonSeen } from '../../analyse/seen.ts';
 import type { ExpectedVariety } from '../../analyse/expected/expectedTrait.ts';
 import { hundredths } from '../../decide/verdict.ts';
@@ -19,11 +20,14 @@ export interface AdviceSource {
 /** An expected value in the shown unit's terms: back-transformed, cut to the scale. */
 export interface ShownExpected {
   readonly estimate: number;
-  readonly low: number;
-  readonly high: number;
+  readonly low: number | null;
+  readonly high: number | null;
 }
 
-/** Expected value and prediction interval of a variety in the stored unit; null where the trait has no forecast. */
+/**
+ * Expected value and prediction interval of a variety in the stored unit; null where the trait has no forecast. On
+ * logarithms the interval is left out where its limits are far from all that the class gave.
+ */
 export function expectedIn(
   next: NextSeason,
   trait: string,
@@ -36,7 +40,10 @@ export function expectedIn(
     ?.varieties.find((one) => one.variety === variety);
   if (!forecast || !own) return null;
   const back = backOf(forecast.own);
-  return { estimate: back(own.mean), low: back(own.low), high: back(own.high), own };
+  const [estimate, low, high] = [own.mean, own.low, own.high].map(back) as [number, number, number];
+  const seen = forecast.values.values.filter((value) => value.classId === classId).map(({ theta }) => back(theta));
+  const isFar = forecast.own.isLog && [low, high].some((limit) => isFarLimit(limit, seen, true));
+  return isFar ? { estimate, low: null, high: null, own } : { estimate, low, high, own };
 }
 
 /** From the working scale to the stored unit, cut to the scale's ends. */

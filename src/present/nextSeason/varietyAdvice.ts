@@ -2,9 +2,10 @@ import type { VarietyAdvice } from '../../decide/adviseVariety.ts';
 import type { Verdict } from '../../decide/verdict.ts';
 import type { ClassOutcome } from '../../decide/nextSeason.ts';
 import { pointsOf } from '../../decide/points.ts';
+import { otherUnits, plainUnits } from '../units.ts';
 import { unitOfTrait } from '../traitUnit.ts';
 import { barValue, expectedIn, of100 } from './source.ts';
-import type { AdviceSource, ShownExpected } from './source.ts';
+import type { AdviceSource } from './source.ts';
 
 /** A reason as results.json gives it. */
 export interface ReasonWords {
@@ -29,17 +30,17 @@ export interface AdviceWords {
   readonly more: readonly string[];
 }
 
-/** A value and the bar's with so many digits as tell them apart: at most three more than their intervals warrant. */
+/**
+ * A value and the bar's with so many digits as tell them apart, at most two more than their intervals warrant.
+ *
+ * @returns  both as they are first written where even these do not tell them apart
+ */
 function toldApart(
-  expected: ShownExpected,
-  bar: number,
-  like: ShownExpected,
-  write: (value: number, limits: ShownExpected, more: number) => string,
+  write: (more: number) => readonly [value: string, bar: string],
 ): readonly [value: string, bar: string] {
-  for (let more = 0; ; more++) {
-    const [value, barText] = [write(expected.estimate, expected, more), write(bar, like, more)];
-    if (value !== barText || more === 3 || expected.estimate === bar) return [value, barText];
-  }
+  const isApart = ([value, bar]: readonly [string, string]): boolean =>
+    plainUnits(value) !== plainUnits(bar) && otherUnits(value) !== otherUnits(bar);
+  return [0, 1, 2].map(write).find(isApart) ?? write(0);
 }
 
 function reasonWords(source: AdviceSource, outcome: ClassOutcome, own: VarietyAdvice): readonly ReasonWords[] {
@@ -53,12 +54,14 @@ function reasonWords(source: AdviceSource, outcome: ClassOutcome, own: VarietyAd
     if (!expected || bar === null || isBar) return { trait, effect, text: words.nextSeason.isBar };
     const unit = unitOfTrait(trait, source.trial.settings);
     const like = expectedIn(source.next, trait, outcome.classId, leader) ?? expected;
-    const [value, barText] = toldApart(expected, bar, like, (x, limits, more) =>
-      source.writing.alike(x, limits, unit, more),
-    );
+    const [value, barText] = toldApart((more) => [
+      source.writing.alike(expected.estimate, expected, unit, more),
+      source.writing.alike(bar, like, unit, more),
+    ]);
     const facts = [name(trait), value, barText, number(Math.abs(effect), 1), effect > 0] as const;
     const say = words.nextSeason;
     if (Math.abs(effect) < 0.05) return { trait, effect, text: say.reasonEqual(name(trait), value) };
+    if (plainUnits(value) === plainUnits(barText)) return { trait, effect, text: say.reasonSpread(...facts) };
     const goal = outcome.advice!.goals.find((one) => one.trait === trait)!;
     // By the values alone it could be the other way: points end where the range does.
     const isOwn = Math.sign(pointsOf(goal.range, expected.estimate) - pointsOf(goal.range, bar)) === Math.sign(effect);

@@ -21,13 +21,15 @@ export function ratioFigure({ seen, compared, trial, classId, writing }: ChartSo
       high,
       p,
       written: withN(
-        words.figure.interval(times(estimate), times(low), times(high)),
+        low === null || high === null
+          ? times(estimate)
+          : words.figure.interval(times(estimate), times(low), times(high)),
         model.estimates.get(variety)?.n ?? 0,
         writing,
       ),
     }))
     .toSorted((a, b) => b.estimate - a.estimate);
-  const apart = rows.filter(({ low, high }) => low > 1 || high < 1);
+  const apart = rows.filter(({ p }) => p < 1 - trial.settings.interval);
   const names = apart.map(({ name, estimate }) => (estimate > 1 ? say.more(name) : say.less(name)));
   const percent = writing.percent(trial.settings.interval);
   return {

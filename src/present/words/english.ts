@@ -44,18 +44,18 @@ function methods(settings: Settings): readonly Method[] {
         'Usable weight (or number) of a planting over the season, ripe and green, divided by the plants set out. Plants that died count. Plants lost by accident do not. A planting without a picking yielded 0 only where it was lost, removed early, noted as giving nothing, or every picking of the season was recorded; else its yield is not known.',
         'A picking that was counted but not weighed takes the mean fruit weight of its planting; a planting with more than a quarter of its fruits unweighed has no yield. Of a figure written as below a limit (&lt;5) half the limit counts (common practice, no source); a trace counts as picked and adds nothing; over a limit (&gt;20) leaves that figure of the planting unknown; no mean is made with a measure or score of which only a limit is known. Nothing recorded (an empty cell, NA) is never a zero, and 0 always is one.',
         settings.scale === 'ratio'
-          ? 'This trial uses the ratio scale: quasi-likelihood with a logarithmic link, variety + block, one fit a season over all classes. The variance of a weight grows with the square of its mean; that of a number with its mean, times a dispersion that is larger in classes of many fruits. Without blocks the estimate is total over plants, exactly; early weights have no blocks in their model, since their zeros say nothing of a block.'
+          ? 'This trial uses the ratio scale: quasi-likelihood with a logarithmic link, variety + block, one fit a season over all classes. The variance of a weight grows with the square of its mean; that of a number with its mean and, where plants differ more than chance lets them, with the square of it: by variety, so that few large fruits and many small ones are each judged by their own. Without blocks the estimate is total over plants, exactly. A class of which a planting gave nothing has no blocks in its model, with a note, nor have early weights: on this scale a block that gave nothing has no estimate.'
           : 'This trial uses the difference scale: weighted least squares, variety + block, one fit a season over all classes.',
-        `Plants side by side are alike. A planting of ${v('w')} plants has the variance below with a spot correlation ${v('ρ')} of ${rho}, a setting; where the plants of a variety stand together, the squared standard error of a variety with ${v('n')} plantings is multiplied besides. They stand together in a class that neither blocks nor rows and columns show apart, unless the settings say so. With ${v('ρ')} = 0 both would be the textbook’s.`,
+        `Plants side by side are alike. A planting of ${v('w')} plants has the variance below with a spot correlation ${v('ρ')} of ${rho}, a setting; where the plants of a variety stand together, the squared standard error of a variety, from the textbook’s variance, is multiplied by what its ${v('n')} plants there ask for. They stand together in a class that neither blocks nor rows and columns show apart, unless the settings say so. With ${v('ρ')} = 0 both would be the textbook’s.`,
       ],
       formulas:
         settings.scale === 'ratio'
           ? [
               `log ${v('μ', 'ij')} = ${v('variety', 'i')} + ${v('block', 'j')}`,
-              `Var(weight) = ${v('φ')} ${v('μ', '', '2')} (${v('ρ')} + (1 − ${v('ρ')}) / ${v('w')}), &nbsp; Var(fruits) = ${v('φ', 'c')} ${v('μ')} (${v('ρ')} + (1 − ${v('ρ')}) / ${v('w')})`,
-              `${v('φ', 'c')} = 1 + ${v('k')} × mean fruits of the class, ${v('k')} such that Σ (${v('y')} − ${v('μ')})<sup>2</sup> / variance = df; one ${v('φ')} for all classes where that is at most 1`,
+              `Var(weight) = ${v('φ')} ${v('μ', '', '2')} (${v('ρ')} + (1 − ${v('ρ')}) / ${v('w')}), &nbsp; Var(fruits) = (${v('μ')} + ${v('k')} ${v('μ', '', '2')}) (${v('ρ')} + (1 − ${v('ρ')}) / ${v('w')})`,
+              `${v('k')} such that Σ (${v('y')} − ${v('μ')})<sup>2</sup> / variance = df; where ${v('φ')} ${v('μ')} does with ${v('φ')} at most 1, that is the variance of a number`,
               `weights: ${v('φ')} = Σ (${v('y')} − ${v('μ')})<sup>2</sup> / (variance / ${v('φ')}) / df, &nbsp; CV = 100 √${v('φ')} a plant`,
-              `interval: exp( log ${v('μ')} ± ${v('t', 'df')} · se ), &nbsp; together: se<sup>2</sup> × (1 + ${v('n')}${v('ρ')} / (1 − ${v('ρ')}))`,
+              `interval: exp( log ${v('μ')} ± ${v('t', 'df')} · se ), &nbsp; together: se<sup>2</sup> with variance / ${v('w')}, × (1 + ${v('n')}${v('ρ')} / (1 − ${v('ρ')}))`,
             ]
           : [
               `${v('y', 'ij')} = ${v('variety', 'i')} + ${v('block', 'j')} + error, &nbsp; Var = ${v('σ', '', '2')} (${v('ρ')} + (1 − ${v('ρ')}) / ${v('w')})`,
@@ -91,14 +91,14 @@ function methods(settings: Settings): readonly Method[] {
       id: 'first-ripe',
       title: 'Days to the first ripe fruit',
       words: [
-        `Days from ${settings.firstRipeFrom === 'sown' ? 'sowing' : 'planting out'} to the first ripe picking or note, whichever is earlier. A planting not ripe by the season’s end is unripe until then: it is not missing, and the last day is not its date. One lost to disease, pests or weakness can never ripen and stays unripe to the end of the curve; one lost by accident leaves at its removal.`,
+        `Days from ${settings.firstRipeFrom === 'sown' ? 'sowing' : 'planting out'} to the first ripe picking or note, whichever is earlier. A planting not ripe by the season’s end is unripe until then: it is not missing, and the last day is not its date. That holds for every planting with any record in a season in which anybody recorded ripening; one without a record, or with ripe fruit and no date, is not known. One lost to disease, pests or weakness can never ripen and stays unripe to the end of the curve; one lost by accident or killed by frost leaves at that day.`,
         'Median seen: Kaplan-Meier, the first day on which more than half of the plantings had ripe fruit; where exactly half had, the middle to the next of them. Its log-log limits stand in the open data; on the pages only where both exist, at 95 % from seven plantings on: from two or three plantings it cannot be told how late the median may be, and the model’s interval has to say it. “Not reached” where fewer than half ripened. Plantings lost by accident do not count among those ripe by the end.',
-        'Model: log-normal accelerated failure time, a median for each variety, one spread for the season. A fruit found ripe ripened after the last look at an unripe plant, or after the look before by the season’s rhythm, whichever is later.',
+        'Model: log-normal accelerated failure time, a median for each variety, one spread for the season. A fruit found ripe ripened after the last look at an unripe plant, or after the look before by the season’s rhythm, whichever is later. Where plantings differ by less than the days between looks, the looks are the interval.',
       ],
       formulas: [
         `${v('S')}(${v('t')}) = Π (1 − ${v('d', 'i')} / ${v('n', 'i')}), &nbsp; limits: ${v('S')}(${v('t')})<sup>exp(± ${v('z')} se / log ${v('S')})</sup>`,
         `log ${v('T')} = ${v('variety', 'i')} + ${v('σ')} ${v('ε')}; &nbsp; likelihood Φ((log ${v('R')} − ${v('m')})/${v('σ')}) − Φ((log ${v('L')} − ${v('m')})/${v('σ')})`,
-        `se × √(${v('n')} / (${v('n')} − ${v('p')})), &nbsp; ${v('t')} on ${v('n')} − ${v('p')} degrees of freedom; &nbsp; together: se<sup>2</sup> × (1 + ${v('m')}${v('ρ')} / (1 − ${v('ρ')})), ${v('m')} plantings of the variety`,
+        `se × √(${v('n')} / (${v('n')} − ${v('p')})), &nbsp; ${v('t')} on ${v('n')} − ${v('p')} degrees of freedom; &nbsp; together: se<sup>2</sup> × (1 + ${v('m')}${v('ρ')} / (1 − ${v('ρ')})), ${v('m')} plants of the variety`,
       ],
       assumes: 'The same spread of log days for all varieties; looks do not depend on ripeness.',
       limits:
@@ -199,12 +199,12 @@ function methods(settings: Settings): readonly Method[] {
       words: [
         'All seasons together. Each season’s estimate enters with its own standard error, widened for being estimated from few degrees of freedom; with two or fewer it is borrowed from the other seasons, and where no season has one it is assumed: a coefficient of variation of 40 % a plant for yield and fruits (common practice, no source), 15 % a planting for days, a fifth of the scale for a rating, 20 % for a measure (from memory). Plants recorded together, or standing together, count in such an error as in the yield’s variance. The page says of which variety.',
         'A variety’s part is pulled toward its class: the further, the fewer its plants and seasons and the more one variety changes from season to season. How far is printed with every expected value.',
-        'Yield, fruits and days work on logarithms, ratings and measures as they are, shares from 0 to 1. A yield of nothing enters as the log of half the smallest planting of the class, with a margin as wide as its distance from the class, unless the class gave nothing at all, which tells its varieties from nothing; a variety that never ripened as later than the season’s end, with the spread of the season.',
+        'Yield and fruits enter as the ratio scale has them, whichever scale the season’s tables use. Yield, fruits and days work on logarithms, ratings and measures as they are, shares from 0 to 1. A yield of nothing enters as the log of half the smallest planting of the class, with a margin as wide as its distance from the class, unless the class gave nothing at all, which tells its varieties from nothing; a variety that never ripened as later than the season’s end, with the spread of the season.',
         'The expected value is the variety’s in an average season, its interval a prediction: the change from season to season is in it. Good and bad years as such are not.',
       ],
       formulas: [
         `${v('θ', 'is')} = ${v('m', 'cs')} + ${v('v', 'i')} + ${v('w', 'is')} + ${v('e', 'is')}, &nbsp; ${v('v')} ~ N(0, ${v('σ', 'v', '2')}), ${v('w')} ~ N(0, ${v('σ', 'w', '2')}), ${v('e')} ~ N(0, se<sup>2</sup>)`,
-        `se<sup>2</sup> × df / (df − 2); &nbsp; ${v('m')} flat; &nbsp; ${v('σ', 'v')} ~ half-normal(${v('A')}), ${v('σ', 'w')} ~ half-normal(${v('A')}/2)`,
+        `se<sup>2</sup> × df / (df − 2); &nbsp; ${v('m')} flat; &nbsp; ${v('σ', 'v')} ~ half-normal(${v('A')}), ${v('σ', 'w')} ~ half-normal(√((0.7 ${v('σ', 'v')})<sup>2</sup> + (${v('A')}/10)<sup>2</sup>))`,
         `given ${v('σ', 'v')}, ${v('σ', 'w')}: ${v('v', 'i')} = ${v('h', 'i')} × weighted mean of (${v('θ', 'is')} − ${v('m', 'cs')}), &nbsp; ${v('h', 'i')} = ${v('σ', 'v', '2')}${v('a', 'i')} / (1 + ${v('σ', 'v', '2')}${v('a', 'i')}), &nbsp; ${v('a', 'i')} = Σ 1 / (se<sup>2</sup> + ${v('σ', 'w', '2')})`,
         `${v('A')}: 0.5 on logarithms, a quarter of the scale for ratings, 0.25 for shares, the SD of the variety means for measures`,
       ],
@@ -222,8 +222,9 @@ function methods(settings: Settings): readonly Method[] {
         `${settings.verdicts.simulations} next seasons are drawn with seed ${settings.verdicts.seed}: spreads, class means and varieties jointly, and a new season for each variety and trait. Values become points from 0 to 100, straight from bad to good and flat outside; where no range is set it runs over the class’s middle less and plus two standard deviations between varieties, so that the weights weigh what they say. The score is the weighted mean of the points.`,
         'A variety earns a spot in a drawn season if it is among the best of its class for the spots there are, and at least as good as the bar: an untried variety in the middle of the class, or the check variety. Those tied at the last spot share it.',
         `Share at least ${settings.verdicts.keepFrom}: keep. Reaches the bar in less than ${settings.verdicts.dropBelow} of the seasons: drop. Share under ${settings.verdicts.dropBelow}, though it reaches the bar more often: no room. Else: try again. Where either share lies within 0.01 of its limit the page says “on the edge”.`,
-        'The list fills the spots in order of share, except with a variety that is to be dropped; the sum of the shares is how many of it are expected to be right.',
-        'A limit that must not be missed fails a drawn season in which it is missed. On a trait never recorded for a variety it counts as not tested: not failed, but no keep. Where fruit was counted, the upper Wilson limit of k of n has to keep the limit, whatever the scores say; a limit on heat itself lets one minus “keep from” of the fruit be hot.',
+        'The list fills the spots in order of share, with varieties alone that reach the bar in at least half of the seasons and do not lean to “drop”; the spots that are left are for newcomers. The sum of the shares is how many of the list are expected to be right.',
+        'What everyone who answered wants to grow again, three seasons in a row, is kept where there are spots for all of its kind; what everyone who answered would not grow again is no keep and not on the list. Where nobody set goals and fruits were counted but hardly weighed, their number counts in place of their weight.',
+        'A limit that must not be missed fails a drawn season in which it is missed. On a trait never recorded for a variety it counts as not tested: not failed, but no keep. Where fruit was counted, the count alone decides, whatever the scores say: the upper Wilson limit of k of n has to keep the limit; a limit on heat itself lets one minus “keep from” of the fruit be hot.',
         'What one more season would settle: the score above what earns a spot is taken as normal, and another season with so many plants, standing as the class stood last, narrows the variety’s own part of it.',
         'Last winter’s advice: the same rule on the seasons before the last, judged by what the last one showed.',
       ],
@@ -1558,6 +1559,8 @@ export const english = {
     against: (text: string) => `Against that: ${text}`,
     reasonCut: (trait: string, value: string, bar: string, points: string, isFor: boolean) =>
       `${capital(trait)}: ${value} expected, ${bar} for the bar; but what lies outside the range that counts makes it ${points} points ${isFor ? 'for' : 'against'} it.`,
+    reasonSpread: (trait: string, value: string, _bar: string, points: string, isFor: boolean) =>
+      `${capital(trait)}: ${value} expected, as for the bar; how far it may lie from that makes it ${points} points ${isFor ? 'for' : 'against'} it.`,
     reasonEqual: (trait: string, value: string) => `${capital(trait)}: ${value} expected, no different from the bar.`,
     isBar: 'It is the bar itself.',
     fragile: (trait: string, isDoubled: boolean, word: string) =>
