@@ -344,7 +344,7 @@ fit_first_ripe <- function(season, trial) {
     back = exp, cv = NA, zero = integer(0), reps = NULL,
     unit = tapply(all$plants, all$variety, function(w) crowding(sum(w), trial) / length(w)),
     # Choice: "days to the season's end" of several plantings is the mean of their logs
-    never = tapply(log(none$whole_season), none$variety, mean), 
+    never = tapply(log(none$whole_season), none$variety, mean),
     never_class = by_name(none$class[!duplicated(none$variety)], none$variety[!duplicated(none$variety)])
   )
   if (nrow(p) == 0) return(c(model, list(empty = TRUE)))
@@ -508,22 +508,59 @@ least_difference <- function(model, ids, x, class, level) {
   qt(0.5 + level / 2, x$df) * sqrt(v[1])
 }
 
+# Upper tail of the studentised range; R's own function asks for two degrees of freedom at least, so that with one the
+# range of normal values is averaged over the estimated error.
+range_tail <- function(q, means, df) {
+  if (df >= 2) return(ptukey(q, means, df, lower.tail = FALSE))
+  integrate(function(s) 2 * dnorm(s) * ptukey(q * s, means, Inf, lower.tail = FALSE), 0, Inf, rel.tol = 1e-8)$value
+}
+
 # Tukey-Kramer over the varieties of the class that have an interval.
 separated_pairs <- function(ids, x, level) {
   found <- list()
   for (i in seq_along(ids)) for (j in seq_len(i - 1)) {
     q <- sqrt(2) * abs(x$mean[i] - x$mean[j]) / sqrt(variance_of_difference(x$C, i, j))
-    if (ptukey(q, length(ids), x$df, lower.tail = FALSE) < 1 - level) found <- c(found, list(list(ids[j], ids[i])))
+    if (range_tail(q, length(ids), x$df) < 1 - level) found <- c(found, list(list(ids[j], ids[i])))
   }
   found
 }
 
-# Chance that all of the correlated t values lie within +-c, by a fixed seed.
-inside <- function(c, R, df) {
-  if (nrow(R) == 1) return(1 - 2 * pt(-c, df))
-  set.seed(1)
-  as.numeric(pmvt(rep(-c, nrow(R)), rep(c, nrow(R)), df = df, corr = R,
-                  algorithm = GenzBretz(maxpts = 400000, abseps = 1e-5, releps = 0)))
+# Chance that all of the correlated t values of some contrasts lie within limits, as a function of these limits.
+# Contrasts of independent estimates with the check have correlations a_i a_j and need two integrals only; all others
+# go through the lattice rule with a fixed seed.
+inside_function <- function(C, k, df) {
+  others <- diag(C)[-k]
+  if (length(others) == 1) return(function(c) 1 - 2 * pt(-c, df))
+  if (max(abs(C - diag(diag(C)))) < 1e-10 * min(diag(C))) return(inside_product(sqrt(C[k, k] / (C[k, k] + others)), df))
+  D <- contrasts_with(k, nrow(C))
+  R <- cov2cor(D %*% C %*% t(D))
+  function(c) {
+    set.seed(1)
+    c <- rep_len(c, nrow(R))
+    as.numeric(pmvt(-c, c, df = df, corr = R, algorithm = GenzBretz(maxpts = 400000, abseps = 5e-5, releps = 0)))
+  }
+}
+
+inside_product <- function(a, df) {
+  z <- quadrature(c(-8.5, -4, -2, -0.7, 0.7, 2, 4, 8.5), 14)
+  s <- quadrature(sqrt(qchisq(c(1e-14, 1e-4, 0.03, 0.2, 0.5, 0.8, 0.97, 1 - 1e-5, 1 - 1e-14), df) / df), 10)
+  density <- 2 * df * s$at * dchisq(df * s$at^2, df)
+  own <- sqrt(1 - a^2)
+  function(c) {
+    all <- matrix(1, length(z$at), length(s$at))
+    for (i in seq_along(a)) {
+      shift <- a[i] * z$at / own[i]
+      wide <- rep(c * s$at / own[i], each = length(z$at))
+      all <- all * (pnorm(wide - shift) - pnorm(-wide - shift))
+    }
+    sum((z$weight * dnorm(z$at)) %*% all * (s$weight * density))
+  }
+}
+
+contrasts_with <- function(k, size) {
+  D <- diag(size)[-k, , drop = FALSE]
+  D[, k] <- -1
+  D
 }
 
 # Dunnett, two-sided, with the exact correlation of the contrasts.
@@ -531,20 +568,18 @@ against_check <- function(ids, x, check, back, level) {
   k <- match(check, ids)
   if (is.na(k) || length(ids) < 2) return(NULL)
   others <- ids[-k]
-  D <- diag(length(ids))[-k, , drop = FALSE]
-  D[, k] <- -1
+  D <- contrasts_with(k, length(ids))
   difference <- as.vector(D %*% x$mean)
-  Cd <- D %*% x$C %*% t(D)
-  se <- sqrt(diag(Cd))
-  R <- cov2cor(Cd)
-  start <- qt(0.5 + level / 2, x$df)
-  wide <- qt(1 - (1 - level) / 2 / length(others), x$df) # Bonferroni bounds the joint limit from above
-  c <- if (length(others) == 1) start else uniroot(function(c) inside(c, R, x$df) - level,
-                                                   c(start * 0.99, wide * 1.01), tol = 1e-6)$root
+  se <- sqrt(diag(D %*% x$C %*% t(D)))
+  inside <- inside_function(x$C, k, x$df)
+  single <- qt(0.5 + level / 2, x$df)
+  bonferroni <- qt(1 - (1 - level) / 2 / length(others), x$df) # bounds the joint limit from above
+  c <- if (length(others) == 1) single else
+    uniroot(function(c) inside(c) - level, c(single * 0.99, bonferroni * 1.01), tol = 1e-5)$root
   each(others, function(id) {
     i <- match(id, others)
     list(estimate = back(difference[i]), low = back(difference[i] - c * se[i]),
-         high = back(difference[i] + c * se[i]), p = max(0, 1 - inside(abs(difference[i]) / se[i], R, x$df)))
+         high = back(difference[i] + c * se[i]), p = max(0, 1 - inside(abs(difference[i]) / se[i])))
   })
 }
 

@@ -38,11 +38,11 @@ function count(mean: number, phi: number): number {
   return k;
 }
 
-function planting(id: number, variety: number): Planting {
+function planting(id: number, variety: number, plants = 1): Planting {
   return {
     id: `p${id}`,
     variety: `v${variety}`,
-    plants: 1,
+    plants,
     bed: null,
     block: null,
     row: null,
@@ -91,16 +91,23 @@ interface Setting {
   readonly cv: number;
   readonly spotCv: number;
   readonly layout: 'spread' | 'together';
+  /** Plants of a planting, recorded together; one without it. */
+  readonly each?: number;
 }
 
-/** One planting a plant; plants of a variety share their spot where they stand together. */
-function units({ plants, spotCv, layout }: Setting, means: readonly number[], draw: (mean: number) => number) {
+/** Plantings; plants of a variety share their spot where they stand together. */
+function units(
+  { plants, spotCv, layout, each = 1 }: Setting,
+  means: readonly number[],
+  draw: (mean: number) => number,
+) {
   let id = 0;
   return means.flatMap((mean, v) => {
     const shared = Math.exp(spotCv * normal());
     return Array.from({ length: plants[v % plants.length]! }, () => {
       const spot = layout === 'together' ? shared : Math.exp(spotCv * normal());
-      return { planting: planting(id++, v), classId: 'all', plants: 1, y: draw(mean * spot) };
+      const sum = Array.from({ length: each }, () => draw(mean * spot)).reduce((all, own) => all + own, 0);
+      return { planting: planting(id++, v, each), classId: 'all', plants: each, y: sum / each };
     });
   });
 }
@@ -269,6 +276,14 @@ for (const [layout, spots] of [
         );
       }
     }
+  }
+}
+for (const each of [4, 6]) {
+  for (const plants of [[2], [3]]) {
+    const { cover, separated } = yields({ plants, cv: 0.4, spotCv: 0.2, layout: 'together', each }, 'gamma');
+    out(
+      `yield        ${`${plants.join('/')} of ${each}`.padEnd(7)}  40    20         together   ${percent(cover)}   ${percent(separated)}`,
+    );
   }
 }
 for (const plants of [[2], [4], [8]]) {

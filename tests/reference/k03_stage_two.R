@@ -3,11 +3,11 @@
 here <- dirname(normalizePath(sub('^--file=','',grep('^--file=',commandArgs(FALSE),value=TRUE))))
 q <- function(x) formatC(x, digits=17, format="g")
 vec <- function(x) paste0('[',paste(q(x),collapse=','),']')
-brute <- function(d, A, n=220, top=c(3.2,2.2)) { # d: variety, season, theta, se2; half-normal(A); sigma_w given sigma_v half-normal(h), h^2 = (.7 sigma_v)^2 + (A/10)^2
+brute <- function(d, A, n=220, top=c(3.2,2.2)) { # d: variety, season, theta, se2; half-normal(A); sigma_w given sigma_v half-normal(h), h^2 = (.6 sigma_v)^2 + (A/10)^2
   v <- factor(d$variety); s <- factor(d$season); X <- outer(as.integer(s),seq_len(nlevels(s)),'==')*1; Z <- model.matrix(~v-1); k <- nlevels(v); S <- nlevels(s)
   sv <- (seq_len(n)-.5)/n*top[1]*A; sw <- (seq_len(n)-.5)/n*top[2]*A; g <- expand.grid(sv=sv,sw=sw); ll <- numeric(nrow(g)); M <- matrix(0,nrow(g),k); V <- M; cm <- numeric(nrow(g)); ZZ <- tcrossprod(Z)
   for (i in seq_len(nrow(g))) { W <- diag(d$se2+g$sw[i]^2)+g$sv[i]^2*ZZ; U <- chol(W); Xs <- backsolve(U,X,transpose=TRUE); ys <- backsolve(U,d$theta,transpose=TRUE); P <- crossprod(Xs); Q <- chol2inv(chol(P)); m <- Q%*%crossprod(Xs,ys); r <- ys-Xs%*%m
-    ll[i] <- -sum(log(diag(U)))-.5*as.numeric(determinant(P)$modulus)-.5*sum(r^2)-.5*(g$sv[i]/A)^2-.5*(g$sw[i]/sqrt((.7*g$sv[i])^2+(A/10)^2))^2-.5*log((.7*g$sv[i])^2+(A/10)^2)
+    ll[i] <- -sum(log(diag(U)))-.5*as.numeric(determinant(P)$modulus)-.5*sum(r^2)-.5*(g$sv[i]/A)^2-.5*(g$sw[i]/sqrt((.6*g$sv[i])^2+(A/10)^2))^2-.5*log((.6*g$sv[i])^2+(A/10)^2)
     C <- g$sv[i]^2*t(Z); Cs <- backsolve(U,t(C),transpose=TRUE); u <- crossprod(Cs,r); L <- matrix(1/S,k,S)-crossprod(Cs,Xs)
     M[i,] <- mean(m)+u; V[i,] <- g$sv[i]^2-colSums(Cs^2)+rowSums((L%*%Q)*L); cm[i] <- mean(m) }
   w <- exp(ll-max(ll)); w <- w/sum(w); sd <- sqrt(sweep(V,1,g$sw^2,'+'))

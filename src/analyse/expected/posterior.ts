@@ -150,7 +150,7 @@ export function varietyGiven(
  * @returns working scale
  */
 export function seasonScale(between: number, priorScale: number): number {
-  return Math.hypot(0.7 * between, priorScale / 10);
+  return Math.hypot(0.6 * between, priorScale / 10);
 }
 
 const NEGLIGIBLE = 16;

@@ -204,7 +204,7 @@ function methods(settings: Settings): readonly Method[] {
       ],
       formulas: [
         `${v('θ', 'is')} = ${v('m', 'cs')} + ${v('v', 'i')} + ${v('w', 'is')} + ${v('e', 'is')}, &nbsp; ${v('v')} ~ N(0, ${v('σ', 'v', '2')}), ${v('w')} ~ N(0, ${v('σ', 'w', '2')}), ${v('e')} ~ N(0, se<sup>2</sup>)`,
-        `se<sup>2</sup> × df / (df − 2); &nbsp; ${v('m')} flat; &nbsp; ${v('σ', 'v')} ~ half-normal(${v('A')}), ${v('σ', 'w')} ~ half-normal(√((0.7 ${v('σ', 'v')})<sup>2</sup> + (${v('A')}/10)<sup>2</sup>))`,
+        `se<sup>2</sup> × df / (df − 2); &nbsp; ${v('m')} flat; &nbsp; ${v('σ', 'v')} ~ half-normal(${v('A')}), ${v('σ', 'w')} ~ half-normal(√((0.6 ${v('σ', 'v')})<sup>2</sup> + (${v('A')}/10)<sup>2</sup>))`,
         `given ${v('σ', 'v')}, ${v('σ', 'w')}: ${v('v', 'i')} = ${v('h', 'i')} × weighted mean of (${v('θ', 'is')} − ${v('m', 'cs')}), &nbsp; ${v('h', 'i')} = ${v('σ', 'v', '2')}${v('a', 'i')} / (1 + ${v('σ', 'v', '2')}${v('a', 'i')}), &nbsp; ${v('a', 'i')} = Σ 1 / (se<sup>2</sup> + ${v('σ', 'w', '2')})`,
         `${v('A')}: 0.5 on logarithms, a quarter of the scale for ratings, 0.25 for shares, the SD of the variety means for measures`,
       ],

@@ -209,7 +209,7 @@ function methods(settings: Settings): readonly Method[] {
       ],
       formulas: [
         `${v('θ', 'is')} = ${v('m', 'cs')} + ${v('v', 'i')} + ${v('w', 'is')} + ${v('e', 'is')}, &nbsp; ${v('v')} ~ N(0, ${v('σ', 'v', '2')}), ${v('w')} ~ N(0, ${v('σ', 'w', '2')}), ${v('e')} ~ N(0, se<sup>2</sup>)`,
-        `se<sup>2</sup> × df / (df − 2); &nbsp; ${v('m')} flach; &nbsp; ${v('σ', 'v')} ~ halbnormal(${v('A')}), ${v('σ', 'w')} ~ halbnormal(√((0,7 ${v('σ', 'v')})<sup>2</sup> + (${v('A')}/10)<sup>2</sup>))`,
+        `se<sup>2</sup> × df / (df − 2); &nbsp; ${v('m')} flach; &nbsp; ${v('σ', 'v')} ~ halbnormal(${v('A')}), ${v('σ', 'w')} ~ halbnormal(√((0.6 ${v('σ', 'v')})<sup>2</sup> + (${v('A')}/10)<sup>2</sup>))`,
         `bei gegebenen ${v('σ', 'v')}, ${v('σ', 'w')}: ${v('v', 'i')} = ${v('h', 'i')} × gewichtetes Mittel von (${v('θ', 'is')} − ${v('m', 'cs')}), &nbsp; ${v('h', 'i')} = ${v('σ', 'v', '2')}${v('a', 'i')} / (1 + ${v('σ', 'v', '2')}${v('a', 'i')}), &nbsp; ${v('a', 'i')} = Σ 1 / (se<sup>2</sup> + ${v('σ', 'w', '2')})`,
         `${v('A')}: 0,5 bei Logarithmen, ein Viertel der Skala bei Bewertungen, 0,25 bei Anteilen, die Standardabweichung der Sortenmittel bei Maßen`,
       ],
