@@ -16,7 +16,6 @@ import type { CountedLimit } from './must.ts';
 export interface Basis {
   readonly onlyContainers: boolean;
   readonly onlyTopped: boolean;
-  /** The last season in which it was grown. */
   /** What was said of growing it again when it was last asked, by everyone who answered; null where they differed. */
   readonly said: {
     readonly answer: 'yes' | 'no';
@@ -28,6 +27,7 @@ export interface Basis {
   readonly gaveNothing: number | null;
   /** The same if no planting of it ripened. */
   readonly neverRipe: number | null;
+  /** The last season in which it was grown, and in how many it was. */
   readonly lastGrown: number;
   readonly seasons: number;
 }

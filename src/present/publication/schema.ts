@@ -39,7 +39,7 @@ const variety = object(
   ['variety', 'name', 'class', 'status', 'plants_set_out', 'plantings', 'plantings_excluded', 'shares', 'traits'],
 );
 
-const contrast = object({ estimate: number, low: number, high: number, p: fraction });
+const contrast = object({ estimate: number, low: orNull(number), high: orNull(number), p: fraction });
 
 const comparison = object(
   {
@@ -66,7 +66,15 @@ const advised = object(
     verdict: { enum: ['keep', 'drop', 'no-room', 'try-again'] },
     share: fraction,
     above_bar: fraction,
-    expected: map(object({ estimate: number, low: number, high: number, unit: text, assumed_se: { type: 'boolean' } })),
+    expected: map(
+      object({
+        estimate: number,
+        low: orNull(number),
+        high: orNull(number),
+        unit: text,
+        assumed_se: { type: 'boolean' },
+      }),
+    ),
     reasons: list(object({ trait: text, effect: number, text })),
   },
   ['variety', 'verdict', 'share', 'above_bar', 'expected', 'reasons'],
