@@ -1,3 +1,4 @@
+import { traitFacts } from '../terms/traits.ts';
 import type { Trial } from '../terms/trial.ts';
 import { compareClass } from './comparisons.ts';
 import type { ClassComparisons } from './comparisons.ts';
@@ -47,7 +48,7 @@ export function compareSeason({ settings, varieties }: Trial, seen: SeasonSeen):
   }
   return new Map(
     fits.map(({ key, df, isRatio, means }) => {
-      const lowerIsBetter = key === 'first_ripe' || settings.traits.get(key)?.better === 'lower';
+      const lowerIsBetter = traitFacts(key, settings.traits).better === 'lower';
       const byClass = means.map((own): [string, ClassComparisons] => {
         const checkVariety = settings.classes.get(own.classId)?.checkVariety ?? null;
         const options = {

@@ -1,7 +1,7 @@
 import { foldName } from '../terms/names.ts';
 import type { Estimate, Share } from '../terms/estimate.ts';
 import type { Settings } from '../terms/settings.ts';
-import type { DeclaredTrait, RatingTrait } from '../terms/trait.ts';
+import type { DeclaredTrait, RatingTrait } from '../terms/traits.ts';
 import type { Score, Season } from '../terms/trial.ts';
 import { mean } from 'simple-statistics';
 import { fitAdditive } from '../numerics/additive.ts';

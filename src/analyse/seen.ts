@@ -1,6 +1,6 @@
 import type { Share } from '../terms/estimate.ts';
 import type { Settings } from '../terms/settings.ts';
-import type { MeasureTrait, RatingTrait } from '../terms/trait.ts';
+import type { MeasureTrait, RatingTrait } from '../terms/traits.ts';
 import type { Planting, Season, Trial, Variety } from '../terms/trial.ts';
 import { measureUnits } from './measures.ts';
 import { fitPlantModel } from './plantModel.ts';

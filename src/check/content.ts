@@ -5,7 +5,7 @@ import { fileOnly } from '../terms/place.ts';
 import type { Place } from '../terms/place.ts';
 import type { ProblemLog } from '../terms/problem.ts';
 import type { Settings } from '../terms/settings.ts';
-import { builtInTraits } from '../terms/trait.ts';
+import { builtInTraits } from '../terms/traits.ts';
 import type { Season } from '../terms/trial.ts';
 import { decodeText } from '../read/decode.ts';
 import type { SourceFile } from '../read/decode.ts';

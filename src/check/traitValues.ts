@@ -1,5 +1,5 @@
 import { foldHeader, nearestName } from '../terms/names.ts';
-import type { DeclaredTrait } from '../terms/trait.ts';
+import type { DeclaredTrait } from '../terms/traits.ts';
 import { measureDimension, wideColumns } from './cells/traitColumns.ts';
 import { parseNumber } from './cells/numbers.ts';
 import { parseQuantity } from './cells/quantity.ts';

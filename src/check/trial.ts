@@ -3,7 +3,7 @@ import { openLog, severityOf } from '../terms/problem.ts';
 import type { Problem } from '../terms/problem.ts';
 import { fileOnly } from '../terms/place.ts';
 import type { ClassSettings, Settings } from '../terms/settings.ts';
-import type { MeasureTrait } from '../terms/trait.ts';
+import type { MeasureTrait } from '../terms/traits.ts';
 import type { Trial, Variety } from '../terms/trial.ts';
 import { decodeText } from '../read/decode.ts';
 import { readSettingsTree } from '../read/settingsTree.ts';

@@ -1,5 +1,5 @@
 import type { ClassValues } from '../analyse/expected/posterior.ts';
-import type { Better, Limit } from '../terms/trait.ts';
+import type { Better, Limit } from '../terms/traits.ts';
 
 /** A trait as stage two and the verdicts take it: plain data, published for the page where readers set own weights. */
 export interface TraitCase {

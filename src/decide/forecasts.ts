@@ -5,10 +5,10 @@ import type { ExpectedTrait } from '../analyse/expected/expectedTrait.ts';
 import { classValues, traitValues } from '../analyse/expected/values.ts';
 import type { TraitValues } from '../analyse/expected/values.ts';
 import type { SeasonSeen } from '../analyse/seen.ts';
-import type { DeclaredTrait } from '../terms/trait.ts';
+import { COUNT_FOR_YIELD, traitFacts } from '../terms/traits.ts';
 import type { Trial } from '../terms/trial.ts';
 import type { TraitCase } from './cases.ts';
-import { betterOf, mustOf, weightsOf } from './goals.ts';
+import { mustOf, weightsOf } from './goals.ts';
 
 /** A trait's values over all seasons, what is expected from them, and the plain data that verdicts are drawn from. */
 export interface Forecast {
@@ -17,17 +17,11 @@ export interface Forecast {
   readonly expected: ExpectedTrait;
 }
 
-function endsOf(declared: DeclaredTrait | undefined): TraitCase['ends'] {
-  if (declared?.kind === 'rating') return [declared.from, declared.to];
-  return declared?.kind === 'yes-no' ? [0, 1] : null;
-}
-
 /** Squared standard error of one more season's result. */
 function nextSeasonOf(
   { unitVariance, usualUnits, values, counts }: TraitValues,
-  declared: DeclaredTrait | undefined,
+  perPlant: boolean,
 ): TraitCase['nextSeason'] {
-  const perPlant = !declared || declared.kind === 'measure';
   const ofClass = (classId: string): number => {
     if (!perPlant) return unitVariance / usualUnits;
     if (counts === null) return unitVariance;
@@ -45,7 +39,7 @@ function traitsThatCount({ settings }: Trial): readonly string[] {
   for (const id of settings.classes.keys()) {
     const { weights, areDefault } = weightsOf(id, settings);
     for (const trait of weights.keys()) traits.add(trait);
-    if (areDefault) traits.add('fruits');
+    if (areDefault) traits.add(COUNT_FOR_YIELD);
     for (const { trait } of mustOf(id, settings)) traits.add(trait);
   }
   traits.add('again');
@@ -65,21 +59,21 @@ export function forecastsOf(
   const classOf = new Map(trial.varieties.map(({ id, classId }) => [id, classId]));
   const forecasts = new Map<string, Forecast>();
   for (const trait of traitsThatCount(trial)) {
-    const declared = trial.settings.traits.get(trait);
-    const values = traitValues(seasons, trait, declared, (id) => classOf.get(id) ?? 'all');
+    const facts = traitFacts(trait, trial.settings.traits);
+    const values = traitValues(seasons, facts, (id) => classOf.get(id) ?? 'all');
     if (!values) continue;
     const classes = [...grown].flatMap(([id, varieties]) => classValues(values, id, varieties) ?? []);
     if (classes.length === 0) continue;
-    const { isLog, priorScale } = values;
-    const better = betterOf(trait, trial.settings);
+    const { isLog, better, ends, isPerPlant } = facts;
+    const { priorScale } = values;
     const own = {
       trait,
       isLog,
       better,
-      ends: endsOf(declared),
+      ends,
       priorScale,
       classes,
-      nextSeason: nextSeasonOf(values, declared),
+      nextSeason: nextSeasonOf(values, isPerPlant),
     };
     forecasts.set(trait, { values, own, expected: expectedTrait(classes, priorScale, trial.settings.interval) });
   }

@@ -1,26 +1,16 @@
 import type { TraitValues } from '../analyse/expected/values.ts';
 import type { Settings } from '../terms/settings.ts';
-import type { Better } from '../terms/trait.ts';
+import { COUNT_FOR_YIELD, traitFacts, usualGoals } from '../terms/traits.ts';
 import type { Goal, MustLimit } from './cases.ts';
 
-/** Which direction of a trait is good. */
-export function betterOf(trait: string, { traits }: Pick<Settings, 'traits'>): Better {
-  if (trait === 'yield' || trait === 'fruits') return 'higher';
-  return trait === 'first_ripe' ? 'lower' : (traits.get(trait)?.better ?? 'none');
-}
-
-/** Traits that count in a class: as the goals say; else yield, first ripe fruit and every rating with a good direction. */
+/** Traits that count in a class: as the goals say, else the usual ones. */
 export function weightsOf(
   classId: string,
   settings: Settings,
 ): { readonly weights: ReadonlyMap<string, number>; readonly areDefault: boolean } {
   const given = [...(settings.goals.get(classId) ?? [])].filter(([, weight]) => weight > 0);
   if (given.length > 0) return { weights: new Map(given), areDefault: false };
-  const rated = [...settings.traits.values()].filter(({ kind, better }) => kind === 'rating' && better !== 'none');
-  return {
-    weights: new Map(['yield', 'first_ripe', ...rated.map(({ key }) => key)].map((key) => [key, 1])),
-    areDefault: true,
-  };
+  return { weights: new Map(usualGoals(settings.traits).map((key) => [key, 1])), areDefault: true };
 }
 
 export interface ClassGoals {
@@ -43,16 +33,16 @@ export function goalsOf(classId: string, settings: Settings, traits: ReadonlyMap
   // Who counts fruits and hardly weighs has their number in place of the yield.
   const count = (trait: string): number =>
     traits.get(trait)?.values.filter((value) => value.classId === classId).length ?? 0;
-  const countsOnly = areDefault && count('fruits') > 2 * count('yield');
+  const countsOnly = areDefault && count(COUNT_FOR_YIELD) > 2 * count('yield');
   const meant = [...weights].map(
-    ([trait, weight]) => [countsOnly && trait === 'yield' ? 'fruits' : trait, weight] as const,
+    ([trait, weight]) => [countsOnly && trait === 'yield' ? COUNT_FOR_YIELD : trait, weight] as const,
   );
   const recorded = meant.filter(([trait]) => isRecorded(trait));
   if (recorded.length === 0 && areDefault && isRecorded('again')) recorded.push(['again', 1]);
   const goals = recorded.map(([trait, weight]): Goal => {
     const ranges = settings.ranges.get(trait);
     const range = ranges?.get(classId) ?? ranges?.get('*');
-    const share = settings.traits.get(trait)?.kind === 'yes-no';
+    const share = traitFacts(trait, settings.traits).kind === 'yes-no';
     // The points of a share are the share itself.
     return { trait, weight, good: range?.good ?? (share ? 1 : null), bad: range?.bad ?? (share ? 0 : null) };
   });

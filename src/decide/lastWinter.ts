@@ -1,5 +1,6 @@
 import type { SeasonSeen } from '../analyse/seen.ts';
 import { traitValues } from '../analyse/expected/values.ts';
+import { traitFacts } from '../terms/traits.ts';
 import type { Trial } from '../terms/trial.ts';
 import { candidatesOf } from './candidates.ts';
 import type { ClassAdvice } from './adviseClass.ts';
@@ -45,7 +46,7 @@ function scoresSeen(trial: Trial, seen: SeasonSeen, advice: ClassAdvice, own: Cl
   let newcomer = 0;
   const total = advice.goals.reduce((sum, { weight }) => sum + weight, 0);
   for (const { trait, weight, range } of advice.goals) {
-    const found = traitValues([seen], trait, trial.settings.traits.get(trait), () => own.classId);
+    const found = traitValues([seen], traitFacts(trait, trial.settings.traits), () => own.classId);
     const here = new Map(
       (found?.values ?? [])
         .filter(({ variety }) => grown.includes(variety))

@@ -1,7 +1,7 @@
 import type { TraitValues } from '../analyse/expected/values.ts';
 import type { SeasonSeen } from '../analyse/seen.ts';
 import { wilsonInterval } from '../numerics/wilson.ts';
-import { countedShares } from '../terms/trait.ts';
+import { countedShares } from '../terms/traits.ts';
 import type { Settings } from '../terms/settings.ts';
 import type { Competitor, MustLimit } from './cases.ts';
 

@@ -1,4 +1,4 @@
-import type { Better, Limit } from '../terms/trait.ts';
+import type { Better, Limit } from '../terms/traits.ts';
 
 /** From where to where a trait's points run, shown unit; a pair is left and right of the best. */
 export interface PointRange {

@@ -11,7 +11,7 @@ import { tastingTable } from './classTables/tasting.ts';
 import { yieldTable } from './classTables/yields.ts';
 import type { Writing } from './numbers.ts';
 import type { TableWords } from './tables.ts';
-import { unitOfTrait } from './traitUnit.ts';
+import { traitFacts } from '../terms/traits.ts';
 import { cautionText } from './words/cautions.ts';
 
 /** Everything a class's part of the season page says. */
@@ -28,7 +28,8 @@ function newBesideReturning(source: Source): readonly string[] {
     const { report, figure, capital } = writing.words;
     const what = capital(writing.trait(trait));
     const apart = c.p < 1 - source.trial.settings.interval ? report.apart : report.notApart;
-    if (!isRatio) return report.difference(what, writing.interval(c, unitOfTrait(trait, source.trial.settings)), apart);
+    if (!isRatio)
+      return report.difference(what, writing.interval(c, traitFacts(trait, source.trial.settings.traits).unit), apart);
     const times = (value: number): string => writing.number(value, 2);
     return report.ratio(what, figure.interval(times(c.estimate), times(c.low!), times(c.high!)), apart);
   };

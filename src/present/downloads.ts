@@ -4,7 +4,7 @@ import { isoDate } from '../terms/day.ts';
 import type { Trial } from '../terms/trial.ts';
 import { publishedTasters } from './people.ts';
 import { seasonTraits } from './results.ts';
-import { unitOfTrait } from './traitUnit.ts';
+import { traitFacts } from '../terms/traits.ts';
 import type { PublishedFigure } from './results.ts';
 import { wordsFor } from './words/catalogue.ts';
 import type { Words } from './words/english.ts';
@@ -177,7 +177,7 @@ function measurementsDownload({ season: { year, measurements } }: SeasonSeen, tr
       planting,
       trait,
       value,
-      unitOfTrait(trait, trial.settings),
+      traitFacts(trait, trial.settings.traits).unit,
     ]),
   };
 }

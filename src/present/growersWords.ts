@@ -8,7 +8,7 @@ import { expectedIn, of100 } from './nextSeason/source.ts';
 import type { AdviceSource } from './nextSeason/source.ts';
 import type { PictureWords } from './tables.ts';
 import { svgText } from './svgText.ts';
-import { unitOfTrait } from './traitUnit.ts';
+import { traitFacts } from '../terms/traits.ts';
 
 /** Stands for the way from a page to the site's root, which differs from page to page. */
 export const ROOT = '%KEEPROW-ROOT%';
@@ -36,7 +36,7 @@ function seasonOf(advice: AdviceSource, live: LiveReference, variety: string) {
 function figureText(advice: AdviceSource, live: LiveReference, variety: string): string {
   const { writing, trial } = advice;
   const seen = seasonOf(advice, live, variety);
-  const unit = unitOfTrait(live.what, trial.settings);
+  const unit = traitFacts(live.what, trial.settings.traits).unit;
   const estimate =
     live.what === 'first_ripe'
       ? seen?.ripeningModel?.estimates.get(variety)
@@ -57,7 +57,9 @@ function liveText(advice: AdviceSource, registry: VarietyRegistry, live: LiveRef
   const { classId } = found;
   if (live.kind === 'expected') {
     const expected = expectedIn(next, live.what, classId, variety);
-    return expected ? writing.interval(expected, unitOfTrait(live.what, trial.settings)) : figure.notRecorded;
+    return expected
+      ? writing.interval(expected, traitFacts(live.what, trial.settings.traits).unit)
+      : figure.notRecorded;
   }
   const outcome = next.classes.find((own) => own.classId === classId);
   const own = outcome?.advice?.varieties.find((one) => one.variety === variety);

@@ -5,7 +5,7 @@ import type { Trial } from '../terms/trial.ts';
 import type { PlantModel } from '../analyse/plantTypes.ts';
 import { nextSeasonDocument } from './nextSeason/document.ts';
 import type { AdviceSource } from './nextSeason/source.ts';
-import { publishedUnit } from './traitUnit.ts';
+import { traitFacts } from '../terms/traits.ts';
 
 const METHODS = { gamma: 'quasi-gamma', poisson: 'quasi-poisson', gaussian: 'least-squares' } as const;
 
@@ -60,7 +60,11 @@ export function seasonTraits(
   for (const [key, model] of seen.models) {
     const estimate = model.estimates.get(id);
     if (estimate)
-      traits[key] = { unit: publishedUnit(key, trial.settings), ...figures(estimate), method: METHODS[model.family] };
+      traits[key] = {
+        unit: traitFacts(key, trial.settings.traits).publishedUnit,
+        ...figures(estimate),
+        method: METHODS[model.family],
+      };
   }
   if (own.ripening) {
     const { ripe, unripe, median } = own.ripening;

@@ -1,5 +1,5 @@
 import type { Day } from './day.ts';
-import type { DeclaredTrait, Limit } from './trait.ts';
+import type { DeclaredTrait, Limit } from './traits.ts';
 
 export type Scale = 'ratio' | 'difference';
 export type DateOrder = 'iso' | 'day-first' | 'month-first';

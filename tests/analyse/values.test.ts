@@ -1,11 +1,12 @@
 import { describe, expect, it } from 'vitest';
 import { classMeanOf, spreadMeans } from '../../src/analyse/expected/classMean.ts';
 import { assumedVariance } from '../../src/analyse/expected/seasonEstimates.ts';
+import { traitFacts } from '../../src/terms/traits.ts';
 import { ownVariance, pooledVariance } from '../../src/analyse/expected/spreads.ts';
 import { classValues, traitValues } from '../../src/analyse/expected/values.ts';
 import type { TraitValues } from '../../src/analyse/expected/values.ts';
 import { seasonSeen } from '../../src/analyse/seen.ts';
-import type { DeclaredTrait } from '../../src/terms/trait.ts';
+import type { DeclaredTrait } from '../../src/terms/traits.ts';
 import { reference } from '../reference/read.ts';
 import type { Results } from '../reference/read.ts';
 import { folderOf, READINGS } from '../reference/seasonFolder.ts';
@@ -19,7 +20,7 @@ function valuesIn(folder: Folder, trait: string): TraitValues | null {
   const { trial } = check(folder);
   const classOf = (id: string): string => trial!.varieties.find((variety) => variety.id === id)!.classId;
   const seasons = trial!.seasons.map((season) => seasonSeen(trial!, season));
-  return traitValues(seasons, trait, trial!.settings.traits.get(trait), classOf);
+  return traitValues(seasons, traitFacts(trait, trial!.settings.traits), classOf);
 }
 const brief = (values: TraitValues | null) =>
   values!.values.map(({ year, variety, theta, variance, mark }) => [year, variety, theta, variance, mark]);
@@ -125,13 +126,12 @@ describe('a season without one', () => {
       [2025, 'two', 8, close(1.6 ** 2 * (1 + (2 * 0.2) / 0.8)), 'assumed'],
     ]);
     expect(valuesIn(folder, 'first_ripe')).toBeNull();
+    const measure: DeclaredTrait = { key: 'x', kind: 'measure', unit: 'cm', factor: 1, better: 'higher' };
     const rating: DeclaredTrait = { key: 'x', kind: 'rating', from: 0, to: 10, better: 'higher' };
     expect([
-      assumedVariance('first_ripe', undefined, 4),
-      assumedVariance('yield', undefined, 4),
-      assumedVariance('fruits', undefined, 4),
-      assumedVariance('x', rating, 4),
-      assumedVariance('x', { key: 'x', kind: 'measure', unit: 'cm', factor: 1, better: 'higher' }, 4),
+      ...['first_ripe', 'yield', 'fruits'].map((key) => assumedVariance(traitFacts(key, new Map()), 4)),
+      assumedVariance(traitFacts('x', new Map([['x', rating]])), 4),
+      assumedVariance(traitFacts('x', new Map([['x', measure]])), 4),
     ]).toEqual([close(0.0225), close(0.16), close(0.16), 4, close(0.64)]);
   });
   it('of fruits is assumed a plant, as of yield', () => {

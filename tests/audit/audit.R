@@ -19,6 +19,7 @@ suppressMessages({
 DRAWS <- 200000                      # simulated next seasons of a class (rule 10)
 SCALE <- c(1, 9)                     # the ends of the flavour scale
 EXACT <- 1e-12                       # a dispersion below this share of the mean square counts as 0 (A4)
+SEASON_PRIOR <- c(0.7, 0.1)          # h^2 = (0.7 sigma_v)^2 + (0.1 A)^2 of the half-normal prior of sigma_w (rule 9)
 LOST <- c("disease", "pest", "weak") # losses that can never ripen (A3)
 
 # How each trait goes into stage two: scale of the between-variety prior, dispersion assumed where no season lends one.
@@ -709,7 +710,7 @@ sd_grid <- function(A) {
   t <- quadrature(c(0, 0.4, 1, 2, 3.5, 6), 8)
   g <- expand.grid(i = seq_along(v$at), j = seq_along(t$at))
   between <- v$at[g$i]
-  season <- t$at[g$j] * sqrt((0.7 * between)^2 + (A / 10)^2)
+  season <- t$at[g$j] * sqrt((SEASON_PRIOR[1] * between)^2 + (SEASON_PRIOR[2] * A)^2)
   list(between = between, season = season,
        log_prior = log(v$weight[g$i]) + log(t$weight[g$j]) - (between / A)^2 / 2 - t$at[g$j]^2 / 2)
 }

@@ -54,12 +54,12 @@ function compare(out: string, count: number): void {
     const found = differences(figuresOf(auditTrial(number).files), JSON.parse(readFileSync(file, 'utf8')));
     all.push(...found.map((one) => ({ ...one, trial: number })));
   }
-  for (const kind of [...new Set(all.map((one) => one.kind))]) {
+  for (const kind of new Set(all.map((one) => one.kind))) {
     const own = all.filter((one) => one.kind === kind);
     const off = own.filter(({ size }) => size > 1);
     const worst = own.reduce((most, one) => (one.size > most.size ? one : most), own[0]!);
     say(
-      `${kind.padEnd(24)} ${String(own.length).padStart(7)} compared, ${off.length} beyond their tolerance, largest ${worst.size.toPrecision(2)} of it (trial ${worst.trial}, ${worst.path}: ${worst.ours} and ${worst.theirs})`,
+      `${kind.padEnd(24)} ${String(own.length).padStart(7)} compared, ${off.length} beyond their tolerance, largest ${worst.size.toPrecision(2)} of it (trial ${worst.trial}, ${worst.path}: ${String(worst.ours)} and ${String(worst.theirs)})`,
     );
   }
   say(

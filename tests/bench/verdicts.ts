@@ -14,7 +14,8 @@ import type { TraitForecast } from '../../src/decide/adviseVariety.ts';
 import type { ClassCase } from '../../src/decide/cases.ts';
 import { pointsOf } from '../../src/decide/points.ts';
 import { lastSpot } from '../../src/decide/spots.ts';
-import type { DeclaredTrait } from '../../src/terms/trait.ts';
+import { traitFacts } from '../../src/terms/traits.ts';
+import type { DeclaredTrait } from '../../src/terms/traits.ts';
 
 const GARDENS = Number(process.argv[2] ?? 1600);
 const ONLY = process.argv[3];
@@ -158,11 +159,19 @@ function drawGarden(r: Stream, setting: Setting): Garden {
         });
       }
     }
-    const values = markedValues(key, declared, { results, spreads, counts: null })!;
+    const facts = traitFacts(key, new Map(declared ? [[key, declared]] : []));
+    const values = markedValues(facts, { results, spreads, counts: null })!;
     const classes = [classValues(values, 'c', ids)!];
-    const ends = declared?.kind === 'rating' ? ([declared.from, declared.to] as const) : null;
     const nextSeason = { variance: { c: values.unitVariance }, perPlant: key !== 'flavour' };
-    const own = { trait: key, isLog: values.isLog, better, ends, priorScale: values.priorScale, classes, nextSeason };
+    const own = {
+      trait: key,
+      isLog: values.isLog,
+      better,
+      ends: facts.ends,
+      priorScale: values.priorScale,
+      classes,
+      nextSeason,
+    };
     forecasts.set(key, { own, expected: expectedTrait(classes, values.priorScale, 0.95) });
     const level = m.reduce((sum, x) => sum + x, 0) / seasons;
     truth.push({

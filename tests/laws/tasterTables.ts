@@ -1,7 +1,7 @@
 import { compareClass } from '../../src/analyse/comparisons.ts';
 import { fitRatings } from '../../src/analyse/ratings.ts';
 import { randomStream } from '../../src/numerics/random.ts';
-import type { RatingTrait } from '../../src/terms/trait.ts';
+import type { RatingTrait } from '../../src/terms/traits.ts';
 
 const FLAVOUR: RatingTrait = { key: 'flavour', kind: 'rating', from: 1, to: 9, better: 'higher' };
 

@@ -1,4 +1,4 @@
-import type { DeclaredTrait } from '../../terms/trait.ts';
+import type { TraitFacts } from '../../terms/traits.ts';
 import type { PlantModel } from '../plantTypes.ts';
 import type { SeasonSeen } from '../seen.ts';
 import { plantsAlone, togetherFactor } from '../units.ts';
@@ -40,13 +40,6 @@ export interface TraitResults extends SeasonPart {
 
 const NONE: SeasonPart = { results: [], spreads: [] };
 
-const isLogTrait = (key: string): boolean => key === 'yield' || key === 'fruits' || key === 'first_ripe';
-
-/** True where differences of the trait are ratios: the working scale is the logarithm. */
-export function worksOnLogs(key: string): boolean {
-  return isLogTrait(key);
-}
-
 /** Estimates with their squared standard errors, working scale. */
 function onWorkingScale({
   classes,
@@ -60,13 +53,12 @@ function onWorkingScale({
 
 function plantResults(
   seen: SeasonSeen,
-  key: string,
-  classOf: (variety: string) => string,
+  { key, isLog }: TraitFacts,
+  classOf: ClassOf,
   pooled: PooledCounts | null,
 ): SeasonPart {
   const model = seen.ratioModels.get(key) ?? seen.models.get(key);
   if (!model) return NONE;
-  const isLog = isLogTrait(key);
   const working = onWorkingScale(model);
   const amountOf = (id: string): number | null => {
     const own = seen.yields.get(id);
@@ -110,7 +102,7 @@ function plantResults(
   return { results, spreads: [{ variance: model.dispersion, df: model.residualDf }] };
 }
 
-function ripeningResults(seen: SeasonSeen, classOf: (variety: string) => string): SeasonPart {
+function ripeningResults(seen: SeasonSeen, classOf: ClassOf): SeasonPart {
   const model = seen.ripeningModel;
   if (!model) return NONE;
   const working = onWorkingScale(model);
@@ -134,7 +126,7 @@ function ripeningResults(seen: SeasonSeen, classOf: (variety: string) => string)
   return { results, spreads: [{ variance: model.dispersion, df: model.residualDf }] };
 }
 
-function ratingResults(seen: SeasonSeen, key: string, classOf: (variety: string) => string): SeasonPart {
+function ratingResults(seen: SeasonSeen, key: string, classOf: ClassOf): SeasonPart {
   const model = seen.ratings.get(key);
   if (!model) return NONE;
   const at = new Map(model.means?.varieties.map((variety, i) => [variety, i]));
@@ -160,7 +152,7 @@ function ratingResults(seen: SeasonSeen, key: string, classOf: (variety: string)
 }
 
 /** Shares of a yes-no trait: variance of (k + 1) of (n + 2), so that 3 of 3 is not taken for certain. */
-function answerResults(seen: SeasonSeen, key: string, classOf: (variety: string) => string): SeasonPart {
+function answerResults(seen: SeasonSeen, key: string, classOf: ClassOf): SeasonPart {
   const results = [...(seen.answers.get(key) ?? [])].map(([variety, { k, n }]): SeasonResult => {
     const p = (k + 1) / (n + 2);
     const variance = (p * (1 - p)) / n;
@@ -184,18 +176,14 @@ function answerResults(seen: SeasonSeen, key: string, classOf: (variety: string)
  *
  * @source methods page B
  */
-export function seasonResults(
-  seasons: readonly SeasonSeen[],
-  key: string,
-  declared: DeclaredTrait | undefined,
-  classOf: (variety: string) => string,
-): TraitResults {
+export function seasonResults(seasons: readonly SeasonSeen[], facts: TraitFacts, classOf: ClassOf): TraitResults {
+  const { key, kind } = facts;
   const pooled = key === 'fruits' ? pooledCounts(seasons) : null;
   const all = seasons.map((seen) => {
-    if (key === 'first_ripe') return ripeningResults(seen, classOf);
-    if (declared?.kind === 'rating') return ratingResults(seen, key, classOf);
-    if (declared?.kind === 'yes-no') return answerResults(seen, key, classOf);
-    return plantResults(seen, key, classOf, pooled);
+    if (kind === 'days') return ripeningResults(seen, classOf);
+    if (kind === 'rating') return ratingResults(seen, key, classOf);
+    if (kind === 'yes-no') return answerResults(seen, key, classOf);
+    return plantResults(seen, facts, classOf, pooled);
   });
   return {
     results: all.flatMap(({ results }) => results),
@@ -204,12 +192,9 @@ export function seasonResults(
   };
 }
 
-/** Variance of one unit where no season has one of its own. @source methods page B: common practice, no source */
-export function assumedVariance(key: string, declared: DeclaredTrait | undefined, theta: number): number {
-  if (key === 'first_ripe') return 0.15 ** 2;
-  if (isLogTrait(key)) return 0.4 ** 2;
-  if (declared?.kind === 'rating') return ((declared.to - declared.from) / 5) ** 2;
-  return (0.2 * theta) ** 2;
+/** Variance of one unit where no season has one of its own, of a value on the working scale. */
+export function assumedVariance({ assumedSd: { size, isRelative } }: TraitFacts, theta: number): number {
+  return (isRelative ? size * theta : size) ** 2;
 }
 
 export type ClassOf = (variety: string) => string;

@@ -1,8 +1,8 @@
 import { mean, median } from 'simple-statistics';
-import type { DeclaredTrait } from '../../terms/trait.ts';
+import type { TraitFacts } from '../../terms/traits.ts';
 import type { SeasonSeen } from '../seen.ts';
 import type { ClassValues, SeasonValue } from './posterior.ts';
-import { assumedVariance, seasonResults, worksOnLogs } from './seasonEstimates.ts';
+import { assumedVariance, seasonResults } from './seasonEstimates.ts';
 import type { PooledCounts } from './borrowing.ts';
 import type { ClassOf, SeasonResult, TraitResults, ValueMark } from './seasonEstimates.ts';
 import { pooledVariance } from './spreads.ts';
@@ -42,13 +42,6 @@ function spreadOfMeans(values: readonly MarkedValue[]): number {
   return sd > 0 ? sd : Math.max(Math.abs(middle) / 5, 1e-6);
 }
 
-function priorScaleOf(trait: string, declared: DeclaredTrait | undefined, values: readonly MarkedValue[]): number {
-  if (worksOnLogs(trait)) return 0.5;
-  if (declared?.kind === 'rating') return (declared.to - declared.from) / 4;
-  if (declared?.kind === 'yes-no') return 0.25;
-  return spreadOfMeans(values);
-}
-
 /**
  * Where a yield of nothing is placed, and how surely: half the smallest yield, as far from the class as it is. A season
  * in which a class gave nothing at all tells its varieties from nothing.
@@ -65,22 +58,17 @@ function placeNothing(own: SeasonResult, others: readonly SeasonResult[], borrow
  * Results as values for stage two: a season's own standard error where it has one, else borrowed from the other
  * seasons, else assumed; a yield of nothing and a variety that never ripened placed as the methods page says.
  *
- * @param declared  the trait as declared; undefined for yield, fruits and first_ripe
- * @returns         null where nothing was recorded
+ * @returns  null where nothing was recorded
  * @source methods page B
  */
-export function markedValues(
-  trait: string,
-  declared: DeclaredTrait | undefined,
-  { results, spreads, counts }: TraitResults,
-): TraitValues | null {
+export function markedValues(facts: TraitFacts, { results, spreads, counts }: TraitResults): TraitValues | null {
   if (results.length === 0) return null;
   const pooled = pooledVariance(spreads);
   // A measure of nothing is not assumed to be without error.
   const typical = mean(results.map(({ theta }) => Math.abs(theta ?? 0))) || 1;
   const values = results.flatMap((own): readonly MarkedValue[] => {
     const { year, variety, classId, isLaterThan } = own;
-    const unit = pooled ?? assumedVariance(trait, declared, own.theta || typical);
+    const unit = pooled ?? assumedVariance(facts, own.theta || typical);
     const borrowed = unit / Math.max(own.units, 1e-9);
     const mark: ValueMark = own.variance !== null ? 'own' : pooled === null ? 'assumed' : 'borrowed';
     if (own.theta === null) {
@@ -95,11 +83,11 @@ export function markedValues(
   });
   if (values.length === 0) return null;
   const answered = results.filter(({ variance }) => variance !== null).map(({ variance, units }) => variance! * units);
-  const assumed = assumedVariance(trait, declared, mean(values.map(({ theta }) => theta)) || typical);
-  const unitVariance = pooled ?? (declared?.kind === 'yes-no' && answered.length > 0 ? mean(answered) : assumed);
+  const assumed = assumedVariance(facts, mean(values.map(({ theta }) => theta)) || typical);
+  const unitVariance = pooled ?? (facts.kind === 'yes-no' && answered.length > 0 ? mean(answered) : assumed);
   const usualUnits = median(results.map(({ units }) => units));
-  const priorScale = priorScaleOf(trait, declared, values);
-  return { trait, isLog: worksOnLogs(trait), priorScale, values, unitVariance, usualUnits, counts };
+  const priorScale = facts.priorScale ?? spreadOfMeans(values);
+  return { trait: facts.key, isLog: facts.isLog, priorScale, values, unitVariance, usualUnits, counts };
 }
 
 /**
@@ -109,13 +97,8 @@ export function markedValues(
  * @returns        null where the trait was never recorded
  * @source methods page B; Piepho et al. (2012) Biom. J. 54:844 for the two stages
  */
-export function traitValues(
-  seasons: readonly SeasonSeen[],
-  trait: string,
-  declared: DeclaredTrait | undefined,
-  classOf: ClassOf,
-): TraitValues | null {
-  return markedValues(trait, declared, seasonResults(seasons, trait, declared, classOf));
+export function traitValues(seasons: readonly SeasonSeen[], facts: TraitFacts, classOf: ClassOf): TraitValues | null {
+  return markedValues(facts, seasonResults(seasons, facts, classOf));
 }
 
 /**

@@ -1,4 +1,4 @@
-import type { DeclaredTrait, MeasureTrait } from '../../terms/trait.ts';
+import type { DeclaredTrait, MeasureTrait } from '../../terms/traits.ts';
 import { foldHeader } from '../../terms/names.ts';
 import type { QuantityColumn } from '../knownTable.ts';
 import { unitOf } from './units.ts';

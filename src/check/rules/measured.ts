@@ -1,6 +1,6 @@
 import { fileOnly } from '../../terms/place.ts';
 import type { Place } from '../../terms/place.ts';
-import type { MeasureTrait } from '../../terms/trait.ts';
+import type { MeasureTrait } from '../../terms/traits.ts';
 import type { Measurement } from '../../terms/trial.ts';
 import type { CheckContext } from '../context.ts';
 import { timesFacts } from './fruitSizes.ts';

@@ -1,7 +1,7 @@
 import { nearestName } from '../../terms/names.ts';
 import type { ClassSettings } from '../../terms/settings.ts';
-import { builtInTraits, countedShares } from '../../terms/trait.ts';
-import type { DeclaredTrait } from '../../terms/trait.ts';
+import { builtInTraits, countedShares } from '../../terms/traits.ts';
+import type { DeclaredTrait } from '../../terms/traits.ts';
 import type { SettingsNode } from '../../read/settingsTree.ts';
 import { below, takeKnown, takeMap, takeNumber } from './take.ts';
 import type { Taking } from './take.ts';

@@ -1,5 +1,5 @@
-import { builtInTraits } from '../../terms/trait.ts';
-import type { Better, DeclaredTrait } from '../../terms/trait.ts';
+import { builtInTraits } from '../../terms/traits.ts';
+import type { Better, DeclaredTrait } from '../../terms/traits.ts';
 import type { TraitRange } from '../../terms/settings.ts';
 import type { SettingsNode } from '../../read/settingsTree.ts';
 import { unitOf } from '../cells/units.ts';

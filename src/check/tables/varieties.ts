@@ -1,5 +1,5 @@
 import { foldName, nearestName } from '../../terms/names.ts';
-import type { MeasureTrait } from '../../terms/trait.ts';
+import type { MeasureTrait } from '../../terms/traits.ts';
 import type { Variety } from '../../terms/trial.ts';
 import type { SourceFile } from '../../read/decode.ts';
 import { cssColour } from '../cells/colours.ts';

@@ -1,9 +1,9 @@
 import type { ClassAdvice } from '../../decide/adviseClass.ts';
 import type { LastWinter } from '../../decide/lastWinter.ts';
 import type { ClassOutcome } from '../../decide/nextSeason.ts';
-import type { Limit } from '../../terms/trait.ts';
+import type { Limit } from '../../terms/traits.ts';
 import type { TableWords } from '../tables.ts';
-import { unitOfTrait } from '../traitUnit.ts';
+import { traitFacts } from '../../terms/traits.ts';
 import { expectedIn, nameOf, of100, quantityOf } from './source.ts';
 import type { AdviceSource } from './source.ts';
 import { adviceWords } from './varietyAdvice.ts';
@@ -81,7 +81,7 @@ function verdictTable(source: AdviceSource, outcome: ClassOutcome, advice: Class
     String(outcome.basis.get(own.variety)!.seasons),
     ...advice.goals.map(({ trait }) => {
       const expected = expectedIn(next, trait, outcome.classId, own.variety);
-      return expected ? writing.interval(expected, unitOfTrait(trait, trial.settings)) : '';
+      return expected ? writing.interval(expected, traitFacts(trait, trial.settings.traits).unit) : '';
     }),
   ]);
   return {

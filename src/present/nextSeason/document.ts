@@ -1,6 +1,6 @@
 import type { VarietyAdvice } from '../../decide/adviseVariety.ts';
 import type { ClassOutcome } from '../../decide/nextSeason.ts';
-import { publishedUnit } from '../traitUnit.ts';
+import { traitFacts } from '../../terms/traits.ts';
 import { plainUnits } from '../units.ts';
 import { expectedIn } from './source.ts';
 import type { AdviceSource } from './source.ts';
@@ -11,7 +11,7 @@ function expectedDocument({ next, trial }: AdviceSource, classId: string, trait:
   const values = next.forecasts.get(trait)!.values.values.filter((value) => value.variety === variety);
   return {
     ...figure,
-    unit: publishedUnit(trait, trial.settings),
+    unit: traitFacts(trait, trial.settings.traits).publishedUnit,
     assumed_se: values.some(({ mark }) => mark === 'borrowed' || mark === 'assumed'),
     own_share: own.ownShare,
     seasons: values.map(({ year, theta, variance, mark }) => ({

@@ -3,7 +3,7 @@ import type { ClassAdvice } from '../../decide/adviseClass.ts';
 import type { ClassOutcome } from '../../decide/nextSeason.ts';
 import type { DotRow } from '../charts/kinds.ts';
 import type { Figure } from '../seasonFigures/figure.ts';
-import { unitOfTrait } from '../traitUnit.ts';
+import { traitFacts } from '../../terms/traits.ts';
 import { backOf, barValue, expectedIn, nameOf, of100 } from './source.ts';
 import type { AdviceSource } from './source.ts';
 
@@ -55,7 +55,7 @@ const isSeen = ({ mark }: { readonly mark: ValueMark }): boolean => mark !== 'no
 function expectedLine(source: AdviceSource, trait: string, classId: string, variety: string): ExpectedLine | null {
   const { writing, next, trial } = source;
   const forecast = next.forecasts.get(trait)!;
-  const unit = unitOfTrait(trait, trial.settings);
+  const unit = traitFacts(trait, trial.settings.traits).unit;
   const shown = (value: number): number => writing.shown(value, unit).value;
   const back = backOf(forecast.own);
   const expected = expectedIn(next, trait, classId, variety);
@@ -97,7 +97,7 @@ function expectedFigure(
 ): Figure | null {
   const { writing, next, trial } = source;
   const say = writing.words.nextSeason;
-  const unit = unitOfTrait(trait, trial.settings);
+  const unit = traitFacts(trait, trial.settings.traits).unit;
   const sign = next.forecasts.get(trait)!.own.better === 'lower' ? -1 : 1;
   const lines = varieties
     .map(({ variety }) => expectedLine(source, trait, outcome.classId, variety))

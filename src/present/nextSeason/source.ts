@@ -6,7 +6,7 @@ import type { LastWinter } from '../../decide/lastWinter.ts';
 import type { ClassOutcome, NextSeason } from '../../decide/nextSeason.ts';
 import type { Trial } from '../../terms/trial.ts';
 import type { Writing } from '../numbers.ts';
-import { unitOfTrait } from '../traitUnit.ts';
+import { traitFacts } from '../../terms/traits.ts';
 
 /** What the pages about next season are made from. */
 export interface AdviceSource {
@@ -69,7 +69,7 @@ export function nameOf({ trial }: Pick<AdviceSource, 'trial'>, id: string): stri
 }
 
 export function quantityOf({ trial, writing }: AdviceSource, trait: string, value: number): string {
-  return writing.quantity(value, unitOfTrait(trait, trial.settings));
+  return writing.quantity(value, traitFacts(trait, trial.settings.traits).unit);
 }
 
 /** `93 of 100`; never 0 or 100, which would sound certain. */

@@ -1,4 +1,4 @@
-import { unitOfTrait } from '../traitUnit.ts';
+import { traitFacts } from '../../terms/traits.ts';
 import type { AdviceSource } from './source.ts';
 
 /** How much varieties differ, and one variety from season to season, a sentence a trait that counts. */
@@ -7,7 +7,7 @@ export function spreadWords({ next, trial, writing }: AdviceSource): readonly st
   const counted = new Set(next.classes.flatMap(({ case: own }) => own.goals.map(({ trait }) => trait)));
   return [...next.forecasts].flatMap(([trait, { values, expected }]) => {
     if (!counted.has(trait)) return [];
-    const unit = unitOfTrait(trait, trial.settings);
+    const unit = traitFacts(trait, trial.settings.traits).unit;
     const size = (sd: number): string => {
       if (values.isLog) return percent(Math.exp(sd) - 1, 0);
       const shown = writing.shown(sd, unit);

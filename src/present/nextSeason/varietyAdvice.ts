@@ -3,7 +3,7 @@ import type { Verdict } from '../../decide/verdict.ts';
 import type { ClassOutcome } from '../../decide/nextSeason.ts';
 import { pointsOf } from '../../decide/points.ts';
 import { otherUnits, plainUnits } from '../units.ts';
-import { unitOfTrait } from '../traitUnit.ts';
+import { traitFacts } from '../../terms/traits.ts';
 import { barValue, expectedIn, of100 } from './source.ts';
 import type { AdviceSource } from './source.ts';
 
@@ -52,7 +52,7 @@ function reasonWords(source: AdviceSource, outcome: ClassOutcome, own: VarietyAd
     const expected = expectedIn(source.next, trait, outcome.classId, own.variety);
     const bar = barValue(source, outcome, trait);
     if (!expected || bar === null || isBar) return { trait, effect, text: words.nextSeason.isBar };
-    const unit = unitOfTrait(trait, source.trial.settings);
+    const unit = traitFacts(trait, source.trial.settings.traits).unit;
     const like = expectedIn(source.next, trait, outcome.classId, leader) ?? expected;
     const [value, barText] = toldApart((more) => [
       source.writing.alike(expected.estimate, expected, unit, more),
