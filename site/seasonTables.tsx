@@ -32,6 +32,6 @@ export function figuresOf(content: SiteContent, seen: SeasonSeen, own: VarietySe
 }
 
 export function classesOf(content: SiteContent, seen: SeasonSeen) {
-  const grown = new Set(seen.varieties.map(({ variety }) => variety.classId));
+  const grown = new Set<string>(seen.varieties.map(({ variety }) => variety.classId));
   return [...content.trial.settings.classes.values()].filter(({ id }) => grown.has(id));
 }

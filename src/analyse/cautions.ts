@@ -1,6 +1,7 @@
 import type { Settings } from '../terms/settings.ts';
 import { placeVariance } from './units.ts';
 import type { Layout } from './units.ts';
+import { classLookup } from '../terms/trial.ts';
 import type { Planting, Trial } from '../terms/trial.ts';
 import type { SeasonSeen } from './seen.ts';
 
@@ -75,8 +76,7 @@ function classMeansDiffer(seen: SeasonSeen, settings: Settings, classOf: (id: st
 
 /** What limits the figures of a class in a season, in the order a reader should know it. */
 export function classCautions(trial: Trial, seen: SeasonSeen, classId: string): readonly Caution[] {
-  const classes = new Map(trial.varieties.map((variety) => [variety.id, variety.classId]));
-  const classOf = (id: string): string => classes.get(id) ?? 'all';
+  const classOf = classLookup(trial.varieties);
   const plantings = seen.season.plantings.filter(
     ({ variety, cause }) => classOf(variety) === classId && cause !== 'accident',
   );

@@ -1,4 +1,5 @@
 import { traitFacts } from '../terms/traits.ts';
+import { classLookup } from '../terms/trial.ts';
 import type { Trial } from '../terms/trial.ts';
 import { compareClass } from './comparisons.ts';
 import type { ClassComparisons } from './comparisons.ts';
@@ -10,11 +11,11 @@ import type { SeasonSeen } from './seen.ts';
 export type SeasonComparisons = ReadonlyMap<string, ReadonlyMap<string, ClassComparisons>>;
 
 /** A rating's means, class by class. */
-function ratingClasses({ means }: RatingModel, classes: ReadonlyMap<string, string>): readonly ClassMeans[] {
+function ratingClasses({ means }: RatingModel, classOf: (variety: string) => string): readonly ClassMeans[] {
   if (!means) return [];
-  const ids = new Set(means.varieties.map((variety) => classes.get(variety) ?? 'all'));
+  const ids = new Set(means.varieties.map(classOf));
   return [...ids].map((classId) => {
-    const own = means.varieties.flatMap((variety, i) => ((classes.get(variety) ?? 'all') === classId ? [i] : []));
+    const own = means.varieties.flatMap((variety, i) => (classOf(variety) === classId ? [i] : []));
     return {
       classId,
       varieties: own.map((i) => means.varieties[i]!),
@@ -26,8 +27,10 @@ function ratingClasses({ means }: RatingModel, classes: ReadonlyMap<string, stri
 
 /** Every comparison of a season: of yield, fruits, first ripe fruit, measures and ratings, class by class. */
 export function compareSeason({ settings, varieties }: Trial, seen: SeasonSeen): SeasonComparisons {
-  const classes = new Map(varieties.map(({ id, classId }) => [id, classId]));
-  const fresh = new Set(seen.varieties.filter(({ status }) => status === 'new').map(({ variety }) => variety.id));
+  const classOf = classLookup(varieties);
+  const fresh = new Set<string>(
+    seen.varieties.filter(({ status }) => status === 'new').map(({ variety }) => variety.id),
+  );
   const fits = [
     ...[...seen.models].map(([key, model]) => ({
       key,
@@ -39,7 +42,7 @@ export function compareSeason({ settings, varieties }: Trial, seen: SeasonSeen):
       key,
       df: model.residualDf,
       isRatio: false,
-      means: ratingClasses(model, classes),
+      means: ratingClasses(model, classOf),
     })),
   ];
   if (seen.ripeningModel) {

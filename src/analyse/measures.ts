@@ -1,4 +1,5 @@
-import type { Season } from '../terms/trial.ts';
+import { plantingId } from '../terms/ids.ts';
+import type { Planting, Season } from '../terms/trial.ts';
 import type { Unit } from './units.ts';
 
 /** Mean of a measure for every planting (or for a variety measured under its name), one value each. */
@@ -10,7 +11,7 @@ export function measureUnits(season: Season, trait: string, classOf: (variety: s
     own.n++;
     byUnit.set(id, own);
   };
-  const plantings = new Map(season.plantings.map((planting) => [planting.id, planting]));
+  const plantings = new Map<string, Planting>(season.plantings.map((planting) => [planting.id, planting]));
   const joint = new Map<string, string>();
   for (const { variety, planting, value, trait: key } of season.measurements) {
     if (key !== trait) continue;
@@ -25,7 +26,10 @@ export function measureUnits(season: Season, trait: string, classOf: (variety: s
     const variety = joint.get(id);
     const own = plantings.get(id) ?? season.plantings.find((planting) => planting.variety === variety);
     if (!own) return [];
-    const planting = variety === undefined ? own : { ...own, id, block: null, standsIn: null, row: null, column: null };
+    const planting =
+      variety === undefined
+        ? own
+        : { ...own, id: plantingId(id), block: null, standsIn: null, row: null, column: null };
     return [{ planting, classId: classOf(planting.variety), y: sum / n, plants: 1 }];
   });
 }

@@ -1,4 +1,4 @@
-import { blockFactor } from '../check/rules/blocks.ts';
+import { blockFactor } from './blocks.ts';
 import { fitAdditive } from '../numerics/additive.ts';
 import type { AdditiveFit } from '../numerics/additive.ts';
 import type { AdditiveData } from '../numerics/additiveData.ts';
@@ -74,7 +74,7 @@ interface Prepared {
 function prepare(season: Season, units: readonly Unit[], options: ModelOptions): Prepared {
   const used = estimable(units, options);
   const layouts = layoutsOf(season, units);
-  const classOf = new Map(used.map(({ planting, classId }) => [planting.id, classId]));
+  const classOf = new Map<string, string>(used.map(({ planting, classId }) => [planting.id, classId]));
   const plantings = used.map(({ planting }) => planting);
   const named = ({ id }: { readonly id: string }): string => classOf.get(id)!;
   const nothing = classesWithNothing(units, options);

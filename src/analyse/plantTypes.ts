@@ -1,7 +1,7 @@
 import type { Family } from '../numerics/additiveData.ts';
 import type { Estimate } from '../terms/estimate.ts';
 import type { CountSpread } from './classSpread.ts';
-import type { BlockFactor } from '../check/rules/blocks.ts';
+import type { BlockFactor } from './blocks.ts';
 import type { Layout } from './units.ts';
 
 export interface ClassF {

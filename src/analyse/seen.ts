@@ -1,6 +1,7 @@
 import type { Share } from '../terms/estimate.ts';
 import type { Settings } from '../terms/settings.ts';
 import type { MeasureTrait, RatingTrait } from '../terms/traits.ts';
+import { classLookup } from '../terms/trial.ts';
 import type { Planting, Season, Trial, Variety } from '../terms/trial.ts';
 import { measureUnits } from './measures.ts';
 import { fitPlantModel } from './plantModel.ts';
@@ -157,7 +158,6 @@ export function seasonSeen(trial: Trial, read: Season): SeasonSeen {
   const season = withPickings(read);
   const { settings } = trial;
   const first = firstSeasons(trial);
-  const classes = new Map(trial.varieties.map(({ id, classId }) => [id, classId]));
   const yields = seasonYields(season);
   const ripening = seasonRipening(season, settings);
   const clock = degreeDayClock(season.weather, settings.degreeDays);
@@ -184,7 +184,7 @@ export function seasonSeen(trial: Trial, read: Season): SeasonSeen {
     if (trait.kind === 'yes-no') answers.set(trait.key, answerShares(scores, settings.interval));
     else ratings.set(trait.key, fitRatings(trait as RatingTrait, scores, settings.interval));
   }
-  const classOf = (id: string): string => classes.get(id) ?? 'all';
+  const classOf = classLookup(trial.varieties);
   const { models, ratioModels } = plantModels(season, yields, settings, classOf);
   const ripeningModel = modelOfRipening(season, ripening, settings, classOf);
   return { season, varieties, yields, ripening, ripeningModel, models, ratioModels, ratings, answers };

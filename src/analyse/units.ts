@@ -1,4 +1,4 @@
-import { blockFactor } from '../check/rules/blocks.ts';
+import { blockFactor } from './blocks.ts';
 import type { Planting, Season } from '../terms/trial.ts';
 
 /** A planting (or plantings recorded together) with its response. */

@@ -1,3 +1,4 @@
+import { plantingId } from '../terms/ids.ts';
 import type { Day } from '../terms/day.ts';
 import type { Picked, Picking, Planting, PlantingEvent } from '../terms/trial.ts';
 
@@ -219,7 +220,7 @@ export function joinPlantings(drafts: readonly PlantingDraft[], records: readonl
   const all = [...drafts.map(({ record }) => record), ...records];
   return {
     ...first,
-    id: `${first.variety}*`,
+    id: plantingId(`${first.variety}*`),
     plants: members.reduce((sum, { plants }) => sum + plants, 0),
     bed: shared(members.map(({ bed }) => bed)),
     block: shared(members.map(({ block }) => block)),

@@ -16,7 +16,6 @@ import { listFolder } from './folder.ts';
 import type { TrialFiles } from './folder.ts';
 import { varietyRegistry } from './registry.ts';
 import type { VarietyRegistry } from './registry.ts';
-import { reportBlocks } from './rules/blocks.ts';
 import { checkParents } from './rules/parents.ts';
 import { reportNoStart, reportNotRecorded } from './rules/recorded.ts';
 import { reportScores } from './rules/scores.ts';
@@ -132,7 +131,6 @@ export function checkTrial(files: TrialFiles): CheckedTrial {
   for (const season of seasons) {
     reportNotRecorded(season, context);
     reportNoStart(season, context);
-    reportBlocks(season, varieties, context);
     reportScores(season, context);
   }
   const content = checkContent(files.content, { registry, seasons, settings, photos: files.photos }, log);

@@ -6,6 +6,7 @@ import { classValues, traitValues } from '../analyse/expected/values.ts';
 import type { TraitValues } from '../analyse/expected/values.ts';
 import type { SeasonSeen } from '../analyse/seen.ts';
 import { COUNT_FOR_YIELD, traitFacts } from '../terms/traits.ts';
+import { classLookup } from '../terms/trial.ts';
 import type { Trial } from '../terms/trial.ts';
 import type { TraitCase } from './cases.ts';
 import { mustOf, weightsOf } from './goals.ts';
@@ -56,11 +57,11 @@ export function forecastsOf(
   seasons: readonly SeasonSeen[],
   grown: ReadonlyMap<string, readonly string[]>,
 ): ReadonlyMap<string, Forecast> {
-  const classOf = new Map(trial.varieties.map(({ id, classId }) => [id, classId]));
+  const classOf = classLookup(trial.varieties);
   const forecasts = new Map<string, Forecast>();
   for (const trait of traitsThatCount(trial)) {
     const facts = traitFacts(trait, trial.settings.traits);
-    const values = traitValues(seasons, facts, (id) => classOf.get(id) ?? 'all');
+    const values = traitValues(seasons, facts, classOf);
     if (!values) continue;
     const classes = [...grown].flatMap(([id, varieties]) => classValues(values, id, varieties) ?? []);
     if (classes.length === 0) continue;

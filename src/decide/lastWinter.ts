@@ -40,7 +40,7 @@ function competing(trial: Trial, seasons: readonly SeasonSeen[], own: ClassCase)
 /** Scores of a season by what was seen in it: the same goals and ranges, an unrecorded trait at the class's middle. */
 function scoresSeen(trial: Trial, seen: SeasonSeen, advice: ClassAdvice, own: ClassCase) {
   const scores = new Map<string, number>();
-  const grown = seen.varieties
+  const grown: readonly string[] = seen.varieties
     .filter(({ variety }) => variety.classId === own.classId)
     .map(({ variety }) => variety.id);
   let newcomer = 0;

@@ -1,3 +1,4 @@
+import { blockProblems } from '../analyse/blocks.ts';
 import { checkTrial } from '../check/trial.ts';
 import { readFolder } from './readFolder.ts';
 import { tellProblems } from './tellProblems.ts';
@@ -5,5 +6,6 @@ import type { Telling } from './tellProblems.ts';
 
 /** `keeprow check`: reads everything, prints every problem, writes nothing. Returns the exit code. */
 export async function runCheck(folder: string, telling: Telling): Promise<number> {
-  return tellProblems(checkTrial(await readFolder(folder)).problems, telling);
+  const { trial, problems } = checkTrial(await readFolder(folder));
+  return tellProblems([...problems, ...(trial ? blockProblems(trial) : [])], telling);
 }

@@ -1,4 +1,4 @@
-import type { SeasonComparisons } from '../analyse/compareSeason.ts';
+import { blockProblems } from '../analyse/blocks.ts';
 import { seasonSeen } from '../analyse/seen.ts';
 import type { SeasonSeen } from '../analyse/seen.ts';
 import { shownPhotos } from '../check/content.ts';
@@ -10,37 +10,28 @@ import { adviseNextSeason } from '../decide/nextSeason.ts';
 import { rangeProblems } from '../decide/rangeProblems.ts';
 import { classReport } from '../present/classReport.ts';
 import { downloadsOf } from '../present/downloads.ts';
-import { drawChart } from '../present/draw.ts';
 import { frontPage } from '../present/frontPage.ts';
-import { fruitFigure } from '../present/fruitDrawing.ts';
-import { gardenMap } from '../present/gardenMap.ts';
 import { growersWords, ownTitle } from '../present/growersWords.ts';
 import { writingOf } from '../present/numbers.ts';
-import type { Writing } from '../present/numbers.ts';
-import { pictureInBothUnits, plainUnits } from '../present/units.ts';
 import { classAdviceWords } from '../present/nextSeason/classAdvice.ts';
 import { adviceFigures } from '../present/nextSeason/figures.ts';
 import type { AdviceSource } from '../present/nextSeason/source.ts';
 import { problemsForReaders } from '../present/people.ts';
 import { spreadWords } from '../present/nextSeason/spread.ts';
 import { weightsContent } from '../present/nextSeason/weights.ts';
-import { classFigures } from '../present/seasonFigures/class.ts';
-import type { Figure } from '../present/seasonFigures/figure.ts';
 import type { PictureWords } from '../present/tables.ts';
 import { sitePages } from '../../site/pages.tsx';
 import type { NextContent, Page, SiteContent } from '../../site/content.ts';
 import type { Problem } from '../terms/problem.ts';
-import type { Settings } from '../terms/settings.ts';
 import type { Trial } from '../terms/trial.ts';
 import { compareSeasons } from './compareSeasons.ts';
+import { drawAll, drawFigures, drawings, inOtherUnits } from './drawings.ts';
+import type { Compared } from './drawings.ts';
 import { whatWillNotFit } from './memory.ts';
 import { makePhotos } from './photos.ts';
 import type { MadePhotos } from './photos.ts';
 import { publicationFiles, qrCode } from './publication.ts';
 import { readFolder } from './readFolder.ts';
-
-const WIDE = 560;
-const NARROW = 170;
 
 export interface MadePages {
   /** Empty where the records have errors. */
@@ -52,47 +43,6 @@ export interface MadePages {
   readonly ledger: string;
   /** The last season recorded; null without one. */
   readonly lastYear: number | null;
-}
-
-interface Compared {
-  readonly seen: SeasonSeen;
-  readonly compared: SeasonComparisons;
-}
-
-/** Draws figures in the site's units and, where it makes a difference, in the other ones. */
-async function drawAll(here: readonly Figure[], there: readonly Figure[]): Promise<readonly PictureWords[]> {
-  const drawn: PictureWords[] = [];
-  const draw = async (figure: Figure, mark: string): Promise<PictureWords> => ({
-    ...figure,
-    wide: await drawChart(figure.chart, WIDE, `${figure.id}-${mark}w`),
-    narrow: await drawChart(figure.chart, NARROW, `${figure.id}-${mark}n`),
-  });
-  for (const [i, figure] of here.entries()) {
-    const own = await draw(figure, '');
-    const isSame = plainUnits(JSON.stringify(figure.chart)) === plainUnits(JSON.stringify(there[i]!.chart));
-    drawn.push(isSame ? own : pictureInBothUnits(own, await draw(there[i]!, 'x')));
-  }
-  return drawn;
-}
-
-/** The trial as a site in the other system of units would show it. */
-function inOtherUnits(trial: Trial): { readonly trial: Trial; readonly writing: Writing } {
-  const settings: Settings = { ...trial.settings, units: trial.settings.units === 'us' ? 'metric' : 'us' };
-  return { trial: { ...trial, settings }, writing: writingOf(settings) };
-}
-
-async function drawFigures(trial: Trial, seasons: readonly Compared[]): Promise<SiteContent['figures']> {
-  const here = { trial, writing: writingOf(trial.settings) };
-  const there = inOtherUnits(trial);
-  const drawn = new Map<string, readonly PictureWords[]>();
-  for (const { seen, compared } of seasons) {
-    for (const classId of trial.settings.classes.keys()) {
-      const source = { seen, compared, classId };
-      const figures = await drawAll(classFigures({ ...source, ...here }), classFigures({ ...source, ...there }));
-      drawn.set(`${seen.season.year}/${classId}`, figures);
-    }
-  }
-  return drawn;
 }
 
 /** What is advised for next season, drawn and worded; null without a season. */
@@ -116,23 +66,6 @@ function adviceSource(trial: Trial, seasons: readonly SeasonSeen[]): AdviceSourc
   if (seasons.length === 0) return null;
   const writing = writingOf(trial.settings);
   return { trial, seasons, next: adviseNextSeason(trial, seasons), winters: lastWinter(trial, seasons), writing };
-}
-
-/** Drawings that are not charts: where the plantings stood, and the fruit of every class. */
-function drawings(trial: Trial, seasons: readonly SeasonSeen[]): ReadonlyMap<string, PictureWords> {
-  const writing = writingOf(trial.settings);
-  const other = inOtherUnits(trial);
-  const pictures = new Map<string, PictureWords>();
-  for (const seen of seasons) {
-    const map = gardenMap(seen, trial, writing);
-    if (map) pictures.set(`${seen.season.year}/map`, map);
-    for (const classId of trial.settings.classes.keys()) {
-      const fruit = fruitFigure(seen, trial, classId, writing);
-      const there = fruitFigure(seen, other.trial, classId, other.writing);
-      if (fruit && there) pictures.set(`${seen.season.year}/${classId}`, pictureInBothUnits(fruit, there));
-    }
-  }
-  return pictures;
 }
 
 /** Every figure that the grower's words can name, by season and id. */
@@ -228,7 +161,8 @@ export async function makePages(
   const working = compareSeasons(trial, seasons);
   const advice = adviceSource(trial, seasons);
   const photos = await makePhotos(folder, shownPhotos(content, found.photos));
-  const problems = [...checked, ...photos.problems, ...(advice ? rangeProblems(advice.next) : [])];
+  const doubts = [...blockProblems(trial), ...(advice ? rangeProblems(advice.next) : [])];
+  const problems = [...checked, ...photos.problems, ...doubts];
   // Meanwhile: most charts do not need the comparisons, and are found drawn below.
   await drawFigures(
     trial,

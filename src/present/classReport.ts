@@ -2,6 +2,7 @@ import { classCautions } from '../analyse/cautions.ts';
 import type { ClassComparisons } from '../analyse/comparisons.ts';
 import type { SeasonComparisons } from '../analyse/compareSeason.ts';
 import type { SeasonSeen } from '../analyse/seen.ts';
+import { nameLookup } from '../terms/trial.ts';
 import type { Trial } from '../terms/trial.ts';
 import { entriesTable } from './classTables/entries.ts';
 import { measureTable } from './classTables/measures.ts';
@@ -70,7 +71,7 @@ export function classReport(
     own,
     percent: writing.percent(trial.settings.interval),
   };
-  const names = new Map(trial.varieties.map(({ id, name }) => [id, name]));
+  const nameOf = nameLookup(trial.varieties);
   return {
     findings: newBesideReturning(source),
     tables: [
@@ -80,8 +81,6 @@ export function classReport(
       measureTable(source),
       tastingTable(source),
     ].filter((table) => table !== null),
-    cautions: classCautions(trial, seen, classId).map((caution) =>
-      cautionText(caution, (id) => names.get(id) ?? id, writing),
-    ),
+    cautions: classCautions(trial, seen, classId).map((caution) => cautionText(caution, nameOf, writing)),
   };
 }

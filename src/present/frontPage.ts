@@ -55,7 +55,9 @@ function yieldSurprises(source: AdviceSource, compared: SeasonComparisons): read
 }
 
 function newKeeps(source: AdviceSource, seen: SeasonSeen): readonly string[] {
-  const isNew = new Set(seen.varieties.filter(({ status }) => status === 'new').map(({ variety }) => variety.id));
+  const isNew = new Set<string>(
+    seen.varieties.filter(({ status }) => status === 'new').map(({ variety }) => variety.id),
+  );
   return source.next.classes.flatMap(({ advice }) =>
     (advice?.varieties ?? [])
       .filter(({ variety, verdict }) => verdict === 'keep' && isNew.has(variety))

@@ -1,4 +1,5 @@
 import type { SeasonSeen } from '../analyse/seen.ts';
+import { nameLookup } from '../terms/trial.ts';
 import type { Planting, Trial } from '../terms/trial.ts';
 import type { Writing } from './numbers.ts';
 import { svgText } from './svgText.ts';
@@ -93,8 +94,7 @@ function draw(beds: readonly Bed[], room: number, marking: Marking, title: strin
 export function gardenMap(seen: SeasonSeen, trial: Trial, writing: Writing): PictureWords | null {
   const beds = bedsOf(seen);
   if (beds.length === 0) return null;
-  const names = new Map(trial.varieties.map(({ id, name }) => [id, name]));
-  const nameOf = (id: string): string => names.get(id) ?? id;
+  const nameOf = nameLookup(trial.varieties);
   const { map: say, tables, variety } = writing.words;
   const title = say.title(String(seen.season.year));
   const plantings = beds.flatMap((bed) => bed.plantings);
@@ -113,7 +113,7 @@ export function gardenMap(seen: SeasonSeen, trial: Trial, writing: Writing): Pic
       String(own.row),
       String(own.column),
       nameOf(own.variety),
-      own.id === own.variety ? variety.first : own.id,
+      String(own.id) === own.variety ? variety.first : own.id,
     ]),
   };
 }

@@ -1,17 +1,19 @@
 import type { Day } from './day.ts';
+import { classKey } from './ids.ts';
+import type { ClassId, PlantingId, VarietyId } from './ids.ts';
 import type { Place } from './place.ts';
 import type { Settings } from './settings.ts';
 
 export interface Variety {
-  readonly id: string;
+  readonly id: VarietyId;
   readonly name: string;
-  readonly classId: string;
+  readonly classId: ClassId;
   readonly species: string | null;
   readonly kind: 'open-pollinated' | 'hybrid' | 'line' | 'unknown';
   readonly generation: number | null;
-  readonly mother: string | null;
-  readonly father: string | null;
-  readonly from: { readonly season: number; readonly planting: string } | null;
+  readonly mother: VarietyId | null;
+  readonly father: VarietyId | null;
+  readonly from: { readonly season: number; readonly planting: PlantingId } | null;
   readonly source: string | null;
   readonly firstGrown: number | null;
   /** Year from which it is no longer a candidate; true for "yes". */
@@ -77,8 +79,8 @@ export interface PlantingEvent {
 
 /** The experimental unit: a plant, or plants of one variety recorded together. */
 export interface Planting {
-  readonly id: string;
-  readonly variety: string;
+  readonly id: PlantingId;
+  readonly variety: VarietyId;
   readonly plants: number;
   readonly bed: string | null;
   readonly block: string | null;
@@ -99,7 +101,7 @@ export interface Planting {
   /** Known only from totals.csv: its first ripe day and its values of declared traits. */
   readonly totals: { readonly firstRipe: Day | null; readonly traits: ReadonlyMap<string, number> } | null;
   /** Ids of the plantings that were recorded together under the variety's name; empty for a planting by itself. */
-  readonly joins: readonly string[];
+  readonly joins: readonly PlantingId[];
   readonly place: Place;
 }
 
@@ -107,8 +109,8 @@ export interface Planting {
 export interface Score {
   readonly day: Day | null;
   readonly taster: string;
-  readonly variety: string;
-  readonly planting: string | null;
+  readonly variety: VarietyId;
+  readonly planting: PlantingId | null;
   readonly trait: string;
   readonly score: number;
   readonly isBlind: boolean | null;
@@ -116,14 +118,14 @@ export interface Score {
 
 export interface Measurement {
   readonly day: Day | null;
-  readonly variety: string;
-  readonly planting: string | null;
+  readonly variety: VarietyId;
+  readonly planting: PlantingId | null;
   readonly trait: string;
   readonly value: number;
 }
 
 export interface SeedBatch {
-  readonly variety: string;
+  readonly variety: VarietyId;
   readonly sown: Day;
   readonly seeds: number;
   readonly germinated: number;
@@ -167,4 +169,16 @@ export interface Trial {
   readonly settings: Settings;
   readonly varieties: readonly Variety[];
   readonly seasons: readonly Season[];
+}
+
+/** Class of a variety by its id; `all` for an id that is none. */
+export function classLookup(varieties: readonly Variety[]): (id: string) => ClassId {
+  const classes = new Map<string, ClassId>(varieties.map(({ id, classId }) => [id, classId]));
+  return (id) => classes.get(id) ?? classKey('all');
+}
+
+/** Name of a variety by its id; the id itself for one that is none. */
+export function nameLookup(varieties: readonly Variety[]): (id: string) => string {
+  const names = new Map<string, string>(varieties.map(({ id, name }) => [id, name]));
+  return (id) => names.get(id) ?? id;
 }

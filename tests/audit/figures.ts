@@ -90,8 +90,6 @@ function seasonFigures(seen: SeasonSeen, compared: SeasonComparisons) {
   };
 }
 
-export type Figures = ReturnType<typeof figuresOf>;
-
 /** Every figure of a trial of the audit. */
 export function figuresOf(folder: Folder) {
   const { trial } = check(folder);

@@ -9,6 +9,7 @@ import { fitRatings } from '../../src/analyse/ratings.ts';
 import { fitRipening } from '../../src/analyse/ripeningModel.ts';
 import { normalQuantile } from '../../src/numerics/normal.ts';
 import { studentizedRangeQuantile } from '../../src/numerics/range.ts';
+import { plantingId, varietyId } from '../../src/terms/ids.ts';
 import type { Planting, Score, Season } from '../../src/terms/trial.ts';
 
 const GARDENS = Number(process.argv[2] ?? 2000);
@@ -40,8 +41,8 @@ function count(mean: number, phi: number): number {
 
 function planting(id: number, variety: number, plants = 1): Planting {
   return {
-    id: `p${id}`,
-    variety: `v${variety}`,
+    id: plantingId(`p${id}`),
+    variety: varietyId(`v${variety}`),
     plants,
     bed: null,
     block: null,
@@ -242,7 +243,15 @@ function ratings(tasters: number): number {
         if (uniform() < 0.1) return [];
         const score = Math.min(20, Math.max(-10, Math.round(2 * (truth + extra + normal())) / 2));
         return [
-          { day: null, taster: `t${t}`, variety: `v${v}`, planting: null, trait: 'flavour', score, isBlind: true },
+          {
+            day: null,
+            taster: `t${t}`,
+            variety: varietyId(`v${v}`),
+            planting: null,
+            trait: 'flavour',
+            score,
+            isBlind: true,
+          },
         ];
       }),
     );

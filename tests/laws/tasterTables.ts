@@ -1,6 +1,7 @@
 import { compareClass } from '../../src/analyse/comparisons.ts';
 import { fitRatings } from '../../src/analyse/ratings.ts';
 import { randomStream } from '../../src/numerics/random.ts';
+import { varietyId } from '../../src/terms/ids.ts';
 import type { RatingTrait } from '../../src/terms/traits.ts';
 
 const FLAVOUR: RatingTrait = { key: 'flavour', kind: 'rating', from: 1, to: 9, better: 'higher' };
@@ -12,7 +13,7 @@ export function saidOfScores(given: Given) {
   const scores = given.map(([taster, variety, score]) => ({
     day: null,
     taster,
-    variety,
+    variety: varietyId(variety),
     planting: null,
     trait: 'flavour',
     score,

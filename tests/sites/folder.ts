@@ -1,3 +1,4 @@
+import { blockProblems } from '../../src/analyse/blocks.ts';
 import { sortFiles } from '../../src/check/folder.ts';
 import { checkTrial } from '../../src/check/trial.ts';
 import type { CheckedTrial } from '../../src/check/trial.ts';
@@ -17,7 +18,8 @@ export function check(folder: Folder): CheckedTrial {
     path: path.startsWith('../') ? path.slice(3) : `data/${path}`,
     bytes: new TextEncoder().encode(text),
   }));
-  return checkTrial(sortFiles(found, [], true));
+  const checked = checkTrial(sortFiles(found, [], true));
+  return { ...checked, problems: [...checked.problems, ...(checked.trial ? blockProblems(checked.trial) : [])] };
 }
 
 /** Codes of the problems of a folder with their first place. */

@@ -1,3 +1,4 @@
+import type { VarietyId } from '../../terms/ids.ts';
 import { foldId, nearestName } from '../../terms/names.ts';
 import type { Season, Variety } from '../../terms/trial.ts';
 import type { CheckContext } from '../context.ts';
@@ -44,7 +45,7 @@ export function checkParents(
   const { log } = context;
   const parents = new Map<string, readonly string[]>();
   const named = registry.varieties.map((variety) => {
-    const resolve = (name: string | null): string | null => {
+    const resolve = (name: string | null): VarietyId | null => {
       if (name === null) return null;
       const parent = registry.find(name);
       if (parent) return parent.id;

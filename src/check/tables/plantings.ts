@@ -1,3 +1,4 @@
+import { plantingId, varietyId } from '../../terms/ids.ts';
 import { foldId } from '../../terms/names.ts';
 import type { Day } from '../../terms/day.ts';
 import { fileOnly } from '../../terms/place.ts';
@@ -83,8 +84,8 @@ export function plantingIn(
   const transplanted = dayIn(row, 'transplanted', context) ?? days.transplanted;
   reportOrder(row, { sown, transplanted, removed }, context);
   const fields = {
-    id: textIn(row, 'planting') ?? '',
-    variety: variety?.id ?? '',
+    id: plantingId(textIn(row, 'planting') ?? ''),
+    variety: variety?.id ?? varietyId(''),
     plants: plants ?? 1,
     bed: textIn(row, 'bed'),
     block: textIn(row, 'block'),
@@ -122,7 +123,7 @@ export function withIds(drafts: readonly PlantingDraft[], { log }: CheckContext)
     const { variety } = draft.fields;
     let id: string = variety;
     for (let i = 2; taken.has(foldId(id)); i++) id = `${variety}-${i}`;
-    const named = { ...draft, fields: { ...draft.fields, id } };
+    const named = { ...draft, fields: { ...draft.fields, id: plantingId(id) } };
     taken.set(foldId(id), named);
     return named;
   });

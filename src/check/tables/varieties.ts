@@ -1,3 +1,5 @@
+import { classKey, plantingId, varietyId } from '../../terms/ids.ts';
+import type { VarietyId } from '../../terms/ids.ts';
 import { foldName, nearestName } from '../../terms/names.ts';
 import type { MeasureTrait } from '../../terms/traits.ts';
 import type { Variety } from '../../terms/trial.ts';
@@ -130,9 +132,10 @@ function claimMeasuresIn(row: Row, context: CheckContext): ReadonlyMap<string, n
   return claims;
 }
 
-function parentIn(row: Row, column: string): string | null {
+/** A parent as it was written; `parents` finds out which variety that is. */
+function parentIn(row: Row, column: string): VarietyId | null {
   const text = textIn(row, column);
-  return text === null || text.toLowerCase() === 'unknown' ? null : text;
+  return text === null || text.toLowerCase() === 'unknown' ? null : varietyId(text);
 }
 
 function varietyOf(row: Row, context: CheckContext): Variety | null {
@@ -148,15 +151,15 @@ function varietyOf(row: Row, context: CheckContext): Variety | null {
   const seedFrom = from === null ? null : /^(\d{4})\/(.+)$/.exec(from);
   if (from !== null && !seedFrom) context.log.add('from-unknown', placeIn(row, 'from'), from);
   return {
-    id,
+    id: varietyId(id),
     name: textIn(row, 'name') ?? id,
-    classId: classIn(row, species, context),
+    classId: classKey(classIn(row, species, context)),
     species,
     kind: wordIn(row, 'kind', KINDS) ?? 'unknown',
     generation: generationIn(row, context),
     mother: parentIn(row, 'mother'),
     father: parentIn(row, 'father'),
-    from: seedFrom ? { season: Number(seedFrom[1]), planting: seedFrom[2]! } : null,
+    from: seedFrom ? { season: Number(seedFrom[1]), planting: plantingId(seedFrom[2]!) } : null,
     source: textIn(row, 'source'),
     firstGrown: yearIn(row, 'first_grown', context),
     retired: retiredIn(row, context),

@@ -1,3 +1,4 @@
+import type { VarietySeen } from '../../analyse/seen.ts';
 import { pText, withN } from '../classTables/source.ts';
 import type { ChartSource, Figure } from './figure.ts';
 
@@ -6,7 +7,7 @@ export function ratioFigure({ seen, compared, trial, classId, writing }: ChartSo
   const model = seen.models.get('yield');
   const against = compared.get('yield')?.get(classId)?.againstCheck;
   if (!against || !model || model.family === 'gaussian') return null;
-  const own = new Map(seen.varieties.map((v) => [v.variety.id, v]));
+  const own = new Map<string, VarietySeen>(seen.varieties.map((v) => [v.variety.id, v]));
   const checkName = own.get(against.checkVariety)?.variety.name ?? against.checkVariety;
   const { number, words } = writing;
   const { ratio: say } = words.charts;

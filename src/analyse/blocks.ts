@@ -1,7 +1,8 @@
-import { connectedParts } from '../../numerics/connected.ts';
-import type { Planting, Season, Variety } from '../../terms/trial.ts';
-import { fileOnly } from '../../terms/place.ts';
-import type { CheckContext } from '../context.ts';
+import { connectedParts } from '../numerics/connected.ts';
+import { fileOnly } from '../terms/place.ts';
+import type { Problem } from '../terms/problem.ts';
+import { classLookup } from '../terms/trial.ts';
+import type { Planting, Trial } from '../terms/trial.ts';
 
 /** What stands for likeness of place in the model of a season. */
 export interface BlockFactor {
@@ -67,11 +68,14 @@ export function blockFactor(
   return varies ? { kind: 'stands-in', levels, leftOut } : { ...NONE, leftOut };
 }
 
-/** Warns where recorded blocks cannot enter the season's model. */
-export function reportBlocks(season: Season, varieties: readonly Variety[], { log }: CheckContext): void {
-  const classes = new Map(varieties.map(({ id, classId }) => [id, classId]));
-  const units = season.yieldUnits.filter(({ cause }) => cause !== 'accident');
-  const { leftOut } = blockFactor(units, ({ variety }) => classes.get(variety) ?? 'all');
-  if (leftOut)
-    log.add('block-left-out', fileOnly(`data/${season.year}/plantings.csv`), leftOut.what, { why: leftOut.why });
+/** Seasons whose recorded blocks cannot enter the model, as warnings. */
+export function blockProblems({ seasons, varieties }: Trial): readonly Problem[] {
+  const classOf = classLookup(varieties);
+  return seasons.flatMap((season): readonly Problem[] => {
+    const units = season.yieldUnits.filter(({ cause }) => cause !== 'accident');
+    const { leftOut } = blockFactor(units, ({ variety }) => classOf(variety));
+    if (!leftOut) return [];
+    const places = [fileOnly(`data/${season.year}/plantings.csv`)];
+    return [{ code: 'block-left-out', places, found: leftOut.what, facts: { why: leftOut.why } }];
+  });
 }

@@ -1,0 +1,77 @@
+import type { SeasonComparisons } from '../analyse/compareSeason.ts';
+import type { SeasonSeen } from '../analyse/seen.ts';
+import { drawChart } from '../present/draw.ts';
+import { fruitFigure } from '../present/fruitDrawing.ts';
+import { gardenMap } from '../present/gardenMap.ts';
+import { writingOf } from '../present/numbers.ts';
+import type { Writing } from '../present/numbers.ts';
+import { classFigures } from '../present/seasonFigures/class.ts';
+import type { Figure } from '../present/seasonFigures/figure.ts';
+import type { PictureWords } from '../present/tables.ts';
+import { pictureInBothUnits, plainUnits } from '../present/units.ts';
+import type { SiteContent } from '../../site/content.ts';
+import type { Settings } from '../terms/settings.ts';
+import type { Trial } from '../terms/trial.ts';
+
+const WIDE = 560;
+const NARROW = 170;
+
+/** A season as seen, with its comparisons. */
+export interface Compared {
+  readonly seen: SeasonSeen;
+  readonly compared: SeasonComparisons;
+}
+
+/** Draws figures in the site's units and, where it makes a difference, in the other ones. */
+export async function drawAll(here: readonly Figure[], there: readonly Figure[]): Promise<readonly PictureWords[]> {
+  const drawn: PictureWords[] = [];
+  const draw = async (figure: Figure, mark: string): Promise<PictureWords> => ({
+    ...figure,
+    wide: await drawChart(figure.chart, WIDE, `${figure.id}-${mark}w`),
+    narrow: await drawChart(figure.chart, NARROW, `${figure.id}-${mark}n`),
+  });
+  for (const [i, figure] of here.entries()) {
+    const own = await draw(figure, '');
+    const isSame = plainUnits(JSON.stringify(figure.chart)) === plainUnits(JSON.stringify(there[i]!.chart));
+    drawn.push(isSame ? own : pictureInBothUnits(own, await draw(there[i]!, 'x')));
+  }
+  return drawn;
+}
+
+/** The trial as a site in the other system of units would show it. */
+export function inOtherUnits(trial: Trial): { readonly trial: Trial; readonly writing: Writing } {
+  const settings: Settings = { ...trial.settings, units: trial.settings.units === 'us' ? 'metric' : 'us' };
+  return { trial: { ...trial, settings }, writing: writingOf(settings) };
+}
+
+/** Every chart of the seasons by `year/class`, in both systems of units. */
+export async function drawFigures(trial: Trial, seasons: readonly Compared[]): Promise<SiteContent['figures']> {
+  const here = { trial, writing: writingOf(trial.settings) };
+  const there = inOtherUnits(trial);
+  const drawn = new Map<string, readonly PictureWords[]>();
+  for (const { seen, compared } of seasons) {
+    for (const classId of trial.settings.classes.keys()) {
+      const source = { seen, compared, classId };
+      const figures = await drawAll(classFigures({ ...source, ...here }), classFigures({ ...source, ...there }));
+      drawn.set(`${seen.season.year}/${classId}`, figures);
+    }
+  }
+  return drawn;
+}
+
+/** Drawings that are not charts: where the plantings stood, and the fruit of every class. */
+export function drawings(trial: Trial, seasons: readonly SeasonSeen[]): ReadonlyMap<string, PictureWords> {
+  const writing = writingOf(trial.settings);
+  const other = inOtherUnits(trial);
+  const pictures = new Map<string, PictureWords>();
+  for (const seen of seasons) {
+    const map = gardenMap(seen, trial, writing);
+    if (map) pictures.set(`${seen.season.year}/map`, map);
+    for (const classId of trial.settings.classes.keys()) {
+      const fruit = fruitFigure(seen, trial, classId, writing);
+      const there = fruitFigure(seen, other.trial, classId, other.writing);
+      if (fruit && there) pictures.set(`${seen.season.year}/${classId}`, pictureInBothUnits(fruit, there));
+    }
+  }
+  return pictures;
+}
