@@ -8,7 +8,11 @@ const FAR_LIMIT = 100;
 function isNear(value: number, seen: readonly number[], times: number, isLog: boolean): boolean {
   if (!Number.isFinite(value)) return false;
   const [least, most] = [Math.min(...seen), Math.max(...seen)];
-  if (!isLog) return value >= least - times * (most - least) && value <= most + times * (most - least);
+  if (!isLog) {
+    // One planting, or equal ones, span nothing: their size is what is left to go by.
+    const span = Math.max(most - least, Math.abs(most), Math.abs(least)) || Infinity;
+    return value >= least - times * span && value <= most + times * span;
+  }
   const positive = seen.filter((own) => own > 0);
   return value <= times * most && value >= Math.min(...positive) / times;
 }

@@ -31,6 +31,21 @@ const estimates = (folder: Folder) =>
     ]),
   );
 
+describe('an estimate of one planting', () => {
+  it('has the interval that the pooled error gives it, also where nothing is a ratio', () => {
+    const folder: Folder = {
+      'trial.yaml': 'title: One\nclasses: {a: {}}\ntraits: {length: {kind: measure, unit: cm, better: none}}\n',
+      'varieties.csv': 'variety,class\nx,a\ny,a\n',
+      '2026/plantings.csv': 'planting,variety\np1,x\np2,y\np3,y\np4,y\n',
+      '2026/measurements.csv':
+        'date,planting,length_cm\n2026-08-20,p1,5\n2026-08-20,p2,7\n2026-08-20,p3,8\n2026-08-20,p4,9\n',
+    };
+    // By hand: the error's variance is 1 with 2 df, so that x is 5 ± 4.3027 (R: qt(0.975, 2)).
+    const { estimate, low, high } = seenIn(folder).models.get('length')!.estimates.get('x')!;
+    expect([estimate, low, high].map((value) => Math.round(value! * 1e4) / 1e4)).toEqual([5, 0.6973, 9.3027]);
+  });
+});
+
 describe('on the ratio scale blocks are left out of a class in which a planting gave nothing', () => {
   const lost = ['x,1,300', 'x,2,320', 'x,3,0', 'y,1,200', 'y,2,240', 'y,3,0', 'z,1,500', 'z,2,460', 'z,3,0'];
   it('where a whole block was lost: each figure is total over plants', () => {

@@ -19,7 +19,7 @@ suppressMessages({
 DRAWS <- 200000                      # simulated next seasons of a class (rule 10)
 SCALE <- c(1, 9)                     # the ends of the flavour scale
 EXACT <- 1e-12                       # a dispersion below this share of the mean square counts as 0 (A4)
-SEASON_PRIOR <- c(0.7, 0.1)          # h^2 = (0.7 sigma_v)^2 + (0.1 A)^2 of the half-normal prior of sigma_w (rule 9)
+SEASON_PRIOR <- c(0.6, 0.1)          # h^2 = (0.6 sigma_v)^2 + (0.1 A)^2 of the half-normal prior of sigma_w (rule 9)
 LOST <- c("disease", "pest", "weak") # losses that can never ripen (A3)
 
 # How each trait goes into stage two: scale of the between-variety prior, dispersion assumed where no season lends one.
@@ -323,11 +323,15 @@ fit_length <- function(season, trial) fit_additive(length_rows(season), "length"
 
 # ---- days to first ripe fruit (A3, rule 7) --------------------------------------------------------------------------
 
-# Kaplan-Meier median with log-log limits; quantile() takes the middle of a flat stretch at exactly one half.
+# Kaplan-Meier median with log-log limits; quantile() takes the middle of a flat stretch at exactly one half. Where no
+# drop follows, the program stays at the drop: the end of a season is nothing that happened to a plant.
 ripening_curve <- function(p, level) {
   ripe <- !is.na(p$ripe)
   s <- survfit(Surv(ifelse(ripe, p$ripe, p$until_curve), ripe) ~ 1, conf.type = "log-log", conf.int = level)
   q <- quantile(s, 0.5)
+  drops <- s$time[s$n.event > 0]
+  at <- drops[abs(s$surv[s$n.event > 0] - 0.5) < 1e-12]
+  if (length(at) == 1 && at == max(drops)) q$quantile <- at
   list(ripe = sum(ripe), unripe = sum(!ripe), median = unname(q$quantile), low = unname(q$lower),
        high = unname(q$upper))
 }

@@ -126,7 +126,7 @@ function season(dice: Dice, plan: SeasonPlan, grown: readonly Variety[]): Made {
   for (let t = 0; t < plan.tasters; t++) {
     const generous = 0.8 * normal();
     for (const own of grown) {
-      if (uniform() < 0.2) continue;
+      if (uniform() < 0.2 || !made.plantings.some(([, variety]) => variety === own.id)) continue;
       const score = Math.min(9, Math.max(1, Math.round(own.flavour + generous + normal())));
       made.ratings.push([iso(Date.UTC(plan.year, 8, 1)), `Taster ${'ABCDEF'[t]}`, own.id, String(score)]);
     }
