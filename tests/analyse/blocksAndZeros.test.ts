@@ -34,7 +34,8 @@ const estimates = (folder: Folder) =>
 describe('an estimate of one planting', () => {
   it('has the interval that the pooled error gives it, also where nothing is a ratio', () => {
     const folder: Folder = {
-      'trial.yaml': 'title: One\nclasses: {a: {}}\ntraits: {length: {kind: measure, unit: cm, better: none}}\n',
+      'trial.yaml':
+        'title: One\nclasses: {a: {}}\ntraits: {length: {kind: measure, unit: cm, better: none}}\nseasons: {2026: {layout: spread}}\n',
       'varieties.csv': 'variety,class\nx,a\ny,a\n',
       '2026/plantings.csv': 'planting,variety\np1,x\np2,y\np3,y\np4,y\n',
       '2026/measurements.csv':
