@@ -1,3 +1,4 @@
+import { plantModel, ratingModels, ripeningModel } from '../src/analyse/traitsSeen.ts';
 import type { SeasonSeen, VarietySeen } from '../src/analyse/seen.ts';
 import { medianText } from '../src/present/classTables/ripening.ts';
 import type { Estimate } from '../src/terms/estimate.ts';
@@ -18,9 +19,9 @@ export function figuresOf(content: SiteContent, seen: SeasonSeen, own: VarietySe
   const { writing } = content;
   const { id } = own.variety;
   const { figure } = writing.words;
-  const yields = seen.models.get('yield')?.estimates.get(id);
-  const model = seen.ripeningModel?.estimates.get(id);
-  const flavour = [...seen.ratings.values()][0];
+  const yields = plantModel(seen, 'yield')?.estimates.get(id);
+  const model = ripeningModel(seen)?.estimates.get(id);
+  const flavour = ratingModels(seen).map(([, model]) => model)[0];
   const rating = flavour?.estimates.get(id);
   return [
     writing.words.status[own.status],

@@ -1,3 +1,4 @@
+import { ratingModels } from '../../src/analyse/traitsSeen.ts';
 import type { JSX } from 'preact';
 import type { SeasonSeen } from '../../src/analyse/seen.ts';
 import { nameOf } from '../../src/present/nextSeason/source.ts';
@@ -38,7 +39,7 @@ function Verdicts({ content, next }: { readonly content: SiteContent; readonly n
 function Figures({ content, seen }: { readonly content: SiteContent; readonly seen: SeasonSeen }): JSX.Element {
   const { writing } = content;
   const { handout: say, tables, variety: columns } = writing.words;
-  const rating = [...seen.ratings.keys()][0];
+  const rating = ratingModels(seen).map(([key]) => key)[0];
   const rows = classesOf(content, seen).flatMap(({ id, name }) =>
     seen.varieties
       .filter(({ variety }) => variety.classId === id)

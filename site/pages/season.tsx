@@ -1,3 +1,4 @@
+import { plantModel } from '../../src/analyse/traitsSeen.ts';
 import type { Day } from '../../src/terms/day.ts';
 import type { JSX } from 'preact';
 import type { ClassSettings } from '../../src/terms/settings.ts';
@@ -48,7 +49,7 @@ function headerBlock(content: SiteContent, seen: SeasonSeen): readonly (readonly
     season.plantings.flatMap(({ pickings }) => pickings.map(({ day }) => day).filter((day) => day !== null)),
   );
   const lost = seen.varieties.reduce((sum, v) => sum + v.plantingsExcluded, 0);
-  const block = seen.models.get('yield')?.factor;
+  const block = plantModel(seen, 'yield')?.factor;
   const weather = weatherSentence(seen, content);
   return [
     [say.place, trial.settings.place ?? say.notStated],
@@ -108,7 +109,7 @@ function ClassSection({ content, seen, own: { id, name }, root, when }: ClassPar
 
 /** In which classes intervals are widened because plants of a variety stood together; null where in none. */
 function togetherSentence(seen: SeasonSeen, { trial, writing }: SiteContent): string | null {
-  const model = seen.models.get('yield');
+  const model = plantModel(seen, 'yield');
   if (!model || model.classes.length === 0 || trial.settings.spotCorrelation === 0) return null;
   const names = model.classes
     .filter(({ classId }) => model.layouts.get(classId) === 'together')

@@ -1,3 +1,4 @@
+import { ratingModel, ratingModels } from '../../src/analyse/traitsSeen.ts';
 import type { JSX } from 'preact';
 import type { SeasonSeen, VarietySeen } from '../../src/analyse/seen.ts';
 import type { Variety } from '../../src/terms/trial.ts';
@@ -48,8 +49,8 @@ function cautionsOf({ seasons, writing, trial }: SiteContent, variety: Variety):
   const heat = trial.settings.traits.get('heat');
   const isRatedHot =
     heat?.kind === 'rating' &&
-    seasons.some(({ ratings }) => {
-      const estimate = ratings.get('heat')?.estimates.get(variety.id)?.estimate ?? null;
+    seasons.some((seen) => {
+      const estimate = ratingModel(seen, 'heat')?.estimates.get(variety.id)?.estimate ?? null;
       return estimate !== null && estimate > heat.from + 0.3 * (heat.to - heat.from);
     });
   const isClaimedHot = (variety.claimHeat?.[0] ?? 0) >= 2500 || (variety.claimHeat?.[1] ?? 0) >= 2500;
@@ -102,7 +103,8 @@ export function varietyPage(content: SiteContent, variety: Variety): Page {
   const { writing, trial } = content;
   const className = trial.settings.classes.get(variety.classId)?.name ?? variety.classId;
   const { variety: say, tables } = writing.words;
-  const rating = [...(grown.at(-1)?.seen.ratings.keys() ?? [])][0];
+  const last = grown.at(-1)?.seen;
+  const rating = last && ratingModels(last)[0]?.[0];
   const cautions = cautionsOf(content, variety);
   const expected = content.varietyFigures.get(variety.id) ?? [];
   return page(content, `varieties/${variety.id}/`, variety.name, (root) => (

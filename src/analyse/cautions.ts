@@ -1,3 +1,4 @@
+import { plantModel } from './traitsSeen.ts';
 import type { Settings } from '../terms/settings.ts';
 import { placeVariance } from './units.ts';
 import type { Layout } from './units.ts';
@@ -43,7 +44,7 @@ function growing(plantings: readonly Planting[], seen: SeasonSeen): readonly Cau
     cautions.push({ kind: 'only-topped' });
   const stands = new Set(plantings.map(({ standsIn }) => standsIn).filter((value) => value !== null));
   if (stands.size > 1)
-    cautions.push({ kind: 'mixed-stands', adjusted: seen.models.get('yield')?.factor === 'stands-in' });
+    cautions.push({ kind: 'mixed-stands', adjusted: plantModel(seen, 'yield')?.factor === 'stands-in' });
   else if (plantings.every(({ standsIn }) => standsIn === 'pot' || standsIn === 'bag'))
     cautions.push({ kind: 'only-pots' });
   const ripened = new Set(seen.varieties.filter(({ ripening }) => ripening !== null).map(({ variety: { id } }) => id));
@@ -66,7 +67,7 @@ export function isHighCv(
 function classMeansDiffer(seen: SeasonSeen, settings: Settings, classOf: (id: string) => string): boolean {
   if (settings.scale !== 'difference') return false;
   const sums = new Map<string, { sum: number; n: number }>();
-  for (const [id, { estimate }] of seen.models.get('yield')?.estimates ?? []) {
+  for (const [id, { estimate }] of plantModel(seen, 'yield')?.estimates ?? []) {
     const own = sums.get(classOf(id)) ?? { sum: 0, n: 0 };
     sums.set(classOf(id), { sum: own.sum + (estimate ?? 0), n: own.n + 1 });
   }
@@ -84,8 +85,8 @@ export function classCautions(trial: Trial, seen: SeasonSeen, classId: string): 
   const groups = byVariety(plantings);
   const cautions: Caution[] = [];
   // Of a class that gave nothing the season's spread says nothing.
-  const gave = [...groups.keys()].some((id) => (seen.models.get('yield')?.estimates.get(id)?.estimate ?? 0) > 0);
-  const model = gave ? seen.models.get('yield') : undefined;
+  const gave = [...groups.keys()].some((id) => (plantModel(seen, 'yield')?.estimates.get(id)?.estimate ?? 0) > 0);
+  const model = gave ? plantModel(seen, 'yield') : undefined;
   if (model && model.residualDf <= 0) cautions.push({ kind: 'no-residual-df' });
   const single = [...groups].filter(([, own]) => own.length === 1).map(([id]) => id);
   if (model && model.residualDf > 0 && single.length > 0)

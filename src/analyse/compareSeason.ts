@@ -1,3 +1,4 @@
+import { plantModels, ratingModels, ripeningModel } from './traitsSeen.ts';
 import { traitFacts } from '../terms/traits.ts';
 import { classLookup } from '../terms/trial.ts';
 import type { Trial } from '../terms/trial.ts';
@@ -32,21 +33,22 @@ export function compareSeason({ settings, varieties }: Trial, seen: SeasonSeen):
     seen.varieties.filter(({ status }) => status === 'new').map(({ variety }) => variety.id),
   );
   const fits = [
-    ...[...seen.models].map(([key, model]) => ({
+    ...plantModels(seen).map(([key, model]) => ({
       key,
       df: model.residualDf,
       isRatio: model.family !== 'gaussian',
       means: model.classes,
     })),
-    ...[...seen.ratings].map(([key, model]) => ({
+    ...ratingModels(seen).map(([key, model]) => ({
       key,
       df: model.residualDf,
       isRatio: false,
       means: ratingClasses(model, classOf),
     })),
   ];
-  if (seen.ripeningModel) {
-    const { residualDf: df, classes: means } = seen.ripeningModel;
+  const ripening = ripeningModel(seen);
+  if (ripening) {
+    const { residualDf: df, classes: means } = ripening;
     fits.push({ key: 'first_ripe', df, isRatio: true, means });
   }
   return new Map(

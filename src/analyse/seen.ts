@@ -5,9 +5,7 @@ import { classLookup } from '../terms/trial.ts';
 import type { Planting, Season, Trial, Variety } from '../terms/trial.ts';
 import { measureUnits } from './measures.ts';
 import { fitPlantModel } from './plantModel.ts';
-import type { PlantModel } from './plantTypes.ts';
 import { answerShares, fitRatings, scoresByTrait } from './ratings.ts';
-import type { RatingModel } from './ratings.ts';
 import { ripeningCurve, seasonRipening } from './ripening.ts';
 import type { Ripening, RipeningCurve } from './ripening.ts';
 import { degreeDayClock } from './degreeDays.ts';
@@ -15,6 +13,7 @@ import { fitRipening } from './ripeningModel.ts';
 import type { RipeningModel } from './ripeningModel.ts';
 import { varietyShares } from './shares.ts';
 import type { ShareKey } from './shares.ts';
+import type { TraitSeen, TraitsSeen } from './traitsSeen.ts';
 import { layoutsOf } from './units.ts';
 import type { Unit } from './units.ts';
 import { seasonYields } from './yield.ts';
@@ -38,15 +37,7 @@ export interface SeasonSeen {
   readonly season: Season;
   readonly varieties: readonly VarietySeen[];
   readonly yields: ReadonlyMap<string, PlantingYield>;
-  readonly ripening: readonly Ripening[];
-  /** Null where no planting ripened. */
-  readonly ripeningModel: RipeningModel | null;
-  /** Models of yield, fruits and declared measures by trait key. */
-  readonly models: ReadonlyMap<string, PlantModel>;
-  /** The same of yield and fruits on the ratio scale, which stage two takes whatever scale is published. */
-  readonly ratioModels: ReadonlyMap<string, PlantModel>;
-  readonly ratings: ReadonlyMap<string, RatingModel>;
-  readonly answers: ReadonlyMap<string, ReadonlyMap<string, Share>>;
+  readonly traits: TraitsSeen;
 }
 
 function firstSeasons(trial: Trial): ReadonlyMap<string, number> {
@@ -58,14 +49,14 @@ function firstSeasons(trial: Trial): ReadonlyMap<string, number> {
   return first;
 }
 
-function plantModels(
+function seenOfPlants(
   season: Season,
   yields: SeasonSeen['yields'],
   settings: Settings,
   classOf: (id: string) => string,
-): Pick<SeasonSeen, 'models' | 'ratioModels'> {
+): readonly (readonly [key: string, seen: TraitSeen])[] {
   const options = { level: settings.interval, spotCorrelation: settings.spotCorrelation };
-  const models = new Map<string, PlantModel>();
+  const found: [string, TraitSeen][] = [];
   const perPlant = (of: (own: PlantingYield) => number | null): readonly Unit[] =>
     season.yieldUnits.flatMap((planting) => {
       const own = yields.get(planting.id);
@@ -75,7 +66,6 @@ function plantModels(
         : [{ planting, classId: classOf(planting.variety), y: value / planting.plants, plants: planting.plants }];
     });
   const isRatio = settings.scale === 'ratio';
-  const ratioModels = new Map<string, PlantModel>();
   const traits = [
     ['yield', perPlant(({ grams }) => grams), 'gamma'],
     ['fruits', perPlant(({ fruits }) => fruits), 'poisson'],
@@ -86,19 +76,17 @@ function plantModels(
     const own = { ...options, isYield: true };
     // From many zeros no effect of a block can be told: early yields are totals over plants.
     const ratio = fitPlantModel(season, units, { ...own, family, withBlocks: key !== 'early_yield' });
-    ratioModels.set(key, ratio);
-    models.set(key, isRatio ? ratio : fitPlantModel(season, units, { ...own, family: 'gaussian', withBlocks: true }));
+    const model = isRatio ? ratio : fitPlantModel(season, units, { ...own, family: 'gaussian', withBlocks: true });
+    found.push([key, { kind: 'plants', model, ratio }]);
   }
   const measures = [...settings.traits.values()].filter((trait): trait is MeasureTrait => trait.kind === 'measure');
   for (const { key } of measures) {
     const units = measureUnits(season, key, classOf);
-    if (units.length > 0)
-      models.set(
-        key,
-        fitPlantModel(season, units, { ...options, family: 'gaussian', isYield: false, withBlocks: true }),
-      );
+    if (units.length === 0) continue;
+    const model = fitPlantModel(season, units, { ...options, family: 'gaussian', isYield: false, withBlocks: true });
+    found.push([key, { kind: 'plants', model, ratio: null }]);
   }
-  return { models, ratioModels };
+  return found;
 }
 
 /** A variety's ripening on the clock of degree days; null where a planting's days are not covered by the weather. */
@@ -178,14 +166,20 @@ export function seasonSeen(trial: Trial, read: Season): SeasonSeen {
         ripeningDegreeDays: inDegreeDays(own, clock, settings),
       };
     });
-  const ratings = new Map<string, RatingModel>();
-  const answers = new Map<string, ReadonlyMap<string, Share>>();
-  for (const [trait, scores] of scoresByTrait(season, settings)) {
-    if (trait.kind === 'yes-no') answers.set(trait.key, answerShares(scores, settings.interval));
-    else ratings.set(trait.key, fitRatings(trait as RatingTrait, scores, settings.interval));
-  }
   const classOf = classLookup(trial.varieties);
-  const { models, ratioModels } = plantModels(season, yields, settings, classOf);
-  const ripeningModel = modelOfRipening(season, ripening, settings, classOf);
-  return { season, varieties, yields, ripening, ripeningModel, models, ratioModels, ratings, answers };
+  const traits = new Map<string, TraitSeen>([
+    ...seenOfPlants(season, yields, settings, classOf),
+    [
+      'first_ripe',
+      { kind: 'ripening', plantings: ripening, model: modelOfRipening(season, ripening, settings, classOf) },
+    ],
+  ]);
+  for (const [trait, scores] of scoresByTrait(season, settings))
+    traits.set(
+      trait.key,
+      trait.kind === 'yes-no'
+        ? { kind: 'answers', shares: answerShares(scores, settings.interval) }
+        : { kind: 'rating', model: fitRatings(trait as RatingTrait, scores, settings.interval) },
+    );
+  return { season, varieties, yields, traits };
 }

@@ -1,3 +1,4 @@
+import { answersTo, plantModel, ripeningModel } from '../analyse/traitsSeen.ts';
 import type { SeasonSeen } from '../analyse/seen.ts';
 import type { ClassSettings } from '../terms/settings.ts';
 import type { Trial } from '../terms/trial.ts';
@@ -60,9 +61,9 @@ export interface NextSeason {
 
 /** How many seasons in a row everyone said the same of growing a variety again, up to the last answers. */
 function saidOf(grown: readonly SeasonSeen[], variety: string): Basis['said'] {
-  const asked = grown.flatMap(({ season, answers }) => {
-    const share = answers.get('again')?.get(variety);
-    return share && share.n > 0 ? [{ year: season.year, ...share }] : [];
+  const asked = grown.flatMap((seen) => {
+    const share = answersTo(seen, 'again')?.get(variety);
+    return share && share.n > 0 ? [{ year: seen.season.year, ...share }] : [];
   });
   const last = asked.at(-1);
   if (!last || (last.k > 0 && last.k < last.n)) return null;
@@ -89,7 +90,7 @@ function basisOf(seasons: readonly SeasonSeen[], variety: string): Basis {
     onlyContainers: plantings.every(({ standsIn }) => standsIn === 'pot' || standsIn === 'bag'),
     onlyTopped: plantings.every(({ topped }) => topped === true),
     said: saidOf(grown, variety),
-    gaveNothing: last.models.get('yield')?.estimates.get(variety)?.estimate === 0 ? last.season.year : null,
+    gaveNothing: plantModel(last, 'yield')?.estimates.get(variety)?.estimate === 0 ? last.season.year : null,
     neverRipe:
       ripening !== null && ripening !== undefined && ripening.ripe === 0 && ripening.accidents < ripening.unripe
         ? last.season.year
@@ -108,8 +109,8 @@ function spotsOf(own: ClassSettings, seasons: readonly SeasonSeen[]): number {
 
 /** Part of a variety's squared standard error that its plants share, in one plant's: as the class stood last. */
 function togetherOf(seasons: readonly SeasonSeen[], classId: string, spotCorrelation: number): number {
-  const layouts = seasons.flatMap(({ models, ripeningModel }) => {
-    const layout = models.get('yield')?.layouts.get(classId) ?? ripeningModel?.layouts.get(classId);
+  const layouts = seasons.flatMap((seen) => {
+    const layout = plantModel(seen, 'yield')?.layouts.get(classId) ?? ripeningModel(seen)?.layouts.get(classId);
     return layout === undefined ? [] : [layout];
   });
   return (layouts.at(-1) ?? 'together') === 'together' ? spotCorrelation / (1 - spotCorrelation) : 0;

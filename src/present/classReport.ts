@@ -1,3 +1,4 @@
+import { plantModel } from '../analyse/traitsSeen.ts';
 import { classCautions } from '../analyse/cautions.ts';
 import type { ClassComparisons } from '../analyse/comparisons.ts';
 import type { SeasonComparisons } from '../analyse/compareSeason.ts';
@@ -37,7 +38,7 @@ function newBesideReturning(source: Source): readonly string[] {
   const sentences: string[] = [];
   for (const [trait, byClass] of compared) {
     const contrast = byClass.get(classId)?.newAgainstReturning;
-    const model = source.seen.models.get(trait);
+    const model = plantModel(source.seen, trait);
     if (
       !contrast ||
       contrast.low === null ||

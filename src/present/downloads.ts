@@ -1,3 +1,4 @@
+import { ripenings } from '../analyse/traitsSeen.ts';
 import type { SeasonSeen } from '../analyse/seen.ts';
 import { csvText, unformula } from '../terms/csv.ts';
 import { isoDate } from '../terms/day.ts';
@@ -71,7 +72,7 @@ function figuresDownload(trial: Trial, seasons: readonly SeasonSeen[], say: Data
 }
 
 function plantingsDownload(seen: SeasonSeen, say: DataWords): Download {
-  const ripe = new Map(seen.ripening.map((own) => [own.unit.id, own.ripe]));
+  const ripe = new Map(ripenings(seen).map((own) => [own.unit.id, own.ripe]));
   return {
     path: `${seen.season.year}/plantings.csv`,
     title: say.plantings(String(seen.season.year)),

@@ -1,3 +1,4 @@
+import { ripeningModel } from '../analyse/traitsSeen.ts';
 import { judgeClaim } from '../analyse/claims.ts';
 import type { SeasonComparisons } from '../analyse/compareSeason.ts';
 import type { SeasonSeen } from '../analyse/seen.ts';
@@ -33,7 +34,7 @@ function ripeningSurprises({ trial, writing }: AdviceSource, seen: SeasonSeen): 
   const { front, figure } = writing.words;
   return seen.varieties.flatMap(({ variety }) => {
     const claim = variety.claimDays;
-    const estimate = seen.ripeningModel?.estimates.get(variety.id);
+    const estimate = ripeningModel(seen)?.estimates.get(variety.id);
     if (!claim || !estimate || trial.settings.firstRipeFrom !== 'transplanted') return [];
     const verdict = judgeClaim(claim, estimate);
     if (verdict !== 'seen-higher' && verdict !== 'seen-lower') return [];

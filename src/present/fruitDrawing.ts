@@ -1,3 +1,4 @@
+import { plantModel } from '../analyse/traitsSeen.ts';
 import type { SeasonSeen } from '../analyse/seen.ts';
 import type { Trial, Variety } from '../terms/trial.ts';
 import type { Writing } from './numbers.ts';
@@ -20,7 +21,7 @@ interface Fruit {
 /** A measure of lengths in cm; null where it was not taken. */
 function lengthOf(seen: SeasonSeen, trial: Trial, key: string, variety: string): number | null {
   const trait = trial.settings.traits.get(key);
-  const value = seen.models.get(key)?.estimates.get(variety)?.estimate ?? null;
+  const value = plantModel(seen, key)?.estimates.get(variety)?.estimate ?? null;
   if (value === null || trait?.kind !== 'measure' || value <= 0) return null;
   return trait.unit === 'mm' ? value / 10 : trait.unit === 'cm' ? value : null;
 }

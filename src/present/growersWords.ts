@@ -1,3 +1,4 @@
+import { answersTo, plantModel, ratingModel, ripeningModel } from '../analyse/traitsSeen.ts';
 import MarkdownIt from 'markdown-it';
 import type { Content } from '../check/content.ts';
 import { varietyRegistry } from '../check/registry.ts';
@@ -39,9 +40,10 @@ function figureText(advice: AdviceSource, live: LiveReference, variety: string):
   const unit = traitFacts(live.what, trial.settings.traits).unit;
   const estimate =
     live.what === 'first_ripe'
-      ? seen?.ripeningModel?.estimates.get(variety)
-      : (seen?.models.get(live.what)?.estimates.get(variety) ?? seen?.ratings.get(live.what)?.estimates.get(variety));
-  const share = seen?.answers.get(live.what)?.get(variety);
+      ? (seen && ripeningModel(seen))?.estimates.get(variety)
+      : ((seen && plantModel(seen, live.what))?.estimates.get(variety) ??
+        (seen && ratingModel(seen, live.what))?.estimates.get(variety));
+  const share = (seen && answersTo(seen, live.what))?.get(variety);
   if (share) return writing.words.figure.kOfN(String(share.k), String(share.n));
   return estimate ? writing.interval(estimate, unit) : writing.words.figure.notRecorded;
 }

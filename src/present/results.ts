@@ -1,3 +1,4 @@
+import { answers, plantModels, ratingModels, ripenings, ripeningModel } from '../analyse/traitsSeen.ts';
 import type { SeasonSeen, VarietySeen } from '../analyse/seen.ts';
 import type { SeasonComparisons } from '../analyse/compareSeason.ts';
 import type { Estimate } from '../terms/estimate.ts';
@@ -57,7 +58,7 @@ export function seasonTraits(
 ): Readonly<Record<string, PublishedFigure>> {
   const { id } = own.variety;
   const traits: Record<string, PublishedFigure> = {};
-  for (const [key, model] of seen.models) {
+  for (const [key, model] of plantModels(seen)) {
     const estimate = model.estimates.get(id);
     if (estimate)
       traits[key] = {
@@ -79,16 +80,16 @@ export function seasonTraits(
       high,
       ...(reason === null ? {} : { reason }),
       method: 'kaplan-meier',
-      model: modelFigure(seen.ripeningModel?.estimates.get(id)),
+      model: modelFigure(ripeningModel(seen)?.estimates.get(id)),
       degree_days: degreeDayFigure(own, trial),
     };
   }
-  for (const [key, model] of seen.ratings) {
+  for (const [key, model] of ratingModels(seen)) {
     const estimate = model.estimates.get(id);
     if (estimate)
       traits[key] = { unit: 'points', ...figures(estimate), tasters: estimate.tasters, method: model.method };
   }
-  for (const [key, shares] of seen.answers) {
+  for (const [key, shares] of answers(seen)) {
     const share = shares.get(id);
     if (share) traits[key] = { unit: 'share', ...share, estimate: share.k / share.n, method: 'wilson' };
   }
@@ -152,9 +153,11 @@ function classComparisons(seen: SeasonSeen, compared: SeasonComparisons, key: st
 
 function comparisonsOf(seen: SeasonSeen, compared: SeasonComparisons): Record<string, unknown> {
   const all: Record<string, unknown> = {};
-  for (const [key, model] of seen.models) all[key] = { ...comparison(model), ...classComparisons(seen, compared, key) };
-  if (seen.ripeningModel) {
-    const { residualDf, dispersion, layouts, f } = seen.ripeningModel;
+  for (const [key, model] of plantModels(seen))
+    all[key] = { ...comparison(model), ...classComparisons(seen, compared, key) };
+  const ripening = ripeningModel(seen);
+  if (ripening) {
+    const { residualDf, dispersion, layouts, f } = ripening;
     const cv = dispersion === null ? null : 100 * Math.sqrt(dispersion);
     all['first_ripe'] = {
       method: 'aft-lognormal',
@@ -169,7 +172,7 @@ function comparisonsOf(seen: SeasonSeen, compared: SeasonComparisons): Record<st
       ...classComparisons(seen, compared, 'first_ripe'),
     };
   }
-  for (const [key, model] of seen.ratings) {
+  for (const [key, model] of ratingModels(seen)) {
     all[key] = {
       method: model.method,
       scale: 'difference',
@@ -184,7 +187,7 @@ function comparisonsOf(seen: SeasonSeen, compared: SeasonComparisons): Record<st
 }
 
 function plantingsOf(seen: SeasonSeen): readonly unknown[] {
-  const ripe = new Map(seen.ripening.map((own) => [own.unit.id, own.ripe]));
+  const ripe = new Map(ripenings(seen).map((own) => [own.unit.id, own.ripe]));
   const units = new Map([...seen.season.yieldUnits, ...seen.season.ripeningUnits].map((unit) => [unit.id, unit]));
   return [...units.values()].map((unit) => {
     const grams = seen.yields.get(unit.id)?.grams ?? null;

@@ -1,3 +1,4 @@
+import { plantModel } from '../../src/analyse/traitsSeen.ts';
 import { describe, expect, it } from 'vitest';
 import { classCautions } from '../../src/analyse/cautions.ts';
 import { check, comparedIn, seenIn } from '../sites/folder.ts';
@@ -25,7 +26,7 @@ const withoutBlocks = (folder: Folder): boolean => {
 
 const estimates = (folder: Folder) =>
   Object.fromEntries(
-    [...seenIn(folder).models.get('yield')!.estimates].map(([id, { estimate }]) => [
+    [...plantModel(seenIn(folder), 'yield')!.estimates].map(([id, { estimate }]) => [
       id,
       estimate === null ? null : Math.round(estimate * 1e6) / 1e6,
     ]),
@@ -42,7 +43,7 @@ describe('an estimate of one planting', () => {
         'date,planting,length_cm\n2026-08-20,p1,5\n2026-08-20,p2,7\n2026-08-20,p3,8\n2026-08-20,p4,9\n',
     };
     // By hand: the error's variance is 1 with 2 df, so that x is 5 ± 4.3027 (R: qt(0.975, 2)).
-    const { estimate, low, high } = seenIn(folder).models.get('length')!.estimates.get('x')!;
+    const { estimate, low, high } = plantModel(seenIn(folder), 'length')!.estimates.get('x')!;
     expect([estimate, low, high].map((value) => Math.round(value! * 1e4) / 1e4)).toEqual([5, 0.6973, 9.3027]);
   });
 });
@@ -61,7 +62,7 @@ describe('on the ratio scale blocks are left out of a class in which a planting 
   it('and nowhere else', () => {
     const whole = lost.map((row) => row.replace(/,0$/, ',250'));
     expect(withoutBlocks(trial(whole))).toBe(false);
-    expect(seenIn(trial(whole)).models.get('yield')!.factor).toBe('block');
+    expect(plantModel(seenIn(trial(whole)), 'yield')!.factor).toBe('block');
     expect(withoutBlocks(trial(lost, 'difference'))).toBe(false);
   });
   it('so that no letter, ratio or limit stands on an effect that was never seen', () => {

@@ -1,3 +1,4 @@
+import { plantModel, plantModels, ratingModel, ripeningModel, ripenings } from '../../src/analyse/traitsSeen.ts';
 import { describe, expect, it } from 'vitest';
 import { degreeDayClock, degreeDaysOf } from '../../src/analyse/degreeDays.ts';
 import { measureUnits } from '../../src/analyse/measures.ts';
@@ -98,13 +99,16 @@ describe('the yield of a planting', () => {
     );
     expect(noDay.get('p1')).toMatchObject({ grams: 300, earlyGrams: null });
     expect(
-      seenIn(
-        folder({
-          plantings: PLANTINGS,
-          harvests: `${HEADER}2026-08-01,p1,6,300,,,\n`,
-          settings: 'seasons: {2026: {harvests: complete}}\n',
-        }),
-      ).models.has('early_yield'),
+      plantModel(
+        seenIn(
+          folder({
+            plantings: PLANTINGS,
+            harvests: `${HEADER}2026-08-01,p1,6,300,,,\n`,
+            settings: 'seasons: {2026: {harvests: complete}}\n',
+          }),
+        ),
+        'early_yield',
+      ) !== undefined,
     ).toBe(false);
   });
   it('knows nothing of a planting that nothing was noted of, unless the season was recorded in full', () => {
@@ -136,7 +140,7 @@ describe('the yield of a planting', () => {
     };
     const own = seenIn(totals);
     expect([...own.yields.keys()]).toEqual(['one']);
-    expect(own.models.get('yield')!.estimates.get('one')).toMatchObject({ n: 1, estimate: 300 });
+    expect(plantModel(own, 'yield')!.estimates.get('one')).toMatchObject({ n: 1, estimate: 300 });
   });
   it('weighs plants side by side as partly alike', () => {
     expect(relativeVariance(1, 0.2)).toBe(1);
@@ -148,14 +152,16 @@ describe('the yield of a planting', () => {
 describe('the first ripe fruit of a planting', () => {
   const HARVESTS = 'date,planting,fruits,weight_g,stage,unusable_fruits\n';
   const of = (events: string, harvests = '', plantings = PLANTINGS, settings = SEASON) =>
-    seenIn(
-      folder({
-        settings,
-        plantings,
-        harvests: HARVESTS + harvests,
-        more: { '2026/observations.csv': `date,planting,event\n${events}` },
-      }),
-    ).ripening;
+    ripenings(
+      seenIn(
+        folder({
+          settings,
+          plantings,
+          harvests: HARVESTS + harvests,
+          more: { '2026/observations.csv': `date,planting,event\n${events}` },
+        }),
+      ),
+    );
   const brief = (list: ReturnType<typeof of>) =>
     list.map(({ unit, ripe, lastUnripe, watchedInCurve, watchedInModel }) => [
       unit.id,
@@ -237,19 +243,22 @@ describe('the first ripe fruit of a planting', () => {
       plantings: `planting,variety,removed,cause\n${plantings.join('\n')}\n`,
       more: { '2026/observations.csv': `date,planting,event\n${ripe.join('\n')}\n` },
     });
-    const { varieties, ripening } = seenIn(trial);
+    const seen = seenIn(trial);
+    const [varieties, ripening] = [seen.varieties, ripenings(seen)];
     // The last planting has no record at all: it is named, and its ripening is not known.
     expect(varieties[0]!.ripening).toMatchObject({ ripe: 9, unripe: 6, median: { n: 15 } });
     expect(ripening.filter((own) => own.ripe === null).map((own) => own.watchedInCurve)).toEqual(Array(6).fill(143));
     expect(check(trial).problems.map(({ code, found }) => [code, found])).toEqual([['ripening-not-recorded', 'p15']]);
   });
   it('is watched only in a season in which somebody looked', () => {
-    const list = seenIn(
-      folder({
-        plantings: PLANTINGS,
-        more: { '2026/observations.csv': 'date,planting,event\n2026-07-29,p1,unripe\n2026-07-29,p2,first-flower\n' },
-      }),
-    ).ripening;
+    const list = ripenings(
+      seenIn(
+        folder({
+          plantings: PLANTINGS,
+          more: { '2026/observations.csv': 'date,planting,event\n2026-07-29,p1,unripe\n2026-07-29,p2,first-flower\n' },
+        }),
+      ),
+    );
     expect(list.map(({ unit }) => unit.id)).toEqual(['p1', 'p2']);
     const flowers = seenIn(
       folder({
@@ -257,14 +266,14 @@ describe('the first ripe fruit of a planting', () => {
         more: { '2026/observations.csv': 'date,planting,event\n2026-07-29,p2,first-flower\n' },
       }),
     );
-    expect(flowers.ripening).toEqual([]);
+    expect(ripenings(flowers)).toEqual([]);
     const totals = seenIn({
       'trial.yaml': SETTINGS,
       'varieties.csv': 'variety,class\none,a\ntwo,a\n',
       '2026/totals.csv':
         'variety,plants,weight_g,transplanted,first_ripe\none,4,1200,2026-05-20,2026-08-01\ntwo,3,900,2026-05-20,\n',
     });
-    expect(totals.ripening.map(({ unit, ripe }) => [unit.variety, ripe])).toEqual([['one', 73]]);
+    expect(ripenings(totals).map(({ unit, ripe }) => [unit.variety, ripe])).toEqual([['one', 73]]);
   });
   it('says why a median is missing', () => {
     const own = seenIn(folder({ plantings: PLANTINGS, harvests: `${HARVESTS}2026-08-03,p1,2,,,\n` })).varieties;
@@ -280,13 +289,15 @@ describe('the first ripe fruit of a planting', () => {
 describe('the ripening model where the plants say too little', () => {
   const HARVESTS = 'date,planting,fruits\n';
   const model = (plantings: string, harvests: string, lookEvery = 0) =>
-    seenIn(
-      folder({
-        plantings,
-        harvests: HARVESTS + harvests,
-        settings: `seasons: {2026: {transplanted: 2026-05-20, harvests: complete, look_every: ${lookEvery}}}\n`,
-      }),
-    ).ripeningModel;
+    ripeningModel(
+      seenIn(
+        folder({
+          plantings,
+          harvests: HARVESTS + harvests,
+          settings: `seasons: {2026: {transplanted: 2026-05-20, harvests: complete, look_every: ${lookEvery}}}\n`,
+        }),
+      ),
+    );
 
   it('is not there where nothing ripened', () => {
     expect(model(PLANTINGS, '')).toBeNull();
@@ -380,13 +391,13 @@ describe('measures', () => {
       'varieties.csv': 'variety,class\none,a\ntwo,a\n',
       '2026/totals.csv': 'variety,plants,length_cm,flavour\none,4,12,7\ntwo,3,,5\n',
     });
-    expect(seen.models.get('length')!.estimates.get('one')).toMatchObject({
+    expect(plantModel(seen, 'length')!.estimates.get('one')).toMatchObject({
       n: 1,
       estimate: 12,
       reason: 'no-residual-df',
     });
-    expect(seen.models.get('length')!.estimates.size).toBe(1);
-    expect(seen.ratings.get('flavour')!.estimates.get('two')).toEqual({
+    expect(plantModel(seen, 'length')!.estimates.size).toBe(1);
+    expect(ratingModel(seen, 'flavour')!.estimates.get('two')).toEqual({
       n: 1,
       tasters: 1,
       estimate: 5,
@@ -394,8 +405,8 @@ describe('measures', () => {
       high: null,
       reason: 'one-taster',
     });
-    expect(seen.ratings.has('bitter')).toBe(false);
-    expect(seen.ratings.get('flavour')).toMatchObject({
+    expect(ratingModel(seen, 'bitter') !== undefined).toBe(false);
+    expect(ratingModel(seen, 'flavour')).toMatchObject({
       method: 'mean',
       tasters: 1,
       residualDf: 0,
@@ -408,15 +419,18 @@ describe('measures', () => {
 
 describe('ratings', () => {
   const rated = (rows: readonly string[], trait = 'flavour', varieties = 'variety,class\none,a\ntwo,a\nthree,a\n') =>
-    seenIn(
-      folder({
-        varieties,
-        plantings: 'planting,variety\np1,one\np2,two\np3,three\n',
-        more: {
-          '2026/ratings.csv': `date,taster,variety,${trait}\n${rows.map((row) => `2026-09-${row}`).join('\n')}\n`,
-        },
-      }),
-    ).ratings.get(trait)!;
+    ratingModel(
+      seenIn(
+        folder({
+          varieties,
+          plantings: 'planting,variety\np1,one\np2,two\np3,three\n',
+          more: {
+            '2026/ratings.csv': `date,taster,variety,${trait}\n${rows.map((row) => `2026-09-${row}`).join('\n')}\n`,
+          },
+        }),
+      ),
+      trait,
+    )!;
 
   it('of one taster take the date in the taster’s place, where dates and varieties hang together', () => {
     // Two evenings, the second 2 points kinder: least squares gives 5, 6, 8 less nothing: means over both evenings.
@@ -523,12 +537,15 @@ describe('the least significant difference', () => {
       const [id, variety, n] = row.split(',') as [string, string, string];
       return Number(n) * ((variety === 'one' ? 500 : two) + [0, 30, 60][Number(id.slice(1)) - 1]!);
     };
-    return seenIn({
-      'trial.yaml': `title: LSD\n${settings}spot_correlation: 0\n${SEASON}`,
-      'varieties.csv': 'variety,class\none,a\ntwo,a\n',
-      '2026/plantings.csv': `planting,variety,plants\n${rows.join('\n')}\n`,
-      '2026/harvests.csv': `date,planting,weight_g\n${rows.map((row) => `2026-08-01,${row.split(',')[0]},${grams(row)}`).join('\n')}\n`,
-    }).models.get('yield')!;
+    return plantModel(
+      seenIn({
+        'trial.yaml': `title: LSD\n${settings}spot_correlation: 0\n${SEASON}`,
+        'varieties.csv': 'variety,class\none,a\ntwo,a\n',
+        '2026/plantings.csv': `planting,variety,plants\n${rows.join('\n')}\n`,
+        '2026/harvests.csv': `date,planting,weight_g\n${rows.map((row) => `2026-08-01,${row.split(',')[0]},${grams(row)}`).join('\n')}\n`,
+      }),
+      'yield',
+    )!;
   };
   it('is t √(2 MS / r) where every variety has as many plantings and F is significant', () => {
     // Mean square 900 on 4 df; t by R, qt(0.975, 4).
@@ -547,14 +564,16 @@ describe('the least significant difference', () => {
 
 describe('what is known of ripening', () => {
   const ripening = (harvests: string, more: Folder = {}) =>
-    seenIn(
-      folder({
-        settings: 'seasons: {2026: {transplanted: 2026-05-20}}\n',
-        plantings: PLANTINGS,
-        harvests: `date,planting,fruits,weight_g,stage\n2026-08-01,p1,4,300,ripe\n${harvests}`,
-        more,
-      }),
-    ).ripening.map(({ unit, ripe }) => [unit.id, ripe]);
+    ripenings(
+      seenIn(
+        folder({
+          settings: 'seasons: {2026: {transplanted: 2026-05-20}}\n',
+          plantings: PLANTINGS,
+          harvests: `date,planting,fruits,weight_g,stage\n2026-08-01,p1,4,300,ripe\n${harvests}`,
+          more,
+        }),
+      ),
+    ).map(({ unit, ripe }) => [unit.id, ripe]);
   it('is nothing of a planting without any record', () => {
     expect(ripening('')).toEqual([['p1', 73]]);
   });
@@ -588,15 +607,16 @@ describe('how plantings stand', () => {
     rows: readonly string[],
     settings = 'seasons: {2026: {transplanted: 2026-05-20, harvests: complete}}\n',
   ) =>
-    seenIn(
-      folder({
-        settings,
-        plantings: `planting,variety,bed,row,column\n${rows.join('\n')}\n`,
-        harvests: `date,planting,weight_g\n${rows.map((row, i) => `2026-08-01,${row.split(',')[0]},${100 + 7 * i * i}`).join('\n')}\n`,
-      }),
-    )
-      .models.get('yield')!
-      .layouts.get('a');
+    plantModel(
+      seenIn(
+        folder({
+          settings,
+          plantings: `planting,variety,bed,row,column\n${rows.join('\n')}\n`,
+          harvests: `date,planting,weight_g\n${rows.map((row, i) => `2026-08-01,${row.split(',')[0]},${100 + 7 * i * i}`).join('\n')}\n`,
+        }),
+      ),
+      'yield',
+    )!.layouts.get('a');
 
   it('is spread where no two of a variety stand beside each other', () => {
     expect(layout(['p1,one,x,1,1', 'p2,two,x,1,2', 'p3,one,x,1,3', 'p4,two,x,2,1'])).toBe('spread');
@@ -628,22 +648,22 @@ describe('how plantings stand', () => {
   };
   it('is told class by class: blocks count where a class has two and more', () => {
     const seen = blocked('south');
-    const model = seen.models.get('yield')!;
+    const model = plantModel(seen, 'yield')!;
     expect(model.factor).toBe('block');
-    for (const { layouts } of [model, seen.ripeningModel!])
+    for (const { layouts } of [model, ripeningModel(seen)!])
       expect([...layouts]).toEqual([
         ['a', 'spread'],
         ['b', 'together'],
       ]);
     // Together, se² is 1 + 2·0.2/0.8 = 1.5 times what it is where plants are spread.
     const spread = 'seasons: {2026: {transplanted: 2026-05-20, harvests: complete, layout: spread}}\n';
-    const plain = blocked('south', spread).models.get('yield')!;
+    const plain = plantModel(blocked('south', spread), 'yield')!;
     [1, 1.5].forEach((factor, c) =>
       expect(model.classes[c]!.covariance[0]![0]! / plain.classes[c]!.covariance[0]![0]!).toBeCloseTo(factor, 12),
     );
   });
   it('counts the blocks of a class though another class has none', () => {
-    const model = blocked('').models.get('yield')!;
+    const model = plantModel(blocked(''), 'yield')!;
     expect(model.factor).toBe('none');
     expect([...model.layouts.values()]).toEqual(['spread', 'together']);
   });
@@ -736,8 +756,8 @@ describe('a season as a whole', () => {
       ['three', 'new', 4, 2, 0],
       ['four', 'new', 1, 1, 0],
     ]);
-    expect(seen.ripeningModel).toBeNull();
-    expect([...seen.models.keys()]).toEqual([]);
+    expect(ripeningModel(seen)).toBeNull();
+    expect(plantModels(seen).map(([key]) => key)).toEqual([]);
     expect(seen.varieties.map(({ ripening, ripeningDegreeDays }) => [ripening, ripeningDegreeDays])).toEqual(
       seen.varieties.map(() => [null, null]),
     );

@@ -1,3 +1,4 @@
+import { answersTo, plantModel, plantModels, ratingModel, ripeningModel } from '../../src/analyse/traitsSeen.ts';
 import { describe, expect, it } from 'vitest';
 import { detectableDifference } from '../../src/analyse/detectable.ts';
 import type { ClassComparisons } from '../../src/analyse/comparisons.ts';
@@ -109,11 +110,11 @@ describe.each(Object.entries(READINGS))('a whole season against R, read as %s', 
   it('is read without an error, and every model is there', () => {
     const seen = seenIn(folder);
     expect(check(folder).trial).not.toBeNull();
-    expect([...seen.models.keys()]).toEqual(['yield', 'fruits', 'early_yield', 'length']);
+    expect(plantModels(seen).map(([key]) => key)).toEqual(['yield', 'fruits', 'early_yield', 'length']);
   });
   it.each(['yield', 'fruits', 'early_yield', 'length'])('%s: estimates, spread, F, LSD', (key) => {
     const seen = seenIn(folder);
-    const model = seen.models.get(key)!;
+    const model = plantModel(seen, key)!;
     const isRatio = reading.scale === 'ratio' && key !== 'length';
     const family = !isRatio ? 'gaussian' : key === 'fruits' ? 'poisson' : 'gamma';
     // A planting of each class gave nothing, so that there are no blocks on the ratio scale, but for `whole`.
@@ -139,7 +140,7 @@ describe.each(Object.entries(READINGS))('a whole season against R, read as %s', 
   });
   it.each(['yield', 'fruits', 'early_yield', 'length'])('%s: the difference that could have been seen', (key) => {
     const seen = seenIn(folder);
-    const model = seen.models.get(key)!;
+    const model = plantModel(seen, key)!;
     for (const [classId, own] of Object.entries<Results>(wanted[key].classes)) {
       const used = unitsOf(seen, key, classId).filter(({ planting }) => own.varieties.includes(planting.variety));
       const found = detectableDifference(model, used, 0.95, 0.2)!;
@@ -150,7 +151,7 @@ describe.each(Object.entries(READINGS))('a whole season against R, read as %s', 
   it('first ripe fruit: estimates and F', () => {
     const seen = seenIn(folder);
     const compared = comparedIn(folder);
-    const model = seen.ripeningModel!;
+    const model = ripeningModel(seen)!;
     const own = wanted.first_ripe;
     // Ripening has no blocks, and is worked out under the other readings.
     if (own === null) return;
@@ -217,7 +218,7 @@ describe('the rest of the season against R', () => {
   });
   it.each(['flavour', 'crisp'])('%s: tasters set aside, concordance where the table is full', (trait) => {
     const seen = seenIn(folder);
-    const model = seen.ratings.get(trait)!;
+    const model = ratingModel(seen, trait)!;
     const own = expected[trait];
     expect([model.method, model.tasters, model.residualDf]).toEqual(['additive', own.tasters, own.df]);
     near(model.dispersion, own.dispersion, 1e-9);
@@ -244,8 +245,8 @@ describe('the rest of the season against R', () => {
         expect(low).toBeCloseTo(own[key].low, 12);
         expect(high).toBeCloseTo(own[key].high, 12);
       }
-      expect(seen.answers.get('again')!.get(variety.id)).toMatchObject({ k: own.again.k, n: own.again.n });
-      near(seen.answers.get('again')!.get(variety.id)!.high, own.again.high, 1e-9);
+      expect(answersTo(seen, 'again')!.get(variety.id)).toMatchObject({ k: own.again.k, n: own.again.n });
+      near(answersTo(seen, 'again')!.get(variety.id)!.high, own.again.high, 1e-9);
     }
     const { shares } = seen.varieties.find(({ variety }) => variety.id === 'gorse')!;
     expect([shares.hot!.k, shares.hot!.n, shares.off_type!.k, shares.off_type!.n]).toEqual([3, 8, 1, 5]);

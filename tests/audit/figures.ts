@@ -1,3 +1,4 @@
+import { plantModel, ratingModel, ripeningModel } from '../../src/analyse/traitsSeen.ts';
 import { compareSeason } from '../../src/analyse/compareSeason.ts';
 import type { SeasonComparisons } from '../../src/analyse/compareSeason.ts';
 import type { ClassF } from '../../src/analyse/plantTypes.ts';
@@ -59,16 +60,15 @@ function fitFigures(
 
 function seasonFigures(seen: SeasonSeen, compared: SeasonComparisons) {
   const model = (trait: string) => {
-    const own = seen.models.get(trait);
+    const own = plantModel(seen, trait);
     return fitFigures(own && { ...own, cv: own.cvPercent }, compared.get(trait));
   };
-  const { ripeningModel } = seen;
   return {
     yield: model('yield'),
     fruits: model('fruits'),
     length: model('length'),
-    first_ripe: fitFigures(ripeningModel ?? undefined, compared.get('first_ripe')),
-    flavour: fitFigures(seen.ratings.get('flavour'), compared.get('flavour')),
+    first_ripe: fitFigures(ripeningModel(seen) ?? undefined, compared.get('first_ripe')),
+    flavour: fitFigures(ratingModel(seen, 'flavour'), compared.get('flavour')),
     curves: Object.fromEntries(
       seen.varieties.flatMap(({ variety: { id }, ripening }) =>
         ripening

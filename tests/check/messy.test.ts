@@ -1,3 +1,4 @@
+import { plantModel, ratingModel, ripenings } from '../../src/analyse/traitsSeen.ts';
 import { describe, expect, it } from 'vitest';
 import type { Day } from '../../src/terms/day.ts';
 import { isoDate } from '../../src/terms/day.ts';
@@ -180,7 +181,7 @@ describe('missing, zero, a trace, and limits are kept apart', () => {
     const seen = seenIn(folder);
     const { grams, fruits: number } = seen.yields.get('p1')!;
     const limited = trial.seasons[0]!.limited.map(({ kind, column, written }) => `${kind} ${column} ${written}`);
-    return [codes(folder).map((code) => code.split(' ')[0]), grams, number, seen.ripening[0]!.ripe, limited];
+    return [codes(folder).map((code) => code.split(' ')[0]), grams, number, ripenings(seen)[0]!.ripe, limited];
   };
   it('NA is not recorded, 0 is a real zero', () => {
     expect(of('3', '0.5')).toEqual([[], 100.5, 5, 75, []]);
@@ -260,13 +261,13 @@ describe('one sheet for a season', () => {
     };
     expect(codes(folder)).toEqual([]);
     const seen = seenIn(folder);
-    expect(seen.models.get('yield')!.estimates.get('red-lantern')).toMatchObject({
+    expect(plantModel(seen, 'yield')!.estimates.get('red-lantern')).toMatchObject({
       n: 2,
       estimate: 1050,
       reason: null,
     });
-    expect(seen.ripening.map(({ ripe }) => ripe)).toEqual([73, 77, 61]);
-    expect(seen.ratings.get('flavour')!.estimates.get('red-lantern')).toMatchObject({ estimate: 6.5 });
+    expect(ripenings(seen).map(({ ripe }) => ripe)).toEqual([73, 77, 61]);
+    expect(ratingModel(seen, 'flavour')!.estimates.get('red-lantern')).toMatchObject({ estimate: 6.5 });
     expect(isoDate(seen.season.plantings[0]!.totals!.firstRipe as Day)).toBe('2026-08-01');
   });
 });

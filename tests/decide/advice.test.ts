@@ -1,3 +1,4 @@
+import { plantModel } from '../../src/analyse/traitsSeen.ts';
 import { describe, expect, it } from 'vitest';
 import { adviseNextSeason } from '../../src/decide/nextSeason.ts';
 import { lastWinter } from '../../src/decide/lastWinter.ts';
@@ -205,7 +206,7 @@ describe('values that stand for something else', () => {
   it('widens a season’s own standard error by df / (df - 2)', () => {
     const folder = garden(three, `${goals}spot_correlation: 0\n`);
     const { trial } = check(folder);
-    const model = seasonSeen(trial!, trial!.seasons[1]!).models.get('yield')!;
+    const model = plantModel(seasonSeen(trial!, trial!.seasons[1]!), 'yield')!;
     expect(model.residualDf).toBe(6);
     const at = model.classes[0]!.varieties.indexOf('strong');
     expect(own(folder, 'yield', 'strong')[1]!.variance).toBeCloseTo(

@@ -105,7 +105,7 @@ function outcome(changed: Pick<Corruption, 'path' | 'bytes'> | null): Outcome {
   if (!trial) return { problems, figures: null };
   const maps = (_: string, value: unknown): unknown => (value instanceof Map ? [...value] : value);
   const seen = trial.seasons.map((season) => {
-    const { varieties, models, ratings, answers, ripeningModel, yields } = seasonSeen(trial, season);
+    const { varieties, traits, yields } = seasonSeen(trial, season);
     const own = varieties.map(({ variety: { id, classId, claimDays }, status, shares, ripening, ...rest }) => [
       id,
       classId,
@@ -116,7 +116,7 @@ function outcome(changed: Pick<Corruption, 'path' | 'bytes'> | null): Outcome {
       rest.plantsSetOut,
       rest.ripeningDegreeDays?.median,
     ]);
-    return [own, models, ratings, answers, ripeningModel, yields];
+    return [own, traits, yields];
   });
   return { problems, figures: JSON.stringify(seen, maps) };
 }

@@ -1,3 +1,4 @@
+import { plantModel, ratingModel, ripeningModel, ripenings } from '../../src/analyse/traitsSeen.ts';
 import * as fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import type { SeasonSeen } from '../../src/analyse/seen.ts';
@@ -14,7 +15,7 @@ function law(title: string, holds: (garden: Garden) => void): void {
 const traits = ['yield', 'fruits', 'fruit_length', 'flavour'] as const;
 
 function estimateOf(seen: SeasonSeen, trait: string, variety: string) {
-  return (seen.models.get(trait)?.estimates ?? seen.ratings.get(trait)?.estimates)?.get(variety);
+  return (plantModel(seen, trait)?.estimates ?? ratingModel(seen, trait)?.estimates)?.get(variety);
 }
 
 function same(a: number | null | undefined, b: number | null | undefined, relative = 1e-9): void {
@@ -161,7 +162,7 @@ describe('an estimate', () => {
     const [one, two] = [seenIn(folderOf(garden)), seenIn(folderOf(twice))];
     for (const { variety } of one.varieties)
       same(2 * estimateOf(one, 'yield', variety.id)!.estimate!, estimateOf(two, 'yield', variety.id)!.estimate, 1e-9);
-    same(one.models.get('yield')!.cvPercent, two.models.get('yield')!.cvPercent, 1e-7);
+    same(plantModel(one, 'yield')!.cvPercent, plantModel(two, 'yield')!.cvPercent, 1e-7);
   });
 });
 
@@ -187,7 +188,7 @@ describe('ratings', () => {
       });
   });
   law("have Kendall's W between 0 and 1", (garden) => {
-    const w = seenIn(folderOf(garden)).ratings.get('flavour')!.kendallW;
+    const w = ratingModel(seenIn(folderOf(garden)), 'flavour')!.kendallW;
     if (w === null) return;
     expect(w).toBeGreaterThanOrEqual(0);
     expect(w).toBeLessThanOrEqual(1 + 1e-12);
@@ -202,15 +203,17 @@ describe('ripening', () => {
   law('is moved by looks at unripe plants by no more than the days between looks', (garden) => {
     const [few, many] = [seenIn(folderOf({ ...garden, looks: [] })), seenIn(folderOf(garden))];
     for (const { variety } of few.varieties) {
-      const [a, b] = [few.ripeningModel!.estimates.get(variety.id)!, many.ripeningModel!.estimates.get(variety.id)!];
+      const [a, b] = [ripeningModel(few)!.estimates.get(variety.id)!, ripeningModel(many)!.estimates.get(variety.id)!];
       if (a.estimate !== null && b.estimate !== null) expect(Math.abs(a.estimate - b.estimate)).toBeLessThanOrEqual(7);
     }
   });
   law('has a model estimate between the first look back and the last ripe day', (garden) => {
     const seen = seenIn(folderOf({ ...garden, looks: [] }));
     for (const { variety } of seen.varieties) {
-      const days = seen.ripening.filter(({ unit }) => unit.variety === variety.id).map(({ ripe }) => ripe!);
-      const { estimate } = seen.ripeningModel!.estimates.get(variety.id)!;
+      const days = ripenings(seen)
+        .filter(({ unit }) => unit.variety === variety.id)
+        .map(({ ripe }) => ripe!);
+      const { estimate } = ripeningModel(seen)!.estimates.get(variety.id)!;
       if (estimate === null) continue;
       expect(estimate).toBeGreaterThanOrEqual(Math.min(...days) - 7);
       expect(estimate).toBeLessThanOrEqual(Math.max(...days) * (1 + 1e-9));

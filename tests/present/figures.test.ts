@@ -1,3 +1,4 @@
+import { ripeningModel } from '../../src/analyse/traitsSeen.ts';
 import { describe, expect, it } from 'vitest';
 import { seasonSeen } from '../../src/analyse/seen.ts';
 import { medianText, ripeByEnd } from '../../src/present/classTables/ripening.ts';
@@ -118,7 +119,7 @@ describe("a season's charts and tables", () => {
     const names = table.columns.map(([name]) => name);
     const rows = table.rows.map((row) => Object.fromEntries(row.map((cell, i) => [names[i]!, cell])));
     const days = rows.filter((row) => row['trait'] === 'first_ripe' && row['variety'] === 'one');
-    const model = seen[0]!.ripeningModel!.estimates.get('one')!;
+    const model = ripeningModel(seen[0]!)!.estimates.get('one')!;
     expect(days.map(({ method, estimate }) => [method, estimate])).toEqual([
       ['kaplan-meier', 72],
       ['aft-lognormal', model.estimate],

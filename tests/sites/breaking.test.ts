@@ -1,3 +1,4 @@
+import { plantModel, ratingModel, ripeningModel } from '../../src/analyse/traitsSeen.ts';
 import { describe, expect, it } from 'vitest';
 import { classReport } from '../../src/present/classReport.ts';
 import { writingOf } from '../../src/present/numbers.ts';
@@ -20,7 +21,7 @@ function season(rows: readonly string[], more: Folder = {}, settings = ''): Fold
   };
 }
 
-const yields = (folder: Folder) => seenIn(folder).models.get('yield')!;
+const yields = (folder: Folder) => plantModel(seenIn(folder), 'yield')!;
 
 /** Every table, finding and caution of every class can be worded. */
 function wording(folder: Folder): string {
@@ -102,7 +103,7 @@ describe('cases that break naive programs', () => {
         'date,taster,variety,flavour\n2026-09-01,A,one,5\n2026-09-01,B,one,5\n2026-09-01,A,two,5\n2026-09-01,B,two,5\n',
     });
     expect(yields(folder).estimates.get('one')).toMatchObject({ estimate: 500, low: null, reason: 'no-spread' });
-    expect(seenIn(folder).ratings.get('flavour')!.estimates.get('two')).toMatchObject({
+    expect(ratingModel(seenIn(folder), 'flavour')!.estimates.get('two')).toMatchObject({
       estimate: 5,
       low: null,
       reason: 'no-spread',
@@ -127,7 +128,7 @@ describe('cases that break naive programs', () => {
     const folder = season(['one p1 500', 'one p2 640', 'two p3 300'], {
       '2026/ratings.csv': 'date,taster,variety,flavour\n2026-09-01,A,one,5\n2026-09-01,B,two,7\n2026-09-02,A,one,6\n',
     });
-    expect(seenIn(folder).ratings.get('flavour')!.estimates.get('one')).toMatchObject({
+    expect(ratingModel(seenIn(folder), 'flavour')!.estimates.get('one')).toMatchObject({
       estimate: null,
       reason: 'not-connected',
     });
@@ -138,7 +139,7 @@ describe('cases that break naive programs', () => {
       '2026/ratings.csv':
         'date,taster,variety,flavour\n2026-09-01,A,one,5\n2026-09-01,A,two,7\n2026-09-08,A,one,6\n2026-09-08,A,two,7\n',
     });
-    const model = seenIn(folder).ratings.get('flavour')!;
+    const model = ratingModel(seenIn(folder), 'flavour')!;
     expect(model.tasters).toBe(1);
     expect(model.estimates.get('one')).toMatchObject({ estimate: 5.5, reason: null });
     expect(wording(folder)).toContain('one person’s taste');
@@ -164,7 +165,7 @@ describe('cases that break naive programs', () => {
     });
     const own = seenIn(folder);
     expect(own.varieties[0]!.ripening!.median).toMatchObject({ n: 2, estimate: null, reason: 'none-ripened' });
-    expect(own.ripeningModel).toBeNull();
+    expect(ripeningModel(own)).toBeNull();
     wording(folder);
   });
   it('a tie of everything: all share one letter', () => {

@@ -1,3 +1,4 @@
+import { plantModel, ratingModel } from '../../src/analyse/traitsSeen.ts';
 import { describe, expect, it } from 'vitest';
 import { fitAdditive } from '../../src/numerics/additive.ts';
 import { reference, referenceRows } from '../reference/read.ts';
@@ -36,7 +37,7 @@ function barley(name: string): Folder {
 describe('five barley varieties at six places', () => {
   // o05, o06: R 4.2.2 lm, emmeans, anova on Immer et al. (1934). o06 lacks three plots.
   it.each(['o05_immer_rcbd', 'o06_immer_rcbd_missing'])('gives the means, intervals, mean square, CV of %s', (name) => {
-    const model = seenIn(barley(name)).models.get('yield')!;
+    const model = plantModel(seenIn(barley(name)), 'yield')!;
     const published = reference(name);
     expect(model.residualDf).toBe(published.error_df);
     near(model.dispersion, published.error_ms);
@@ -50,7 +51,7 @@ describe('five barley varieties at six places', () => {
     }
   });
   it('gives F and the least significant difference of the complete trial', () => {
-    const model = seenIn(barley('o05_immer_rcbd')).models.get('yield')!;
+    const model = plantModel(seenIn(barley('o05_immer_rcbd')), 'yield')!;
     const published = reference('o05_immer_rcbd');
     near(model.f.get('barley')!.value, published.anova[1].F);
     near(model.f.get('barley')!.p, published.anova[1].p);
@@ -74,7 +75,7 @@ describe('nine judges tasting four wines', () => {
       ),
     ].join('\n'),
   });
-  const model = seen.ratings.get('score')!;
+  const model = ratingModel(seen, 'score')!;
   it('gives the mean of each wine over judges, as published', () => {
     for (const { level, mean } of reference('o18_wine_ratings').naive.raw) {
       const own = model.estimates.get(level.replaceAll('_', '-'))!;
@@ -104,7 +105,7 @@ describe('insect counts under six sprays', () => {
       '1942/harvests.csv': ['planting,fruits', ...rows.map((row, i) => `p${i},${row[value]}`)].join('\n'),
     });
     const published = reference('o03_insectsprays_oneway');
-    const model = seen.models.get('fruits')!;
+    const model = plantModel(seen, 'fruits')!;
     const units = [...seen.yields].map(([id, { fruits }]) => ({
       variety: seen.season.yieldUnits.find((unit) => unit.id === id)!.variety,
       fruits: fruits!,

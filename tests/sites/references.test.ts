@@ -1,3 +1,4 @@
+import { plantModel } from '../../src/analyse/traitsSeen.ts';
 import { describe, expect, it } from 'vitest';
 import { kaplanMeier, survivalQuantile } from '../../src/numerics/kaplanMeier.ts';
 import { reference, referenceRows } from '../reference/read.ts';
@@ -27,7 +28,7 @@ describe('block trials', () => {
   it('oats: means, F, CV, LSD, letters, differences from Victory', () => {
     const folder = blocks('o04_oats_rcbd', 'victory');
     const published = reference('o04_oats_rcbd');
-    const model = seenIn(folder).models.get('yield')!;
+    const model = plantModel(seenIn(folder), 'yield')!;
     near(model.dispersion, published.error_ms);
     near(model.cvPercent, published.cv_percent);
     near(model.f.get('a')!.value, published.anova[1].F);
@@ -49,7 +50,7 @@ describe('block trials', () => {
   });
   it('an augmented design: single plots are judged by the spread of the checks', () => {
     const published = reference('o07_barley_augmented');
-    const model = seenIn(blocks('o07_barley_augmented', 'manchuria')).models.get('yield')!;
+    const model = plantModel(seenIn(blocks('o07_barley_augmented', 'manchuria')), 'yield')!;
     expect(model.residualDf).toBe(published.error_df);
     near(model.dispersion, published.error_ms);
     for (const { level, emmean, lower, upper } of published.fixed_blocks_means) {

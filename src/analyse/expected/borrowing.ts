@@ -1,3 +1,4 @@
+import { ratioModel } from '../traitsSeen.ts';
 import type { PlantModel } from '../plantTypes.ts';
 import type { SeasonSeen } from '../seen.ts';
 import { pooledVariance } from './spreads.ts';
@@ -11,9 +12,7 @@ export interface PooledCounts {
 }
 
 export function pooledCounts(seasons: readonly SeasonSeen[]): PooledCounts | null {
-  const known = seasons
-    .flatMap(({ ratioModels }) => ratioModels.get('fruits') ?? [])
-    .filter(({ counts }) => counts !== null);
+  const known = seasons.flatMap((seen) => ratioModel(seen, 'fruits') ?? []).filter(({ counts }) => counts !== null);
   const pooled = (of: (model: PlantModel) => number | null): number | null =>
     pooledVariance(known.map((model) => ({ variance: of(model), df: model.residualDf })));
   const dispersion = pooled((model) => model.dispersion);

@@ -1,3 +1,4 @@
+import { answersTo, plantModel, ratingModel, ratioModel, ripeningModel, ripenings } from '../traitsSeen.ts';
 import type { TraitFacts } from '../../terms/traits.ts';
 import type { PlantModel } from '../plantTypes.ts';
 import type { SeasonSeen } from '../seen.ts';
@@ -57,7 +58,7 @@ function plantResults(
   classOf: ClassOf,
   pooled: PooledCounts | null,
 ): SeasonPart {
-  const model = seen.ratioModels.get(key) ?? seen.models.get(key);
+  const model = ratioModel(seen, key) ?? plantModel(seen, key);
   if (!model) return NONE;
   const working = onWorkingScale(model);
   const amountOf = (id: string): number | null => {
@@ -103,12 +104,12 @@ function plantResults(
 }
 
 function ripeningResults(seen: SeasonSeen, classOf: ClassOf): SeasonPart {
-  const model = seen.ripeningModel;
+  const model = ripeningModel(seen);
   if (!model) return NONE;
   const working = onWorkingScale(model);
   const year = seen.season.year;
   const results = [...model.estimates].flatMap(([variety, { estimate }]): readonly SeasonResult[] => {
-    const watched = seen.ripening.filter(
+    const watched = ripenings(seen).filter(
       ({ unit, ripe }) => unit.variety === variety && (ripe !== null || unit.cause !== 'accident'),
     );
     if (watched.length === 0) return [];
@@ -127,7 +128,7 @@ function ripeningResults(seen: SeasonSeen, classOf: ClassOf): SeasonPart {
 }
 
 function ratingResults(seen: SeasonSeen, key: string, classOf: ClassOf): SeasonPart {
-  const model = seen.ratings.get(key);
+  const model = ratingModel(seen, key);
   if (!model) return NONE;
   const at = new Map(model.means?.varieties.map((variety, i) => [variety, i]));
   const results = [...model.estimates].flatMap(([variety, { estimate, n }]): readonly SeasonResult[] => {
@@ -153,7 +154,7 @@ function ratingResults(seen: SeasonSeen, key: string, classOf: ClassOf): SeasonP
 
 /** Shares of a yes-no trait: variance of (k + 1) of (n + 2), so that 3 of 3 is not taken for certain. */
 function answerResults(seen: SeasonSeen, key: string, classOf: ClassOf): SeasonPart {
-  const results = [...(seen.answers.get(key) ?? [])].map(([variety, { k, n }]): SeasonResult => {
+  const results = [...(answersTo(seen, key) ?? [])].map(([variety, { k, n }]): SeasonResult => {
     const p = (k + 1) / (n + 2);
     const variance = (p * (1 - p)) / n;
     return {

@@ -1,3 +1,4 @@
+import { plantModel } from '../../analyse/traitsSeen.ts';
 import { judgeClaim } from '../../analyse/claims.ts';
 import { fText, lettersNote, lettersOf, variety, withN } from './source.ts';
 import type { Source } from './source.ts';
@@ -7,17 +8,17 @@ export function measureTable(source: Source): TableWords | null {
   const { own, writing, seen, trial, classId } = source;
   const { tables: say, figure } = writing.words;
   const keys = [...trial.settings.traits.values()].filter(
-    (trait) => trait.kind === 'measure' && own.some((v) => seen.models.get(trait.key)?.estimates.has(v.variety.id)),
+    (trait) => trait.kind === 'measure' && own.some((v) => plantModel(seen, trait.key)?.estimates.has(v.variety.id)),
   );
   if (keys.length === 0) return null;
-  const measured = own.filter((v) => keys.some(({ key }) => seen.models.get(key)?.estimates.has(v.variety.id)));
+  const measured = own.filter((v) => keys.some(({ key }) => plantModel(seen, key)?.estimates.has(v.variety.id)));
   return {
     caption: say.measures(source.percent),
     head: [say.variety, ...keys.flatMap(({ key }) => [writing.trait(key), ''])],
     rows: measured.map((v) => [
       variety(v),
       ...keys.flatMap((trait) => {
-        const estimate = seen.models.get(trait.key)?.estimates.get(v.variety.id);
+        const estimate = plantModel(seen, trait.key)?.estimates.get(v.variety.id);
         const unit = trait.kind === 'measure' ? trait.unit : 'points';
         const claim = v.variety.claimMeasures.get(trait.key);
         const verdict =
@@ -32,7 +33,7 @@ export function measureTable(source: Source): TableWords | null {
     ]),
     foot: [
       keys
-        .map(({ key }) => `${writing.trait(key)}: ${fText(seen.models.get(key)?.f.get(classId), writing)}`)
+        .map(({ key }) => `${writing.trait(key)}: ${fText(plantModel(seen, key)?.f.get(classId), writing)}`)
         .join('; ') + '.',
       ...lettersNote(source, keys[0]!.key),
     ],

@@ -1,3 +1,4 @@
+import { ripeningModel } from '../../analyse/traitsSeen.ts';
 import { judgeClaim } from '../../analyse/claims.ts';
 import type { Estimate } from '../../terms/estimate.ts';
 import type { RipeningModel } from '../../analyse/ripeningModel.ts';
@@ -52,7 +53,7 @@ export function ripeningTable(source: Source): TableWords | null {
   const { own, writing, seen, trial, classId } = source;
   const grown = own.filter(({ ripening }) => ripening !== null);
   if (grown.length === 0) return null;
-  const model = seen.ripeningModel;
+  const model = ripeningModel(seen);
   const hasClaims = grown.some((v) => v.variety.claimDays !== null) && trial.settings.firstRipeFrom === 'transplanted';
   const hasDegreeDays = grown.some((v) => v.ripeningDegreeDays !== null);
   const { baseC, capC, method } = trial.settings.degreeDays;

@@ -1,3 +1,4 @@
+import { answers, ratingModels } from '../../analyse/traitsSeen.ts';
 import type { RatingModel } from '../../analyse/ratings.ts';
 import type { VarietySeen } from '../../analyse/seen.ts';
 import type { Share } from '../../terms/estimate.ts';
@@ -25,9 +26,9 @@ function tastersOf(source: Source, key: string, model: RatingModel): number {
 export function tastingTable(source: Source): TableWords | null {
   const { own, writing, seen } = source;
   const { tables: say, figure } = writing.words;
-  const ratings = [...seen.ratings].filter(([, model]) => own.some((v) => model.estimates.has(v.variety.id)));
-  const answers = [...seen.answers].filter(([, shares]) => own.some((v) => shares.has(v.variety.id)));
-  if (ratings.length === 0 && answers.length === 0) return null;
+  const ratings = ratingModels(seen).filter(([, model]) => own.some((v) => model.estimates.has(v.variety.id)));
+  const asked = answers(seen).filter(([, shares]) => own.some((v) => shares.has(v.variety.id)));
+  if (ratings.length === 0 && asked.length === 0) return null;
   const tasterWords = (n: number): string => (n === 1 ? say.onePerson : say.tasters(n));
   const lead = ratings[0]?.[1];
   const rank = (v: VarietySeen): number => lead?.estimates.get(v.variety.id)?.estimate ?? -Infinity;
@@ -40,14 +41,14 @@ export function tastingTable(source: Source): TableWords | null {
         say.ratingScale(writing.trait(key), String(trait.from), String(trait.to)),
         '',
       ]),
-      ...answers.map(([key]) => (key === 'again' ? say.again : writing.trait(key))),
+      ...asked.map(([key]) => (key === 'again' ? say.again : writing.trait(key))),
       ...(hasHeatClaims ? [say.claimedHeat] : []),
     ],
     rows: own
       .filter(
         (v) =>
           ratings.some(([, model]) => model.estimates.has(v.variety.id)) ||
-          answers.some(([, shares]) => shares.has(v.variety.id)),
+          asked.some(([, shares]) => shares.has(v.variety.id)),
       )
       .toSorted((a, b) => rank(b) - rank(a))
       .map((v) => [
@@ -59,7 +60,7 @@ export function tastingTable(source: Source): TableWords | null {
             lettersOf(source, key, v.variety.id),
           ];
         }),
-        ...answers.map(([, shares]) => shareCell(shares.get(v.variety.id), writing)),
+        ...asked.map(([, shares]) => shareCell(shares.get(v.variety.id), writing)),
         ...(hasHeatClaims ? [heatClaim(v, writing)] : []),
       ]),
     foot: [

@@ -1,3 +1,4 @@
+import { plantModel } from '../../analyse/traitsSeen.ts';
 import { isHighCv } from '../../analyse/cautions.ts';
 import { detectableDifference } from '../../analyse/detectable.ts';
 import type { PlantModel } from '../../analyse/plantTypes.ts';
@@ -75,7 +76,7 @@ function yieldFoot(source: Source, model: PlantModel): readonly string[] {
 
 /** Coefficient of variation of the early weights, which many zeros make large. */
 function earlyFoot({ seen, own, writing, trial, classId }: Source): readonly string[] {
-  const model = seen.models.get('early_yield');
+  const model = plantModel(seen, 'early_yield');
   const cv = model?.cvPercent ?? null;
   const layout = model?.layouts.get(classId);
   const { earlyUntil } = seen.season;
@@ -92,9 +93,9 @@ function earlyFoot({ seen, own, writing, trial, classId }: Source): readonly str
 
 export function yieldTable(source: Source): TableWords | null {
   const { seen, own, writing } = source;
-  const model = seen.models.get('yield');
-  const fruits = seen.models.get('fruits');
-  const early = seen.models.get('early_yield');
+  const model = plantModel(seen, 'yield');
+  const fruits = plantModel(seen, 'fruits');
+  const early = plantModel(seen, 'early_yield');
   if (!model && !fruits) return null;
   const { tables: say } = writing.words;
   const figure = (of: PlantModel | undefined, id: string, unit: string): string => {

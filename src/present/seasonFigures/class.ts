@@ -1,3 +1,4 @@
+import { plantModel, ratingModels } from '../../analyse/traitsSeen.ts';
 import type { Estimate } from '../../terms/estimate.ts';
 import type { DotRow } from '../charts/kinds.ts';
 import { withN } from '../classTables/source.ts';
@@ -69,7 +70,7 @@ export function classFigures(source: ChartSource): readonly Figure[] {
   const { seen, writing } = source;
   const gram = writing.shown(1, 'g').unit;
   const measured: Measured[] = [];
-  const yields = seen.models.get('yield');
+  const yields = plantModel(seen, 'yield');
   if (yields) {
     measured.push({
       id: 'yield',
@@ -88,7 +89,7 @@ export function classFigures(source: ChartSource): readonly Figure[] {
         }),
     });
   }
-  for (const [key, model] of seen.ratings) {
+  for (const [key, model] of ratingModels(seen)) {
     measured.push({
       id: `rating-${key}`,
       trait: key,
@@ -106,7 +107,9 @@ export function classFigures(source: ChartSource): readonly Figure[] {
   }
   const figures = measured.map((own) => dotFigure(source, own));
   const [first, ...others] = figures;
-  const scores = [...seen.ratings.keys()].map((key) => scoresFigure(source, key));
+  const scores = ratingModels(seen)
+    .map(([key]) => key)
+    .map((key) => scoresFigure(source, key));
   const rest = [...others, ...scores, tradeOffFigure(source), cumulativeFigure(source)];
   return [first ?? null, ratioFigure(source), ripeningFigure(source), ...rest].filter((figure) => figure !== null);
 }

@@ -1,3 +1,4 @@
+import { ripeningModel } from '../../analyse/traitsSeen.ts';
 import type { VarietySeen } from '../../analyse/seen.ts';
 import { medianText, modelText, ripeByEnd } from '../classTables/ripening.ts';
 import type { ChartSource, Figure } from './figure.ts';
@@ -7,7 +8,7 @@ import { found } from './found.ts';
 export function ripeningFigure({ seen, compared, classId, writing, trial }: ChartSource): Figure | null {
   const grown = seen.varieties.filter(({ variety, ripening }) => variety.classId === classId && ripening !== null);
   if (grown.length === 0) return null;
-  const model = seen.ripeningModel;
+  const model = ripeningModel(seen);
   const middle = (v: VarietySeen): number =>
     model?.estimates.get(v.variety.id)?.estimate ?? v.ripening!.median.estimate ?? Infinity;
   const sorted = grown.toSorted((a, b) => middle(a) - middle(b) || (a.variety.name < b.variety.name ? -1 : 1));

@@ -1,10 +1,11 @@
+import { plantModel } from '../../analyse/traitsSeen.ts';
 import type { VarietySeen } from '../../analyse/seen.ts';
 import { pText, withN } from '../classTables/source.ts';
 import type { ChartSource, Figure } from './figure.ts';
 
 /** Yield of each variety over that of the check variety, each ratio with its own joint interval. */
 export function ratioFigure({ seen, compared, trial, classId, writing }: ChartSource): Figure | null {
-  const model = seen.models.get('yield');
+  const model = plantModel(seen, 'yield');
   const against = compared.get('yield')?.get(classId)?.againstCheck;
   if (!against || !model || model.family === 'gaussian') return null;
   const own = new Map<string, VarietySeen>(seen.varieties.map((v) => [v.variety.id, v]));

@@ -1,9 +1,10 @@
+import { ratingModel } from '../../analyse/traitsSeen.ts';
 import { classScores, tastersAmong } from '../classTables/source.ts';
 import type { ChartSource, Figure } from './figure.ts';
 
 /** Raw scores of a rating, variety by variety: how far the tasters were of one mind. */
 export function scoresFigure({ seen, trial, classId, writing }: ChartSource, key: string): Figure | null {
-  const model = seen.ratings.get(key);
+  const model = ratingModel(seen, key);
   if (!model) return null;
   const { from, to } = model.trait;
   const { scores: say } = writing.words.charts;

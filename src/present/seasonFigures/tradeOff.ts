@@ -1,3 +1,4 @@
+import { plantModel, ratingModels } from '../../analyse/traitsSeen.ts';
 import type { Estimate } from '../../terms/estimate.ts';
 import type { ChartSource, Figure } from './figure.ts';
 
@@ -10,8 +11,8 @@ interface Point {
 
 /** Yield against the first rating with a good direction: what has both, and what has one at the cost of the other. */
 export function tradeOffFigure({ seen, trial, classId, writing }: ChartSource): Figure | null {
-  const yields = seen.models.get('yield');
-  const rated = [...seen.ratings].find(([, { trait }]) => trait.better === 'higher');
+  const yields = plantModel(seen, 'yield');
+  const rated = ratingModels(seen).find(([, { trait }]) => trait.better === 'higher');
   if (!yields || !rated) return null;
   const [key, model] = rated;
   const points = seen.varieties.flatMap(({ variety, status }): readonly Point[] => {
