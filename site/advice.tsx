@@ -1,3 +1,4 @@
+import { addresses } from '../src/terms/addresses.ts';
 import type { JSX } from 'preact';
 import { nameOf } from '../src/present/nextSeason/source.ts';
 import type { AdviceWords } from '../src/present/nextSeason/varietyAdvice.ts';
@@ -62,7 +63,7 @@ export function AdviceSummary({ content, classId, root }: SummaryOf): JSX.Elemen
     <div class="list">
       <p>
         {say.advice(String(next.season))}. {own.list[0]}{' '}
-        <a href={`${to(root, 'next-season/')}#class-${classId}`}>{say.inFull(String(next.season))}</a>
+        <a href={`${to(root, addresses.nextSeason)}#class-${classId}`}>{say.inFull(String(next.season))}</a>
       </p>
       <ul>
         {own.varieties.map(({ variety, sentence, chief }) => (

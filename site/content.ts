@@ -6,8 +6,19 @@ import type { Download } from '../src/present/downloads.ts';
 import type { ClassAdviceWords } from '../src/present/nextSeason/classAdvice.ts';
 import type { WeightsContent } from '../src/present/nextSeason/weights.ts';
 import type { Writing } from '../src/present/numbers.ts';
+import type { SeasonKey } from '../src/terms/ids.ts';
 import type { Problem } from '../src/terms/problem.ts';
 import type { Trial } from '../src/terms/trial.ts';
+
+type BySeason<T> = ReadonlyMap<SeasonKey, T>;
+
+/** Drawings of a season that are not charts. */
+export interface SeasonPictures {
+  /** Where the plantings stood; null where it was not recorded. */
+  readonly map: PictureWords | null;
+  /** The fruit of every class, as measured. */
+  readonly fruits: ReadonlyMap<string, PictureWords>;
+}
 
 /** Everything the pages are made from. */
 export interface SiteContent {
@@ -15,10 +26,10 @@ export interface SiteContent {
   readonly seasons: readonly SeasonSeen[];
   readonly problems: readonly Problem[];
   readonly writing: Writing;
-  /** Charts by season and class: `2026/sweet`. */
-  readonly figures: ReadonlyMap<string, readonly PictureWords[]>;
+  /** Charts by season and class. */
+  readonly figures: BySeason<ReadonlyMap<string, readonly PictureWords[]>>;
   /** What is said of a class in a season, by the same keys. */
-  readonly reports: ReadonlyMap<string, ClassReport>;
+  readonly reports: BySeason<ReadonlyMap<string, ClassReport>>;
   readonly downloads: readonly Download[];
   /** The grower's words as HTML, by content path without `.md`. */
   readonly words: ReadonlyMap<string, string>;
@@ -27,8 +38,7 @@ export interface SiteContent {
   readonly front: FrontPage | null;
   /** The site's address as a QR code; null without an address. */
   readonly qr: string | null;
-  /** Drawings by season and what they show: `2026/map`, `2026/sweet` for the fruit of a class. */
-  readonly pictures: ReadonlyMap<string, PictureWords>;
+  readonly pictures: BySeason<SeasonPictures>;
   /** Expected values of a variety's class, by variety. */
   readonly varietyFigures: ReadonlyMap<string, readonly PictureWords[]>;
   /** Pages of the grower's own: address part, title. */

@@ -1,3 +1,4 @@
+import { addresses } from '../src/terms/addresses.ts';
 import type { JSX } from 'preact';
 import { render } from 'preact-render-to-string';
 import { ROOT } from '../src/present/growersWords.ts';
@@ -9,15 +10,15 @@ import { Layout } from './layout.tsx';
 function navigation({ next, writing: { words } }: SiteContent): readonly (readonly [string, string])[] {
   const { nav } = words.frame;
   return [
-    ['', nav.front],
+    [addresses.front, nav.front],
     ...(next
-      ? [['next-season/', words.nextSeason.nav] as const, ['your-weights/', words.yourWeights.nav] as const]
+      ? [[addresses.nextSeason, words.nextSeason.nav] as const, [addresses.weights, words.yourWeights.nav] as const]
       : []),
-    ['seasons/', nav.seasons],
-    ['data/', nav.data],
-    ['data-notes/', nav.notes],
-    ['methods/', nav.methods],
-    ['glossary/', nav.glossary],
+    [addresses.seasons, nav.seasons],
+    [addresses.data, nav.data],
+    [addresses.notes, nav.notes],
+    [addresses.methods, nav.methods],
+    [addresses.glossary, nav.glossary],
   ];
 }
 

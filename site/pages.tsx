@@ -1,3 +1,4 @@
+import { addresses } from '../src/terms/addresses.ts';
 import type { Page, SiteContent } from './content.ts';
 import { page, Words } from './page.tsx';
 import { dataPage } from './pages/data.tsx';
@@ -25,7 +26,7 @@ export function sitePages(content: SiteContent): readonly Page[] {
     ]),
     ...(next ? [nextSeasonPage(content, next), weightsPage(content, next)] : []),
     ...content.ownPages.map(({ key, title }) =>
-      page(content, `${key}/`, title, (root) => <Words html={content.words.get(key)} root={root} />),
+      page(content, addresses.own(key), title, (root) => <Words html={content.words.get(key)} root={root} />),
     ),
     seasonsPage(content),
     glossaryPage(content),

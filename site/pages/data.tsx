@@ -1,3 +1,4 @@
+import { addresses } from '../../src/terms/addresses.ts';
 import { datasetJson } from '../../src/present/publication/descriptions.ts';
 import type { Page, SiteContent } from '../content.ts';
 import { page } from '../page.tsx';
@@ -7,7 +8,7 @@ export function dataPage(content: SiteContent): Page {
   const { licence } = content.trial.settings.publish;
   const { data: say } = content.writing.words;
   const years = content.seasons.map(({ season }) => season.year);
-  return page(content, 'data/', say.title, (root) => (
+  return page(content, addresses.data, say.title, (root) => (
     <>
       <p>
         {say.intro} <a href={`${root}results.json`}>results.json</a>. {say.licence(licence)}

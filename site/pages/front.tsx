@@ -1,3 +1,4 @@
+import { addresses, wordsOf } from '../../src/terms/addresses.ts';
 import type { JSX } from 'preact';
 import type { FrontPage } from '../../src/present/frontPage.ts';
 import type { Page, SiteContent } from '../content.ts';
@@ -37,7 +38,7 @@ export function frontPageOf(content: SiteContent, front: FrontPage | null): Page
     front && newest && content.next ? (
       <>
         <p class="lead">{front.lead}</p>
-        <Words html={content.words.get('index')} root={root} />
+        <Words html={content.words.get(wordsOf.front)} root={root} />
         <div class="blocks">
           <Block title={say.again(String(content.next.season))} lines={front.again} none={say.againNone} />
           <Block title={say.surprised} lines={front.surprised} none={say.surprisedNone} />
@@ -46,19 +47,19 @@ export function frontPageOf(content: SiteContent, front: FrontPage | null): Page
         <h2>{say.read}</h2>
         <ul class="plain">
           <li>
-            <a href={to(root, `${newest.season.year}/`)}>{seasons.inFull(String(newest.season.year))}</a>
+            <a href={to(root, addresses.season(newest.season.key))}>{seasons.inFull(String(newest.season.year))}</a>
           </li>
           <li>
-            <a href={to(root, 'next-season/')}>{nextSeason.inFull(String(content.next.season))}</a>
+            <a href={to(root, addresses.nextSeason)}>{nextSeason.inFull(String(content.next.season))}</a>
           </li>
           <li>
-            <a href={to(root, `${newest.season.year}/handout/`)}>{season.toHandout}</a>
+            <a href={to(root, addresses.handout(newest.season.key))}>{season.toHandout}</a>
           </li>
         </ul>
       </>
     ) : (
       <>
-        <Words html={content.words.get('index')} root={root} />
+        <Words html={content.words.get(wordsOf.front)} root={root} />
         <p>{seasons.none}</p>
       </>
     ),

@@ -1,3 +1,4 @@
+import { addresses } from '../../src/terms/addresses.ts';
 import type { Page, SiteContent } from '../content.ts';
 import { page } from '../page.tsx';
 
@@ -5,7 +6,7 @@ import { page } from '../page.tsx';
 export function glossaryPage(content: SiteContent): Page {
   const { glossary: say } = content.writing.words;
   const collator = new Intl.Collator(content.trial.settings.language);
-  return page(content, 'glossary/', say.title, () => (
+  return page(content, addresses.glossary, say.title, () => (
     <dl class="glossary">
       {say.terms
         .toSorted(([a], [b]) => collator.compare(a, b))

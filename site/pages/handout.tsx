@@ -1,3 +1,4 @@
+import { addresses } from '../../src/terms/addresses.ts';
 import { ratingModels } from '../../src/analyse/traitsSeen.ts';
 import type { JSX } from 'preact';
 import type { SeasonSeen } from '../../src/analyse/seen.ts';
@@ -62,7 +63,7 @@ export function handoutPage(content: SiteContent, seen: SeasonSeen): Page {
   const year = String(seen.season.year);
   const { url } = trial.settings.publish;
   const isLast = seen === content.seasons.at(-1);
-  return page(content, `${year}/handout/`, say.title(year), () => (
+  return page(content, addresses.handout(seen.season.key), say.title(year), () => (
     <div class="handout">
       <div class="side">
         <p>{say.intro(trial.settings.place ?? '', writing.date(seen.season.lastDay))}</p>

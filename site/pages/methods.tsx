@@ -1,3 +1,4 @@
+import { addresses } from '../../src/terms/addresses.ts';
 import type { JSX } from 'preact';
 import { coverageRows } from '../../src/present/words/coverage.ts';
 import type { Words } from '../../src/present/words/english.ts';
@@ -54,7 +55,7 @@ export function methodsPage(content: SiteContent): Page {
     ['kept', say.kept.title] as const,
     ['settings', say.settingsTitle] as const,
   ];
-  return page(content, 'methods/', say.title, () => (
+  return page(content, addresses.methods, say.title, () => (
     <>
       <ul>
         {contents.map(([id, title]) => (

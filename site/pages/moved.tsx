@@ -1,3 +1,4 @@
+import { addresses } from '../../src/terms/addresses.ts';
 import { render } from 'preact-render-to-string';
 import type { Variety } from '../../src/terms/trial.ts';
 import type { Page, SiteContent } from '../content.ts';
@@ -28,5 +29,5 @@ export function movedPage(content: SiteContent, variety: Variety, former: string
       </body>
     </html>,
   );
-  return { address: `varieties/${former}/`, title: variety.name, html: `<!doctype html>\n${html}\n` };
+  return { address: addresses.variety(former), title: variety.name, html: `<!doctype html>\n${html}\n` };
 }

@@ -1,3 +1,4 @@
+import { addresses } from '../../src/terms/addresses.ts';
 import type { JSX } from 'preact';
 import { nameOf } from '../../src/present/nextSeason/source.ts';
 import { Advice } from '../advice.tsx';
@@ -32,7 +33,7 @@ function ClassSection({
       {own.varieties.map((advice) => (
         <section aria-labelledby={`advice-${advice.variety}`}>
           <h3 id={`advice-${advice.variety}`}>
-            <a href={to(root, `varieties/${advice.variety}/`)}>{nameOf(content, advice.variety)}</a>
+            <a href={to(root, addresses.variety(advice.variety))}>{nameOf(content, advice.variety)}</a>
           </h3>
           <Advice advice={advice} />
         </section>
@@ -61,13 +62,13 @@ export function nextSeasonPage(content: SiteContent, next: NextContent): Page {
   const { words, number } = content.writing;
   const say = words.nextSeason;
   const { simulations, seed } = content.trial.settings.verdicts;
-  return page(content, 'next-season/', say.title(String(next.season)), (root) => (
+  return page(content, addresses.nextSeason, say.title(String(next.season)), (root) => (
     <>
       <p>{say.intro(number(simulations), String(seed))}</p>
       <p>{say.average}</p>
       <p class="rest">{[say.independent, ...next.spread].join(' ')}</p>
       <p>
-        <a href={to(root, 'your-weights/')}>{words.yourWeights.title}</a>
+        <a href={to(root, addresses.weights)}>{words.yourWeights.title}</a>
       </p>
       {next.classes.map(({ classId }) => (
         <ClassSection content={content} next={next} classId={classId} root={root} />

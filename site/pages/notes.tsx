@@ -1,3 +1,4 @@
+import { addresses } from '../../src/terms/addresses.ts';
 import { problemGuide, problemWords } from '../../src/present/words/problems.ts';
 import { placeText, sheetPlace } from '../../src/terms/place.ts';
 import { severityOf } from '../../src/terms/problem.ts';
@@ -7,7 +8,7 @@ import { page } from '../page.tsx';
 /** Notes on the data; what a cell held stays out: it may not be meant to be published. */
 export function notesPage(content: SiteContent): Page {
   const { notes: say, problems: texts } = content.writing.words;
-  return page(content, 'data-notes/', say.title, () => (
+  return page(content, addresses.notes, say.title, () => (
     <>
       {content.problems.length === 0 ? (
         <p>{say.none}</p>

@@ -1,3 +1,4 @@
+import { addresses, wordsOf } from '../../src/terms/addresses.ts';
 import { plantModel } from '../../src/analyse/traitsSeen.ts';
 import type { Day } from '../../src/terms/day.ts';
 import type { JSX } from 'preact';
@@ -80,8 +81,8 @@ interface ClassPart {
 function ClassSection({ content, seen, own: { id, name }, root, when }: ClassPart): JSX.Element {
   const { season } = seen;
   const around = { content, root, when };
-  const report = content.reports.get(`${season.year}/${id}`);
-  const fruit = content.pictures.get(`${season.year}/${id}`);
+  const report = content.reports.get(season.key)?.get(id);
+  const fruit = content.pictures.get(season.key)?.fruits.get(id);
   return (
     <section aria-labelledby={`class-${id}`}>
       <h2 id={`class-${id}`}>{name}</h2>
@@ -99,7 +100,7 @@ function ClassSection({ content, seen, own: { id, name }, root, when }: ClassPar
       {report?.tables.map((table) => (
         <Table {...table} caption={`${name}. ${table.caption}`} root={root} />
       ))}
-      {(content.figures.get(`${season.year}/${id}`) ?? []).map((drawn) => (
+      {(content.figures.get(season.key)?.get(id) ?? []).map((drawn) => (
         <Picture picture={drawn} {...around} />
       ))}
       {fruit ? <Picture picture={fruit} {...around} /> : null}
@@ -122,9 +123,9 @@ function togetherSentence(seen: SeasonSeen, { trial, writing }: SiteContent): st
 export function seasonPage(content: SiteContent, seen: SeasonSeen): Page {
   const { season } = seen;
   const { season: say } = content.writing.words;
-  const map = content.pictures.get(`${season.year}/map`);
+  const map = content.pictures.get(season.key)?.map;
   const together = togetherSentence(seen, content);
-  return page(content, `${season.year}/`, say.title(String(season.year)), (root) => {
+  return page(content, addresses.season(season.key), say.title(String(season.year)), (root) => {
     const around = { content, root, when: String(season.year) };
     return (
       <>
@@ -139,9 +140,9 @@ export function seasonPage(content: SiteContent, seen: SeasonSeen): Page {
         <p>{say.one}</p>
         {together === null ? null : <p class="rest">{together}</p>}
         <p>
-          <a href={to(root, `${season.year}/handout/`)}>{say.toHandout}</a>
+          <a href={to(root, addresses.handout(season.key))}>{say.toHandout}</a>
         </p>
-        <Words html={content.words.get(`seasons/${season.year}`)} root={root} />
+        <Words html={content.words.get(wordsOf.season(season.key))} root={root} />
         {classesOf(content, seen).map((own) => (
           <ClassSection {...around} seen={seen} own={own} />
         ))}

@@ -1,3 +1,4 @@
+import { addresses } from '../../src/terms/addresses.ts';
 import type { Page, SiteContent } from '../content.ts';
 import { to } from '../layout.tsx';
 import { page } from '../page.tsx';
@@ -8,12 +9,12 @@ export function seasonsPage(content: SiteContent): Page {
   const { seasons: say } = words;
   const collator = new Intl.Collator(content.trial.settings.language);
   const varieties = content.trial.varieties.toSorted((a, b) => collator.compare(a.name, b.name));
-  return page(content, 'seasons/', say.title, (root) => (
+  return page(content, addresses.seasons, say.title, (root) => (
     <>
       <ul class="plain">
         {content.seasons.toReversed().map(({ season, varieties: grown }) => (
           <li>
-            <a href={to(root, `${season.year}/`)}>{season.year}</a>: {say.varieties(number(grown.length))}
+            <a href={to(root, addresses.season(season.key))}>{season.year}</a>: {say.varieties(number(grown.length))}
           </li>
         ))}
       </ul>
@@ -21,7 +22,7 @@ export function seasonsPage(content: SiteContent): Page {
       <ul class="columns">
         {varieties.map(({ id, name }) => (
           <li>
-            <a href={to(root, `varieties/${id}/`)}>{name}</a>
+            <a href={to(root, addresses.variety(id))}>{name}</a>
           </li>
         ))}
       </ul>

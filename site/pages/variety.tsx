@@ -1,3 +1,4 @@
+import { addresses, wordsOf } from '../../src/terms/addresses.ts';
 import { ratingModel, ratingModels } from '../../src/analyse/traitsSeen.ts';
 import type { JSX } from 'preact';
 import type { SeasonSeen, VarietySeen } from '../../src/analyse/seen.ts';
@@ -22,7 +23,7 @@ function adviceOf({ next, writing }: SiteContent, variety: Variety, root: string
       <h2 id="advice">{say.advice(String(next.season))}</h2>
       {advice ? <Advice advice={advice} /> : <p>{say.noAdvice(excluded!.text)}</p>}
       <p>
-        <a href={to(root, 'next-season/')}>{say.inFull(String(next.season))}</a>
+        <a href={to(root, addresses.nextSeason)}>{say.inFull(String(next.season))}</a>
       </p>
     </section>
   );
@@ -107,7 +108,7 @@ export function varietyPage(content: SiteContent, variety: Variety): Page {
   const rating = last && ratingModels(last)[0]?.[0];
   const cautions = cautionsOf(content, variety);
   const expected = content.varietyFigures.get(variety.id) ?? [];
-  return page(content, `varieties/${variety.id}/`, variety.name, (root) => (
+  return page(content, addresses.variety(variety.id), variety.name, (root) => (
     <>
       <p>
         {className}
@@ -115,7 +116,7 @@ export function varietyPage(content: SiteContent, variety: Variety): Page {
         {identity(content, variety)}
       </p>
       {adviceOf(content, variety, root)}
-      <Words html={content.words.get(`varieties/${variety.id}`)} root={root} />
+      <Words html={content.words.get(wordsOf.variety(variety.id))} root={root} />
       <h2>{say.bySeason}</h2>
       <Table
         caption={say.bySeasonCaption(percent(content))}
@@ -128,7 +129,7 @@ export function varietyPage(content: SiteContent, variety: Variety): Page {
           say.rating(rating === undefined ? '' : writing.trait(rating)),
         ]}
         rows={grown.map(({ seen, v }) => [
-          <a href={to(root, `${seen.season.year}/`)}>{seen.season.year}</a>,
+          <a href={to(root, addresses.season(seen.season.key))}>{seen.season.year}</a>,
           ...figuresOf(content, seen, v),
         ])}
       />
@@ -139,7 +140,7 @@ export function varietyPage(content: SiteContent, variety: Variety): Page {
           <ul class="plain">
             {expected.map(({ id, title }) => (
               <li>
-                <a href={`${to(root, 'next-season/')}#${id}`}>{title}</a>
+                <a href={`${to(root, addresses.nextSeason)}#${id}`}>{title}</a>
               </li>
             ))}
           </ul>

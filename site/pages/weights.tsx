@@ -1,3 +1,4 @@
+import { addresses } from '../../src/terms/addresses.ts';
 import type { JSX } from 'preact';
 import type { ClassCase } from '../../src/decide/cases.ts';
 import type { WeightsRow } from '../../src/present/nextSeason/weights.ts';
@@ -92,7 +93,7 @@ function WeightsTable({ content, name, rows }: Part & { readonly rows: readonly 
 /** Readers set what matters and how many spots; without JavaScript the club's own verdicts stand there. */
 export function weightsPage(content: SiteContent, { weights }: NextContent): Page {
   const say = content.writing.words.yourWeights;
-  return page(content, 'your-weights/', say.title, (root) => (
+  return page(content, addresses.weights, say.title, (root) => (
     <>
       <p>{say.intro}</p>
       <noscript>

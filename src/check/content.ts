@@ -1,3 +1,4 @@
+import { wordsOf } from '../terms/addresses.ts';
 import { liveReferences, LIVE_CHARTS, photoName } from '../terms/live.ts';
 import type { LiveReference } from '../terms/live.ts';
 import { nearestName } from '../terms/names.ts';
@@ -28,9 +29,9 @@ export interface ContentNames {
 /** Pages of the records that may have words of the grower's own. */
 function recordPages({ registry, seasons }: ContentNames): readonly string[] {
   return [
-    'index',
-    ...seasons.map(({ year }) => `seasons/${year}`),
-    ...registry.varieties.map(({ id }) => `varieties/${id}`),
+    wordsOf.front,
+    ...seasons.map(({ key }) => wordsOf.season(key)),
+    ...registry.varieties.map(({ id }) => wordsOf.variety(id)),
   ];
 }
 

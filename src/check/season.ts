@@ -1,3 +1,4 @@
+import { seasonKey } from '../terms/ids.ts';
 import { partsOf } from '../terms/day.ts';
 import type { Day } from '../terms/day.ts';
 import { fileOnly } from '../terms/place.ts';
@@ -173,6 +174,7 @@ export function checkSeason(
   // A table with its header alone says that nothing was picked only where the season's harvests are complete.
   const hasPickings = isComplete || picked.size > 0 || planted.some(({ record }) => record.used > 0);
   const season: Season = {
+    key: seasonKey(year),
     year,
     firstDay: sowings.length + plantedOut.length > 0 ? span.firstDay : null,
     lastDay: span.lastDay,

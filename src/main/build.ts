@@ -67,7 +67,7 @@ async function writeSite(out: string, made: MadePages, withPdf: boolean): Promis
       makeFolder(dirname(join(fresh, path)));
       writeFileSync(join(fresh, path), bytes);
     }
-    const printed = withPdf && made.lastYear !== null ? printHandout(fresh, made.lastYear) : null;
+    const printed = withPdf && made.lastSeason !== null ? printHandout(fresh, made.lastSeason) : null;
     markSite(fresh);
     return { printed, swapped: await whileAlone(out, () => swapSite(fresh, out)) };
   } finally {

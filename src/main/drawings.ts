@@ -9,7 +9,8 @@ import { classFigures } from '../present/seasonFigures/class.ts';
 import type { Figure } from '../present/seasonFigures/figure.ts';
 import type { PictureWords } from '../present/tables.ts';
 import { pictureInBothUnits, plainUnits } from '../present/units.ts';
-import type { SiteContent } from '../../site/content.ts';
+import type { SeasonKey } from '../terms/ids.ts';
+import type { SeasonPictures, SiteContent } from '../../site/content.ts';
 import type { Settings } from '../terms/settings.ts';
 import type { Trial } from '../terms/trial.ts';
 
@@ -48,30 +49,33 @@ export function inOtherUnits(trial: Trial): { readonly trial: Trial; readonly wr
 export async function drawFigures(trial: Trial, seasons: readonly Compared[]): Promise<SiteContent['figures']> {
   const here = { trial, writing: writingOf(trial.settings) };
   const there = inOtherUnits(trial);
-  const drawn = new Map<string, readonly PictureWords[]>();
+  const drawn = new Map<SeasonKey, ReadonlyMap<string, readonly PictureWords[]>>();
   for (const { seen, compared } of seasons) {
+    const own = new Map<string, readonly PictureWords[]>();
     for (const classId of trial.settings.classes.keys()) {
       const source = { seen, compared, classId };
       const figures = await drawAll(classFigures({ ...source, ...here }), classFigures({ ...source, ...there }));
-      drawn.set(`${seen.season.year}/${classId}`, figures);
+      own.set(classId, figures);
     }
+    drawn.set(seen.season.key, own);
   }
   return drawn;
 }
 
 /** Drawings that are not charts: where the plantings stood, and the fruit of every class. */
-export function drawings(trial: Trial, seasons: readonly SeasonSeen[]): ReadonlyMap<string, PictureWords> {
+export function drawings(trial: Trial, seasons: readonly SeasonSeen[]): SiteContent['pictures'] {
   const writing = writingOf(trial.settings);
   const other = inOtherUnits(trial);
-  const pictures = new Map<string, PictureWords>();
+  const pictures = new Map<SeasonKey, SeasonPictures>();
   for (const seen of seasons) {
     const map = gardenMap(seen, trial, writing);
-    if (map) pictures.set(`${seen.season.year}/map`, map);
+    const fruits = new Map<string, PictureWords>();
     for (const classId of trial.settings.classes.keys()) {
       const fruit = fruitFigure(seen, trial, classId, writing);
       const there = fruitFigure(seen, other.trial, classId, other.writing);
-      if (fruit && there) pictures.set(`${seen.season.year}/${classId}`, pictureInBothUnits(fruit, there));
+      if (fruit && there) fruits.set(classId, pictureInBothUnits(fruit, there));
     }
+    pictures.set(seen.season.key, { map, fruits });
   }
   return pictures;
 }

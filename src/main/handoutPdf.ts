@@ -1,3 +1,5 @@
+import { addresses } from '../terms/addresses.ts';
+import type { SeasonKey } from '../terms/ids.ts';
 import { spawnSync } from 'node:child_process';
 import { existsSync } from 'node:fs';
 import { delimiter, join } from 'node:path';
@@ -22,11 +24,11 @@ function findChromium(): string | null {
  *
  * @returns the PDF's path, or why there is none
  */
-export function printHandout(site: string, year: number): { readonly pdf: string } | { readonly why: string } {
+export function printHandout(site: string, season: SeasonKey): { readonly pdf: string } | { readonly why: string } {
   const browser = findChromium();
   if (browser === null) return { why: 'no Chromium was found; set CHROME_PATH, or print the handout from a browser' };
-  const pdf = join(site, String(year), 'handout', 'handout.pdf');
-  const page = pathToFileURL(join(site, String(year), 'handout', 'index.html')).href;
+  const pdf = join(site, addresses.handout(season), 'handout.pdf');
+  const page = pathToFileURL(join(site, addresses.handout(season), 'index.html')).href;
   const rights = process.getuid?.() === 0 ? ['--no-sandbox'] : [];
   const args = ['--headless', '--disable-gpu', ...rights, '--no-pdf-header-footer', `--print-to-pdf=${pdf}`, page];
   const run = spawnSync(browser, args, { encoding: 'utf8', timeout: 60_000 });

@@ -22,6 +22,7 @@ import { weightsContent } from '../present/nextSeason/weights.ts';
 import type { PictureWords } from '../present/tables.ts';
 import { sitePages } from '../../site/pages.tsx';
 import type { NextContent, Page, SiteContent } from '../../site/content.ts';
+import type { SeasonKey } from '../terms/ids.ts';
 import type { Problem } from '../terms/problem.ts';
 import type { Trial } from '../terms/trial.ts';
 import { compareSeasons } from './compareSeasons.ts';
@@ -42,7 +43,7 @@ export interface MadePages {
   /** The ledger of published addresses, as it is to be written. */
   readonly ledger: string;
   /** The last season recorded; null without one. */
-  readonly lastYear: number | null;
+  readonly lastSeason: SeasonKey | null;
 }
 
 /** What is advised for next season, drawn and worded; null without a season. */
@@ -75,9 +76,11 @@ function nameable(
   pictures: SiteContent['pictures'],
 ): ReadonlyMap<string, PictureWords> {
   const all = new Map<string, PictureWords>();
-  for (const [key, list] of figures) for (const own of list) all.set(`${key.split('/')[0]}/${own.id}`, own);
+  for (const [season, classes] of figures)
+    for (const list of classes.values()) for (const own of list) all.set(`${season}/${own.id}`, own);
   for (const list of next?.figures.values() ?? []) for (const own of list) all.set(own.id, own);
-  for (const [key, picture] of pictures) all.set(`${key.split('/')[0]}/${picture.id}`, picture);
+  for (const [season, { map, fruits }] of pictures)
+    for (const own of [...(map ? [map] : []), ...fruits.values()]) all.set(`${season}/${own.id}`, own);
   return all;
 }
 
@@ -105,11 +108,12 @@ async function siteContent({ trial, compared, advice, problems, content, photos 
   const seasons = compared.map(({ seen }) => seen);
   const writing = writingOf(trial.settings);
   const reports = new Map(
-    compared.flatMap((own) =>
-      [...trial.settings.classes.keys()].map(
-        (id) => [`${own.seen.season.year}/${id}`, classReport(trial, own.seen, own.compared, id, writing)] as const,
-      ),
-    ),
+    compared.map((own) => {
+      const classes = [...trial.settings.classes.keys()].map(
+        (id) => [id, classReport(trial, own.seen, own.compared, id, writing)] as const,
+      );
+      return [own.seen.season.key, new Map(classes)] as const;
+    }),
   );
   const figures = await drawFigures(trial, compared);
   const next = await nextContent(advice);
@@ -150,7 +154,7 @@ export async function makePages(
 ): Promise<MadePages> {
   const found = await readFolder(folder);
   const { trial, problems: checked, content } = checkTrial(found);
-  const none = { pages: [], files: new Map(), ledger: '', lastYear: null };
+  const none = { pages: [], files: new Map(), ledger: '', lastSeason: null };
   if (!trial) {
     isFit(checked);
     return { ...none, problems: checked };
@@ -180,5 +184,5 @@ export async function makePages(
     ...(await publicationFiles({ trial, compared, advice, downloads, pages, writing })),
     ...photos.files,
   ]);
-  return { pages, files, problems: all, ledger: ledger.text, lastYear: seasons.at(-1)?.season.year ?? null };
+  return { pages, files, problems: all, ledger: ledger.text, lastSeason: seasons.at(-1)?.season.key ?? null };
 }

@@ -1,3 +1,4 @@
+import { addresses } from '../terms/addresses.ts';
 import type { SeasonComparisons } from '../analyse/compareSeason.ts';
 import type { SeasonSeen } from '../analyse/seen.ts';
 import { downloadText } from '../present/downloads.ts';
@@ -54,7 +55,7 @@ export async function publicationFiles(own: Published): Promise<ReadonlyMap<stri
   const base = siteBase(trial.settings);
   if (base === null) return files;
   const entries = compared.toReversed().map(({ seen }) => ({
-    address: `${seen.season.year}/`,
+    address: addresses.season(seen.season.key),
     title: writing.words.season.title(String(seen.season.year)),
     day: seen.season.lastDay,
     summary: writing.words.seasons.varieties(writing.number(seen.varieties.length)),

@@ -1,3 +1,4 @@
+import { addresses } from '../terms/addresses.ts';
 import { ripenings } from '../analyse/traitsSeen.ts';
 import type { SeasonSeen } from '../analyse/seen.ts';
 import { csvText, unformula } from '../terms/csv.ts';
@@ -74,7 +75,7 @@ function figuresDownload(trial: Trial, seasons: readonly SeasonSeen[], say: Data
 function plantingsDownload(seen: SeasonSeen, say: DataWords): Download {
   const ripe = new Map(ripenings(seen).map((own) => [own.unit.id, own.ripe]));
   return {
-    path: `${seen.season.year}/plantings.csv`,
+    path: addresses.table(seen.season.key, 'plantings'),
     title: say.plantings(String(seen.season.year)),
     columns: named(
       [
@@ -136,7 +137,7 @@ function harvestsDownload(seen: SeasonSeen, say: DataWords): Download | null {
   );
   if (rows.length === 0) return null;
   return {
-    path: `${seen.season.year}/harvests.csv`,
+    path: addresses.table(seen.season.key, 'harvests'),
     title: say.harvests(String(seen.season.year)),
     columns: named(['date', 'planting', 'fruits', 'weight_g', 'stage', 'unusable_fruits'], say),
     rows,
@@ -144,14 +145,14 @@ function harvestsDownload(seen: SeasonSeen, say: DataWords): Download | null {
 }
 
 function ratingsDownload(
-  { season: { year, scores } }: SeasonSeen,
+  { season: { key, year, scores } }: SeasonSeen,
   tasters: ReadonlyMap<string, string>,
   say: DataWords,
 ): Download | null {
   if (scores.length === 0) return null;
   const yesNo = (value: boolean | null): string | null => (value === null ? null : value ? 'yes' : 'no');
   return {
-    path: `${year}/ratings.csv`,
+    path: addresses.table(key, 'ratings'),
     title: say.ratings(String(year)),
     columns: named(['date', 'taster', 'variety', 'planting', 'trait', 'score', 'blind'], say),
     rows: scores.map(({ day, taster, variety, planting, trait, score, isBlind }): readonly Cell[] => [
@@ -166,10 +167,10 @@ function ratingsDownload(
   };
 }
 
-function measurementsDownload({ season: { year, measurements } }: SeasonSeen, trial: Trial, say: DataWords) {
+function measurementsDownload({ season: { key, year, measurements } }: SeasonSeen, trial: Trial, say: DataWords) {
   if (measurements.length === 0) return null;
   return {
-    path: `${year}/measurements.csv`,
+    path: addresses.table(key, 'measurements'),
     title: say.measurements(String(year)),
     columns: named(['date', 'variety', 'planting', 'trait', 'value', 'unit'], say),
     rows: measurements.map(({ day, variety, planting, trait, value }): readonly Cell[] => [

@@ -1,6 +1,6 @@
 import type { Day } from './day.ts';
 import { classKey } from './ids.ts';
-import type { ClassId, PlantingId, VarietyId } from './ids.ts';
+import type { ClassId, PlantingId, SeasonKey, VarietyId } from './ids.ts';
 import type { Place } from './place.ts';
 import type { Settings } from './settings.ts';
 
@@ -141,6 +141,7 @@ export interface WeatherDay {
 }
 
 export interface Season {
+  readonly key: SeasonKey;
   readonly year: number;
   /** First day anything may be recorded: the earliest sowing or planting out. */
   readonly firstDay: Day | null;

@@ -3,6 +3,7 @@
  * Prints a table for the methods page; nothing is asserted. Invented gardens from a seeded generator.
  */
 import { xoroshiro128plus } from 'pure-rand/generator/xoroshiro128plus';
+import { seasonKey } from '../../src/terms/ids.ts';
 import { fitPlantModel } from '../../src/analyse/plantModel.ts';
 import type { ClassMeans } from '../../src/analyse/plantTypes.ts';
 import { fitRatings } from '../../src/analyse/ratings.ts';
@@ -68,6 +69,7 @@ function planting(id: number, variety: number, plants = 1): Planting {
 
 function season(layout: 'spread' | 'together'): Season {
   return {
+    key: seasonKey(2026),
     year: 2026,
     firstDay: null,
     lastDay: 0 as Season['lastDay'],

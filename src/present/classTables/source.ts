@@ -1,3 +1,4 @@
+import { addresses } from '../../terms/addresses.ts';
 import type { SeasonComparisons } from '../../analyse/compareSeason.ts';
 import type { ClassF } from '../../analyse/plantTypes.ts';
 import type { SeasonSeen, VarietySeen } from '../../analyse/seen.ts';
@@ -18,7 +19,7 @@ export interface Source {
 }
 
 export function variety(own: VarietySeen): Cell {
-  return { text: own.variety.name, page: `varieties/${own.variety.id}/` };
+  return { text: own.variety.name, page: addresses.variety(own.variety.id) };
 }
 
 /** A variety's letters; none where no other variety of the class has any. */

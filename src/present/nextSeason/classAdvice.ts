@@ -1,3 +1,4 @@
+import { addresses } from '../../terms/addresses.ts';
 import type { ClassAdvice } from '../../decide/adviseClass.ts';
 import type { LastWinter } from '../../decide/lastWinter.ts';
 import type { ClassOutcome } from '../../decide/nextSeason.ts';
@@ -74,7 +75,7 @@ function verdictTable(source: AdviceSource, outcome: ClassOutcome, advice: Class
   const { writing, trial, next } = source;
   const say = writing.words.nextSeason;
   const rows = advice.varieties.map((own) => [
-    { text: nameOf(source, own.variety), page: `varieties/${own.variety}/` },
+    { text: nameOf(source, own.variety), page: addresses.variety(own.variety) },
     say.verdict[own.verdict],
     of100(own.share, source),
     of100(own.above, source),

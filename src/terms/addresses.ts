@@ -1,0 +1,27 @@
+import type { SeasonKey } from './ids.ts';
+
+/** Addresses of the site's pages from its root, each ending in `/`; the front page has the empty one. */
+export const addresses = {
+  front: '',
+  nextSeason: 'next-season/',
+  weights: 'your-weights/',
+  seasons: 'seasons/',
+  data: 'data/',
+  notes: 'data-notes/',
+  methods: 'methods/',
+  glossary: 'glossary/',
+  season: (key: SeasonKey): string => `${key}/`,
+  handout: (key: SeasonKey): string => `${key}/handout/`,
+  variety: (id: string): string => `varieties/${id}/`,
+  /** A page of the grower's own, by its content path without `.md`. */
+  own: (contentKey: string): string => `${contentKey}/`,
+  /** A table that readers can download. */
+  table: (key: SeasonKey, name: string): string => `${key}/${name}.csv`,
+} as const;
+
+/** Where the grower's words for a page stand in `content/`, without `.md`. */
+export const wordsOf = {
+  front: 'index',
+  season: (key: SeasonKey): string => `seasons/${key}`,
+  variety: (id: string): string => `varieties/${id}`,
+} as const;
