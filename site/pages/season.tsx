@@ -1,3 +1,4 @@
+import { pickingsOf } from '../../src/terms/record.ts';
 import { addresses, wordsOf } from '../../src/terms/addresses.ts';
 import { plantModel } from '../../src/analyse/traitsSeen.ts';
 import type { Day } from '../../src/terms/day.ts';
@@ -47,7 +48,11 @@ function headerBlock(content: SiteContent, seen: SeasonSeen): readonly (readonly
   };
   const beds = [...new Set(season.plantings.map(({ bed }) => bed).filter((bed) => bed !== null))].toSorted();
   const picked = new Set(
-    season.plantings.flatMap(({ pickings }) => pickings.map(({ day }) => day).filter((day) => day !== null)),
+    season.plantings.flatMap((planting) =>
+      pickingsOf(planting)
+        .map(({ day }) => day)
+        .filter((day) => day !== null),
+    ),
   );
   const lost = seen.varieties.reduce((sum, v) => sum + v.plantingsExcluded, 0);
   const block = plantModel(seen, 'yield')?.factor;

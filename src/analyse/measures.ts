@@ -1,3 +1,4 @@
+import { totalsOf } from '../terms/record.ts';
 import { plantingId } from '../terms/ids.ts';
 import type { Planting, Season } from '../terms/trial.ts';
 import type { Unit } from './units.ts';
@@ -19,7 +20,7 @@ export function measureUnits(season: Season, trait: string, classOf: (variety: s
     add(planting ?? `${variety}*`, value);
   }
   for (const planting of season.plantings) {
-    const value = planting.totals?.traits.get(trait);
+    const value = totalsOf(planting)?.traits.get(trait);
     if (value !== undefined) add(planting.id, value);
   }
   return [...byUnit].flatMap(([id, { sum, n }]) => {

@@ -1,3 +1,4 @@
+import { totalsOf } from '../terms/record.ts';
 import { foldName } from '../terms/names.ts';
 import type { Estimate, Share } from '../terms/estimate.ts';
 import type { Settings } from '../terms/settings.ts';
@@ -210,8 +211,9 @@ export function scoresByTrait(season: Season, settings: Settings): ReadonlyMap<D
 }
 
 function scoresFromTotals(season: Season, trait: string): readonly Score[] {
-  return season.plantings.flatMap(({ totals, variety, id }) => {
-    const score = totals?.traits.get(trait);
+  return season.plantings.flatMap((planting) => {
+    const { variety, id } = planting;
+    const score = totalsOf(planting)?.traits.get(trait);
     return score === undefined
       ? []
       : [{ day: null, taster: 'notebook', variety, planting: id, trait, score, isBlind: null }];

@@ -3,7 +3,7 @@ import type { Estimate } from '../terms/estimate.ts';
 import type { Settings } from '../terms/settings.ts';
 import type { Cause, Planting, Season } from '../terms/trial.ts';
 import { kaplanMeier, survivalQuantile } from '../numerics/kaplanMeier.ts';
-import { gaveSomething, isRipeningKnown, isRipeningRecorded } from '../check/rules/recorded.ts';
+import { gaveSomething, isRipeningKnown, isRipeningRecorded, pickingsOf, totalsOf } from '../terms/record.ts';
 import type { SurvivalStep } from '../numerics/kaplanMeier.ts';
 
 /** When a planting ripened, or how long it was seen unripe; days from its start. */
@@ -28,9 +28,10 @@ export interface RipeningCurve {
 }
 
 function firstRipeDay(unit: Planting): Day | null {
-  const picked = unit.pickings.flatMap(({ day, ripe }) => (day !== null && gaveSomething(ripe) ? [day] : []));
+  const picked = pickingsOf(unit).flatMap(({ day, ripe }) => (day !== null && gaveSomething(ripe) ? [day] : []));
   const seen = unit.events.filter(({ event }) => event === 'first-ripe').map(({ day }) => day);
-  const days = [...picked, ...seen, ...(unit.totals?.firstRipe ? [unit.totals.firstRipe] : [])];
+  const told = totalsOf(unit)?.firstRipe;
+  const days = [...picked, ...seen, ...(told ? [told] : [])];
   return days.length > 0 ? (Math.min(...days) as Day) : null;
 }
 

@@ -2,7 +2,7 @@ import type { Share } from '../terms/estimate.ts';
 import type { Settings } from '../terms/settings.ts';
 import type { MeasureTrait, RatingTrait } from '../terms/traits.ts';
 import { classLookup } from '../terms/trial.ts';
-import type { Planting, Season, Trial, Variety } from '../terms/trial.ts';
+import type { Season, Trial, Variety } from '../terms/trial.ts';
 import { measureUnits } from './measures.ts';
 import { fitPlantModel } from './plantModel.ts';
 import { answerShares, fitRatings, scoresByTrait } from './ratings.ts';
@@ -124,26 +124,8 @@ function modelOfRipening(
   });
 }
 
-/** The season with its pickings added up once: while they are read they are added up each time they are asked for. */
-function withPickings(season: Season): Season {
-  const done = new Map<Planting, Planting>();
-  const settle = (planting: Planting): Planting => {
-    const settled = done.get(planting) ?? { ...planting };
-    done.set(planting, settled);
-    return settled;
-  };
-  const { plantings, yieldUnits, ripeningUnits } = season;
-  return {
-    ...season,
-    plantings: plantings.map(settle),
-    yieldUnits: yieldUnits.map(settle),
-    ripeningUnits: ripeningUnits.map(settle),
-  };
-}
-
 /** Everything seen in one season of a trial. */
-export function seasonSeen(trial: Trial, read: Season): SeasonSeen {
-  const season = withPickings(read);
+export function seasonSeen(trial: Trial, season: Season): SeasonSeen {
   const { settings } = trial;
   const first = firstSeasons(trial);
   const yields = seasonYields(season);

@@ -1,5 +1,6 @@
-import { pickRecord } from '../check/rules/recorded.ts';
-import type { Picked, Planting, Season } from '../terms/trial.ts';
+import { isTooManyUnweighed, pickingsOf, pickRecord, totalsOf } from '../terms/record.ts';
+import type { Picked } from '../terms/record.ts';
+import type { Planting, Season } from '../terms/trial.ts';
 
 /** Yield of a planting over the season, whole planting. */
 export interface PlantingYield {
@@ -17,10 +18,8 @@ export interface PlantingYield {
   readonly fruitsWeightAssumed: number;
 }
 
-const UNWEIGHED_AT_MOST = 0.25;
-
 function usable(planting: Planting): readonly Picked[] {
-  return planting.pickings.flatMap(({ ripe, green }) => [ripe, green]);
+  return pickingsOf(planting).flatMap(({ ripe, green }) => [ripe, green]);
 }
 
 /** Mean weight of the fruits that were both counted and weighed; null where there is none. */
@@ -43,7 +42,7 @@ function meanFruitGrams(picked: readonly Picked[]): number | null {
 export function seasonYields(season: Season): ReadonlyMap<string, PlantingYield> {
   const yields = new Map<string, PlantingYield>();
   for (const unit of season.yieldUnits) {
-    if (unit.totals ? unit.pickings.length === 0 : !season.hasHarvests) continue;
+    if (totalsOf(unit) ? pickingsOf(unit).length === 0 : !season.hasHarvests) continue;
     if (pickRecord(unit, season) === 'not-recorded') continue;
     yields.set(unit.id, yieldOf(unit, season.earlyUntil));
   }
@@ -51,19 +50,20 @@ export function seasonYields(season: Season): ReadonlyMap<string, PlantingYield>
 }
 
 function yieldOf(unit: Planting, earlyUntil: number | null): PlantingYield {
+  const pickings = pickingsOf(unit);
   const picked = usable(unit);
   const sum = (of: (own: Picked) => number): number => picked.reduce((total, own) => total + of(own), 0);
   const fruits = sum((own) => own.fruits);
   const unweighed = sum((own) => own.fruitsUnweighed);
   const each = meanFruitGrams(picked);
   const isOpen = picked.some((own) => own.gramsOpen > 0);
-  const weightKnown = !isOpen && (unweighed === 0 || (unweighed <= UNWEIGHED_AT_MOST * fruits && each !== null));
+  const weightKnown = !isOpen && (unweighed === 0 || (!isTooManyUnweighed(unweighed, fruits) && each !== null));
   const weigh = (own: Picked): number => own.grams + own.fruitsUnweighed * (each ?? 0);
-  const ripe = unit.pickings.reduce((total, day) => total + weigh(day.ripe), 0);
-  const green = unit.pickings.reduce((total, day) => total + weigh(day.green), 0);
-  const isDated = earlyUntil !== null && unit.pickings.every(({ day }) => day !== null);
-  const early = unit.pickings.filter(({ day }) => day !== null && earlyUntil !== null && day <= earlyUntil);
-  const culls = unit.pickings.filter(({ hasCulls }) => hasCulls);
+  const ripe = pickings.reduce((total, day) => total + weigh(day.ripe), 0);
+  const green = pickings.reduce((total, day) => total + weigh(day.green), 0);
+  const isDated = earlyUntil !== null && pickings.every(({ day }) => day !== null);
+  const early = pickings.filter(({ day }) => day !== null && earlyUntil !== null && day <= earlyUntil);
+  const culls = pickings.filter(({ hasCulls }) => hasCulls);
   return {
     grams: weightKnown ? ripe + green : null,
     fruits: picked.some((own) => own.gramsUncounted > 0 || own.fruitsOpen > 0) ? null : fruits,

@@ -1,6 +1,7 @@
 import { plantingId } from '../terms/ids.ts';
 import type { Day } from '../terms/day.ts';
-import type { Picked, Picking, Planting, PlantingEvent } from '../terms/trial.ts';
+import type { Picked, Picking, PlantingRecord } from '../terms/record.ts';
+import type { Planting, PlantingEvent } from '../terms/trial.ts';
 
 /** Numbers kept of one row: day, twice its line and 1 for green fruit, fruits, grams, culls by number and weight. */
 const WIDTH = 6;
@@ -25,7 +26,10 @@ export interface RecordDraft {
 }
 
 /** A planting as its own row tells it. */
-export type PlantingFields = Omit<Planting, 'pickings' | 'events' | 'joins'>;
+export type PlantingFields = Omit<Planting, 'record' | 'events' | 'joins'> & {
+  /** What totals.csv says beside weights and numbers; null for a planting of plantings.csv. */
+  readonly totals: { readonly firstRipe: Day | null; readonly traits: ReadonlyMap<string, number> } | null;
+};
 
 export interface PlantingDraft {
   readonly fields: PlantingFields;
@@ -183,13 +187,17 @@ function pickingsOf(records: readonly RecordDraft[]): readonly Picking[] {
   return [...byDay].toSorted(([a], [b]) => a - b).map(([, picking]) => picking);
 }
 
-/** A planting with what was recorded of it; its pickings are added up when they are asked for. */
-export function finishPlanting({ fields, record }: PlantingDraft): Planting {
+function recordOf(totals: PlantingFields['totals'], records: readonly RecordDraft[]): PlantingRecord {
+  const pickings = pickingsOf(records);
+  if (totals) return { kind: 'totals', pickings, ...totals };
+  return pickings.length > 0 ? { kind: 'pickings', pickings } : { kind: 'nothing' };
+}
+
+/** A planting with what was recorded of it. */
+export function finishPlanting({ fields: { totals, ...fields }, record }: PlantingDraft): Planting {
   return {
     ...fields,
-    get pickings() {
-      return pickingsOf([record]);
-    },
+    record: recordOf(totals, [record]),
     events: record.events.toSorted((a, b) => a.day - b.day),
     joins: [],
   };
@@ -209,7 +217,7 @@ function shared<V>(values: readonly V[]): V | null {
 export function joinPlantings(drafts: readonly PlantingDraft[], records: readonly RecordDraft[]): Planting {
   const kept = drafts.filter(({ fields }) => fields.cause !== 'accident');
   const members = (kept.length > 0 ? kept : drafts).map(({ fields }) => fields);
-  const first = members[0]!;
+  const { totals, ...first } = members[0]!;
   const starts = (of: (fields: PlantingFields) => Day | null): Day | null => {
     const days = members.map(of).filter((day) => day !== null);
     return days.length === members.length ? (Math.min(...days) as Day) : null;
@@ -232,9 +240,7 @@ export function joinPlantings(drafts: readonly PlantingDraft[], records: readonl
     cause: removed?.cause ?? null,
     standsIn: shared(members.map(({ standsIn }) => standsIn)),
     topped: shared(members.map(({ topped }) => topped)),
-    get pickings() {
-      return pickingsOf(all);
-    },
+    record: recordOf(totals, all),
     events: all.flatMap(({ events }) => events).toSorted((a, b) => a.day - b.day),
     joins: drafts.map(({ fields }) => fields.id),
   };

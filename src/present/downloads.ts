@@ -1,3 +1,4 @@
+import { pickingsOf } from '../terms/record.ts';
 import { addresses } from '../terms/addresses.ts';
 import { ripenings } from '../analyse/traitsSeen.ts';
 import type { SeasonSeen } from '../analyse/seen.ts';
@@ -117,7 +118,7 @@ function plantingsDownload(seen: SeasonSeen, say: DataWords): Download {
 
 function harvestsDownload(seen: SeasonSeen, say: DataWords): Download | null {
   const rows = seen.season.yieldUnits.flatMap((unit) =>
-    unit.pickings.flatMap(({ day, ripe, green, cullFruits, hasCulls }) =>
+    pickingsOf(unit).flatMap(({ day, ripe, green, cullFruits, hasCulls }) =>
       (
         [
           ['ripe', ripe],

@@ -1,3 +1,4 @@
+import { pickingsOf } from '../terms/record.ts';
 import { answers, plantModels, ratingModels, ripenings, ripeningModel } from '../analyse/traitsSeen.ts';
 import type { SeasonSeen, VarietySeen } from '../analyse/seen.ts';
 import type { SeasonComparisons } from '../analyse/compareSeason.ts';
@@ -100,7 +101,7 @@ function cullsOf(seen: SeasonSeen, own: VarietySeen): { fruits: number; weight: 
   const units = seen.season.yieldUnits.filter(
     ({ variety, cause }) => variety === own.variety.id && cause !== 'accident',
   );
-  if (!units.some(({ pickings }) => pickings.some(({ hasCulls }) => hasCulls))) return null;
+  if (!units.some((unit) => pickingsOf(unit).some(({ hasCulls }) => hasCulls))) return null;
   const plants = units.reduce((sum, unit) => sum + unit.plants, 0);
   const total = (of: (id: string) => number): number => units.reduce((sum, unit) => sum + of(unit.id), 0) / plants;
   return {

@@ -2,6 +2,7 @@ import type { Day } from './day.ts';
 import { classKey } from './ids.ts';
 import type { ClassId, PlantingId, SeasonKey, VarietyId } from './ids.ts';
 import type { Place } from './place.ts';
+import type { PlantingRecord } from './record.ts';
 import type { Settings } from './settings.ts';
 
 export interface Variety {
@@ -33,33 +34,6 @@ export interface Variety {
 
 export type Cause = 'season-end' | 'frost' | 'disease' | 'pest' | 'weak' | 'accident' | 'other';
 export type StandsIn = 'ground' | 'bed' | 'pot' | 'bag';
-
-/** All that was picked of a planting on one day; `day` is null for rows without a date. */
-export interface Picking {
-  readonly day: Day | null;
-  readonly ripe: Picked;
-  readonly green: Picked;
-  readonly cullFruits: number;
-  readonly cullGrams: number;
-  readonly hasCulls: boolean;
-}
-
-/** Usable fruit of one stage: what was counted, what was weighed, and what lacks the other figure. */
-export interface Picked {
-  /** Fruits counted, weighed or not. */
-  readonly fruits: number;
-  /** Grams weighed, counted or not. */
-  readonly grams: number;
-  /** Fruits counted but not weighed. */
-  readonly fruitsUnweighed: number;
-  /** Grams weighed but not counted. */
-  readonly gramsUncounted: number;
-  /** Rows of which the number, or the weight, is only known to be over a limit. */
-  readonly fruitsOpen: number;
-  readonly gramsOpen: number;
-  /** Rows that say no more than that there was something: a trace. */
-  readonly traces: number;
-}
 
 /** A figure written as a limit (<5, >20 g) or as a trace, kept as it was written. */
 export interface LimitedValue {
@@ -96,10 +70,8 @@ export interface Planting {
   readonly topped: boolean | null;
   readonly notes: string | null;
   readonly unknownColumns: ReadonlyMap<string, string>;
-  readonly pickings: readonly Picking[];
+  readonly record: PlantingRecord;
   readonly events: readonly PlantingEvent[];
-  /** Known only from totals.csv: its first ripe day and its values of declared traits. */
-  readonly totals: { readonly firstRipe: Day | null; readonly traits: ReadonlyMap<string, number> } | null;
   /** Ids of the plantings that were recorded together under the variety's name; empty for a planting by itself. */
   readonly joins: readonly PlantingId[];
   readonly place: Place;

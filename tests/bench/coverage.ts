@@ -59,9 +59,8 @@ function planting(id: number, variety: number, plants = 1): Planting {
     topped: null,
     notes: null,
     unknownColumns: new Map(),
-    pickings: [],
+    record: { kind: 'nothing' },
     events: [],
-    totals: null,
     joins: [],
     place: { file: '', line: null, column: null },
   };

@@ -1,3 +1,4 @@
+import { pickingsOf, totalsOf } from '../../src/terms/record.ts';
 import { plantModel, ratingModel, ripenings } from '../../src/analyse/traitsSeen.ts';
 import { describe, expect, it } from 'vitest';
 import type { Day } from '../../src/terms/day.ts';
@@ -16,8 +17,10 @@ const withHarvests = (text: string, more: Folder = {}): Folder => ({ ...SOUND, '
 /** Day, planting, fruits and grams of every picking. */
 function picked(folder: Folder): readonly string[] {
   const { trial } = check(folder);
-  return trial!.seasons[0]!.plantings.flatMap(({ id, pickings }) =>
-    pickings.map(({ day, ripe }) => `${day === null ? '-' : isoDate(day)} ${id} ${ripe.fruits} ${ripe.grams}`),
+  return trial!.seasons[0]!.plantings.flatMap((planting) =>
+    pickingsOf(planting).map(
+      ({ day, ripe }) => `${day === null ? '-' : isoDate(day)} ${planting.id} ${ripe.fruits} ${ripe.grams}`,
+    ),
   );
 }
 const TWO = ['2026-08-03 p1 3 120', '2026-08-10 p2 2 90'];
@@ -130,7 +133,7 @@ describe('values as people write them', () => {
   const grams = (cell: string): number | string => {
     const folder = withHarvests(`date;planting;weight\n2026-08-03;p1;${cell}\n`);
     const [code] = codes(folder);
-    return code ?? Math.round(check(folder).trial!.seasons[0]!.plantings[0]!.pickings[0]!.ripe.grams * 1000) / 1000;
+    return code ?? Math.round(pickingsOf(check(folder).trial!.seasons[0]!.plantings[0]!)[0]!.ripe.grams * 1000) / 1000;
   };
   // 1 oz = 28.349523125 g, 1 lb = 16 oz: NIST SP 811.
   it.each([
@@ -268,7 +271,7 @@ describe('one sheet for a season', () => {
     });
     expect(ripenings(seen).map(({ ripe }) => ripe)).toEqual([73, 77, 61]);
     expect(ratingModel(seen, 'flavour')!.estimates.get('red-lantern')).toMatchObject({ estimate: 6.5 });
-    expect(isoDate(seen.season.plantings[0]!.totals!.firstRipe as Day)).toBe('2026-08-01');
+    expect(isoDate(totalsOf(seen.season.plantings[0]!)!.firstRipe as Day)).toBe('2026-08-01');
   });
 });
 
@@ -330,7 +333,7 @@ describe('what a tester found', () => {
   });
   it('a pound and two ounces need no blank between them', () => {
     const folder = withHarvests('date,planting,weight\n2026-08-03,p1,1lb2oz\n');
-    expect(check(folder).trial!.seasons[0]!.plantings[0]!.pickings[0]!.ripe.grams).toBeCloseTo(18 * 28.349523125, 9);
+    expect(pickingsOf(check(folder).trial!.seasons[0]!.plantings[0]!)[0]!.ripe.grams).toBeCloseTo(18 * 28.349523125, 9);
     const area = {
       ...SOUND,
       '2026/plantings.csv': 'planting,variety,area\np1,red-lantern,2 m2\np2,hill-torch,10 ft2\n',

@@ -1,3 +1,4 @@
+import { pickingsOf } from '../../src/terms/record.ts';
 import { describe, expect, it } from 'vitest';
 import { severities } from '../../src/terms/problemCodes.ts';
 import { problemWords } from '../../src/present/words/problems.ts';
@@ -409,7 +410,7 @@ describe('values', () => {
       ...SOUND,
       '2026/harvests.csv': 'date,planting,weight_oz\n2026-08-03,p1,500 g\n2026-08-10,p2,1 lb 3 oz\n',
     });
-    const grams = trial!.seasons[0]!.plantings.map(({ pickings }) => pickings[0]!.ripe.grams);
+    const grams = trial!.seasons[0]!.plantings.map((planting) => pickingsOf(planting)[0]!.ripe.grams);
     // 1 lb = 453.59237 g, 1 oz = 28.349523125 g by definition (NIST SP 811)
     expect(grams).toEqual([500, 453.59237 + 3 * 28.349523125]);
   });
@@ -418,6 +419,6 @@ describe('values', () => {
       ...SOUND,
       '2026/harvests.csv': 'date;planting;weight_kg\n2026-08-03;p1;0,5\n2026-08-10;p2;1,25\n',
     });
-    expect(trial!.seasons[0]!.plantings.map(({ pickings }) => pickings[0]!.ripe.grams)).toEqual([500, 1250]);
+    expect(trial!.seasons[0]!.plantings.map((planting) => pickingsOf(planting)[0]!.ripe.grams)).toEqual([500, 1250]);
   });
 });

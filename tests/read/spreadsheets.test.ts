@@ -1,3 +1,4 @@
+import { pickingsOf } from '../../src/terms/record.ts';
 import { readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
 import { sortFiles } from '../../src/check/folder.ts';
@@ -28,8 +29,8 @@ function pickedIn(files: readonly SourceFile[]) {
   if (!trial) throw new Error(problems.map((problem) => problemText(problem)).join('\n'));
   return {
     codes: problems.map(({ code }) => code),
-    picked: trial.seasons[0]!.plantings.flatMap(({ id, pickings }) =>
-      pickings.map(({ day, ripe }) => [isoDate(day!), id, ripe.fruits, ripe.grams]),
+    picked: trial.seasons[0]!.plantings.flatMap((planting) =>
+      pickingsOf(planting).map(({ day, ripe }) => [isoDate(day!), planting.id, ripe.fruits, ripe.grams]),
     ),
   };
 }

@@ -62,7 +62,9 @@ describe('the demo trial', () => {
       expect(shares).toEqual(shares.toSorted((a, b) => b - a));
       const sum = shares.reduce((total, share) => total + share, 0);
       expect(sum).toBeLessThanOrEqual(own.spots + 1e-9);
-      const fit = own.varieties.filter(({ verdict }) => verdict !== 'drop').map(({ variety }) => variety);
+      const fit = own.varieties
+        .filter(({ verdict, above_bar: above }) => verdict !== 'drop' && above >= 0.5)
+        .map(({ variety }) => variety);
       expect(own.list).toEqual(fit.slice(0, own.spots));
       expect(own.expected_right).toBeCloseTo(
         own.varieties

@@ -1,3 +1,4 @@
+import { totalsOf } from '../../terms/record.ts';
 import { foldName } from '../../terms/names.ts';
 import { fileOnly } from '../../terms/place.ts';
 import type { Score, Season } from '../../terms/trial.ts';
@@ -15,7 +16,7 @@ export function reportScores(season: Season, { settings, log }: CheckContext): v
     if (trait.kind === 'rating' && new Set(own.map(({ taster }) => foldName(taster))).size === 1) {
       log.add('scores-by-one-taster', ratings, trait.key);
     }
-    const totalled = season.plantings.find(({ totals }) => totals?.traits.has(trait.key));
+    const totalled = season.plantings.find((planting) => totalsOf(planting)?.traits.has(trait.key));
     if (totalled) log.add('totals-and-ratings', totalled.place, trait.key);
   }
 }

@@ -1,3 +1,4 @@
+import { pickingsOf } from '../../terms/record.ts';
 import { plantModel } from '../../analyse/traitsSeen.ts';
 import { isHighCv } from '../../analyse/cautions.ts';
 import { detectableDifference } from '../../analyse/detectable.ts';
@@ -10,7 +11,7 @@ import type { TableWords } from '../tables.ts';
 
 function cullsCell(source: Source, { variety: { id } }: VarietySeen): string {
   const units = source.seen.season.yieldUnits.filter((unit) => unit.variety === id && unit.cause !== 'accident');
-  if (!units.some(({ pickings }) => pickings.some(({ hasCulls }) => hasCulls))) return '';
+  if (!units.some((unit) => pickingsOf(unit).some(({ hasCulls }) => hasCulls))) return '';
   const plants = units.reduce((sum, unit) => sum + unit.plants, 0);
   const culls = units.reduce((sum, unit) => sum + (source.seen.yields.get(unit.id)?.cullFruits ?? 0), 0);
   return source.writing.number(culls / plants, 1);

@@ -1,3 +1,4 @@
+import { pickingsOf } from '../../terms/record.ts';
 import { ripeningModel } from '../../analyse/traitsSeen.ts';
 import type { VarietySeen } from '../../analyse/seen.ts';
 import { medianText, modelText, ripeByEnd } from '../classTables/ripening.ts';
@@ -70,12 +71,12 @@ export function cumulativeFigure({ seen, classId, writing }: ChartSource): Figur
     const plants = units.reduce((sum, unit) => sum + unit.plants, 0);
     const byDay = new Map<number, number>();
     for (const unit of units) {
-      for (const { day, ripe, green } of unit.pickings) {
+      for (const { day, ripe, green } of pickingsOf(unit)) {
         if (day !== null) byDay.set(day, (byDay.get(day) ?? 0) + ripe.grams + green.grams);
       }
     }
     const weighed = [...byDay.values()].reduce((sum, grams) => sum + grams, 0);
-    const isCounted = units.some((unit) => unit.pickings.some(({ ripe, green }) => ripe.fruits + green.fruits > 0));
+    const isCounted = units.some((unit) => pickingsOf(unit).some(({ ripe, green }) => ripe.fruits + green.fruits > 0));
     // What was counted and never weighed has no curve of its weight.
     if (byDay.size === 0 || plants === 0 || (weighed === 0 && isCounted)) continue;
     let total = 0;

@@ -1,0 +1,108 @@
+import type { Day } from './day.ts';
+import type { Planting, Season } from './trial.ts';
+
+/** All that was picked of a planting on one day; `day` is null for rows without a date. */
+export interface Picking {
+  readonly day: Day | null;
+  readonly ripe: Picked;
+  readonly green: Picked;
+  readonly cullFruits: number;
+  readonly cullGrams: number;
+  readonly hasCulls: boolean;
+}
+
+/** Usable fruit of one stage: what was counted, what was weighed, and what lacks the other figure. */
+export interface Picked {
+  /** Fruits counted, weighed or not. */
+  readonly fruits: number;
+  /** Grams weighed, counted or not. */
+  readonly grams: number;
+  /** Fruits counted but not weighed. */
+  readonly fruitsUnweighed: number;
+  /** Grams weighed but not counted. */
+  readonly gramsUncounted: number;
+  /** Rows of which the number, or the weight, is only known to be over a limit. */
+  readonly fruitsOpen: number;
+  readonly gramsOpen: number;
+  /** Rows that say no more than that there was something: a trace. */
+  readonly traces: number;
+}
+
+/** What is known of a planting's fruit, worked out once when its tables have been read. */
+export type PlantingRecord =
+  | { readonly kind: 'nothing' }
+  | { readonly kind: 'pickings'; readonly pickings: readonly Picking[] }
+  | {
+      /** Known only from totals.csv: its picking without a day, its first ripe day, its values of declared traits. */
+      readonly kind: 'totals';
+      readonly pickings: readonly Picking[];
+      readonly firstRipe: Day | null;
+      readonly traits: ReadonlyMap<string, number>;
+    };
+
+/** Pickings of a planting, in order of days; rows without a day come first. */
+export function pickingsOf({ record }: Pick<Planting, 'record'>): readonly Picking[] {
+  return record.kind === 'nothing' ? [] : record.pickings;
+}
+
+/** What totals.csv says of a planting; null where it is known from pickings, or not at all. */
+export function totalsOf({ record }: Pick<Planting, 'record'>): Extract<PlantingRecord, { kind: 'totals' }> | null {
+  return record.kind === 'totals' ? record : null;
+}
+
+/** Up to this share of a planting's fruits may lack a weight: it is made up from the mean of the others. */
+const UNWEIGHED_AT_MOST = 0.25;
+
+/** True where too many fruits were not weighed to make up their weight. Common practice, no source. */
+export function isTooManyUnweighed(unweighed: number, fruits: number): boolean {
+  return unweighed > UNWEIGHED_AT_MOST * fruits;
+}
+
+/** Whether a planting that yielded nothing was looked at: what the absence of a picking means. */
+export type PickRecord = 'picked' | 'nothing' | 'not-recorded';
+
+/** What is known of a planting's yield: picked, known to have given nothing, or not recorded. */
+export function pickRecord(planting: Planting, season: Season): PickRecord {
+  if (pickingsOf(planting).length > 0) return 'picked';
+  const { removed, cause, events } = planting;
+  const lost = events.some(({ event }) => event === 'lost');
+  const removedEarly = removed !== null && removed < season.lastDay && cause !== 'season-end';
+  const nothing = events.some(({ event }) => event === 'nothing-picked');
+  return lost || removedEarly || nothing || season.harvestsComplete ? 'nothing' : 'not-recorded';
+}
+
+/** True for fruit of any number or weight, a limit or a trace among them. */
+export function gaveSomething({ fruits, grams, fruitsOpen, gramsOpen, traces }: Picked): boolean {
+  return fruits > 0 || grams > 0 || fruitsOpen + gramsOpen + traces > 0;
+}
+
+/** True where ripe fruit was picked and none of it has a date: it ripened, and when is not known. */
+export function hasUndatedRipening(planting: Planting): boolean {
+  const ripe = pickingsOf(planting).filter((own) => gaveSomething(own.ripe));
+  return ripe.length > 0 && ripe.every(({ day }) => day === null);
+}
+
+/** True in a season in which anybody recorded ripening: harvests, a dated picking of ripe fruit, a look, a first ripe day. */
+export function isRipeningRecorded({ ripeningUnits, hasHarvests }: Season): boolean {
+  if (hasHarvests) return true;
+  return ripeningUnits.some(
+    (planting) =>
+      (totalsOf(planting)?.firstRipe ?? null) !== null ||
+      planting.events.some(({ event }) => event === 'first-ripe' || event === 'unripe') ||
+      pickingsOf(planting).some(({ day, ripe }) => day !== null && gaveSomething(ripe)),
+  );
+}
+
+/**
+ * True for a planting of which it is known when it ripened, or that it did not while it stood: in a season in which
+ * ripening was recorded every planting with a record of its own, a removal among them; not one whose ripe fruit has no
+ * date.
+ */
+export function isRipeningKnown(planting: Planting, season: Season, isRecorded: boolean): boolean {
+  const { events, removed } = planting;
+  const totals = totalsOf(planting);
+  if ((totals !== null && totals.firstRipe !== null) || events.some(({ event }) => event === 'first-ripe')) return true;
+  if (!isRecorded || hasUndatedRipening(planting)) return false;
+  const isComplete = totals === null && season.hasHarvests && season.harvestsComplete;
+  return isComplete || pickingsOf(planting).length > 0 || events.length > 0 || removed !== null;
+}
