@@ -2,6 +2,7 @@ import { addresses, wordsOf } from '../../src/terms/addresses.ts';
 import { ratingModel, ratingModels } from '../../src/analyse/traitsSeen.ts';
 import type { JSX } from 'preact';
 import type { SeasonSeen, VarietySeen } from '../../src/analyse/seen.ts';
+import { isLine } from '../../src/terms/trial.ts';
 import type { Variety } from '../../src/terms/trial.ts';
 import { Advice } from '../advice.tsx';
 import type { Page, SiteContent } from '../content.ts';
@@ -55,7 +56,7 @@ function cautionsOf({ seasons, writing, trial }: SiteContent, variety: Variety):
       return estimate !== null && estimate > heat.from + 0.3 * (heat.to - heat.from);
     });
   const isClaimedHot = (variety.claimHeat?.[0] ?? 0) >= 2500 || (variety.claimHeat?.[1] ?? 0) >= 2500;
-  const isUnknownCross = variety.kind === 'line' && (variety.mother === null || variety.father === null);
+  const isUnknownCross = isLine(variety) && (variety.mother === null || variety.father === null);
   return [...(isRatedHot || isClaimedHot ? [say.hotCaution] : []), ...(isUnknownCross ? [say.crossCaution] : [])];
 }
 

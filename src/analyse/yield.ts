@@ -1,5 +1,5 @@
 import { isTooManyUnweighed, pickingsOf, pickRecord, totalsOf } from '../terms/record.ts';
-import type { Picked } from '../terms/record.ts';
+import type { Picked } from '../terms/picked.ts';
 import type { Planting, Season } from '../terms/trial.ts';
 
 /** Yield of a planting over the season, whole planting. */

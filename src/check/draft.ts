@@ -1,6 +1,6 @@
 import { plantingId } from '../terms/ids.ts';
 import type { Day } from '../terms/day.ts';
-import type { Picked, Picking, PlantingRecord } from '../terms/record.ts';
+import type { Picked, Picking, PlantingRecord } from '../terms/picked.ts';
 import type { Planting, PlantingEvent } from '../terms/trial.ts';
 
 /** Numbers kept of one row: day, twice its line and 1 for green fruit, fruits, grams, culls by number and weight. */

@@ -1,5 +1,6 @@
 import type { SeasonSeen } from '../analyse/seen.ts';
 import type { ClassSettings } from '../terms/settings.ts';
+import { isLine } from '../terms/trial.ts';
 import type { Trial, Variety } from '../terms/trial.ts';
 
 /** Why a variety that was grown is no candidate for a spot. */
@@ -15,9 +16,8 @@ function parentsOfGrown(trial: Trial, seasons: readonly SeasonSeen[]): ReadonlyS
     if (!grown.has(id)) continue;
     if (mother !== null) parents.add(mother);
     if (father !== null) parents.add(father);
-    const season = from === null ? undefined : seasons.find((seen) => seen.season.year === from.season);
-    const planting = season?.season.plantings.find((own) => own.id.toLowerCase() === from!.planting.toLowerCase());
-    if (planting && planting.variety !== id) parents.add(planting.variety);
+    const isPast = from !== null && seasons.some(({ season }) => season.year === from.season);
+    if (isPast && from.variety !== null && from.variety !== id) parents.add(from.variety);
   }
   return parents;
 }
@@ -44,10 +44,9 @@ export function candidatesOf(
     .filter(({ id, classId }) => classId === own.id && grown.has(id))
     .toSorted((a, b) => (a.id < b.id ? -1 : 1))
     .map((variety) => {
-      const isLine = variety.kind === 'line';
       if (isRetired(variety)) return { variety, excluded: 'retired' };
-      if (isLine && parents.has(variety.id)) return { variety, excluded: 'followed-by-descendant' };
-      const isEarly = isLine && (variety.generation ?? 0) < FIXED_FROM && !own.linesCompete;
+      if (isLine(variety) && parents.has(variety.id)) return { variety, excluded: 'followed-by-descendant' };
+      const isEarly = isLine(variety) && (variety.generation ?? 0) < FIXED_FROM && !own.linesCompete;
       return { variety, excluded: isEarly ? 'early-line' : null };
     });
 }

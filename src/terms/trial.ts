@@ -2,19 +2,29 @@ import type { Day } from './day.ts';
 import { classKey } from './ids.ts';
 import type { ClassId, PlantingId, SeasonKey, VarietyId } from './ids.ts';
 import type { Place } from './place.ts';
-import type { PlantingRecord } from './record.ts';
+import type { PlantingRecord } from './picked.ts';
 import type { Settings } from './settings.ts';
 
-export interface Variety {
+/** The plant that seed was saved from. */
+export interface SeedPlant {
+  readonly season: number;
+  readonly planting: PlantingId;
+  /** What grew there; null where no such planting is recorded, or until `check` has read the season. */
+  readonly variety: VarietyId | null;
+}
+
+/** What is registered of a variety of either kind. */
+interface Registered {
   readonly id: VarietyId;
   readonly name: string;
   readonly classId: ClassId;
   readonly species: string | null;
-  readonly kind: 'open-pollinated' | 'hybrid' | 'line' | 'unknown';
+  /** Filial generation: 1 of an F1. */
   readonly generation: number | null;
+  /** Null where unknown. */
   readonly mother: VarietyId | null;
   readonly father: VarietyId | null;
-  readonly from: { readonly season: number; readonly planting: PlantingId } | null;
+  readonly from: SeedPlant | null;
   readonly source: string | null;
   readonly firstGrown: number | null;
   /** Year from which it is no longer a candidate; true for "yes". */
@@ -31,6 +41,20 @@ export interface Variety {
   readonly unknownColumns: ReadonlyMap<string, string>;
   readonly place: Place;
 }
+
+/** A variety as it is bought or kept: its plants are alike. */
+export interface Cultivar extends Registered {
+  readonly kind: 'open-pollinated' | 'hybrid' | 'unknown';
+}
+
+/** Descendants of a cross, which may still vary from plant to plant. */
+export interface Line extends Registered {
+  readonly kind: 'line';
+}
+
+export type Variety = Cultivar | Line;
+
+export const isLine = (variety: Variety): variety is Line => variety.kind === 'line';
 
 export type Cause = 'season-end' | 'frost' | 'disease' | 'pest' | 'weak' | 'accident' | 'other';
 export type StandsIn = 'ground' | 'bed' | 'pot' | 'bag';

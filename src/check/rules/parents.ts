@@ -1,11 +1,12 @@
 import type { VarietyId } from '../../terms/ids.ts';
 import { foldId, nearestName } from '../../terms/names.ts';
+import { isLine } from '../../terms/trial.ts';
 import type { Season, Variety } from '../../terms/trial.ts';
 import type { CheckContext } from '../context.ts';
 import type { VarietyRegistry } from '../registry.ts';
 
 /** Variety of the planting that a line's seed was saved from; null where it is unknown. */
-function seedParent(variety: Variety, seasons: readonly Season[]): string | null {
+function seedParent(variety: Variety, seasons: readonly Season[]): VarietyId | null {
   const { from } = variety;
   if (!from) return null;
   const season = seasons.find(({ year }) => year === from.season);
@@ -15,12 +16,13 @@ function seedParent(variety: Variety, seasons: readonly Season[]): string | null
 
 function reportFrom(
   variety: Variety,
+  grewThere: VarietyId | null,
   seasons: readonly Season[],
   registry: VarietyRegistry,
   { log }: CheckContext,
 ): void {
   if (!variety.from) return;
-  const parent = registry.find(seedParent(variety, seasons) ?? '');
+  const parent = registry.find(grewThere ?? '');
   const found = `${variety.from.season}/${variety.from.planting}`;
   if (!parent) {
     const season = seasons.find(({ year }) => year === variety.from!.season);
@@ -54,14 +56,14 @@ export function checkParents(
       return null;
     };
     const [mother, father] = [resolve(variety.mother), resolve(variety.father)];
-    reportFrom(variety, seasons, registry, context);
-    if (variety.kind === 'line' && variety.generation === null)
-      log.add('line-without-generation', variety.place, variety.id);
+    const grewThere = seedParent(variety, seasons);
+    reportFrom(variety, grewThere, seasons, registry, context);
+    if (isLine(variety) && variety.generation === null) log.add('line-without-generation', variety.place, variety.id);
     parents.set(
       variety.id,
-      [mother, father, seedParent(variety, seasons)].filter((id) => id !== null),
+      [mother, father, grewThere].filter((id) => id !== null),
     );
-    return { ...variety, mother, father };
+    return { ...variety, mother, father, from: variety.from && { ...variety.from, variety: grewThere } };
   });
   for (const variety of named) {
     const loop = loopFrom(variety.id, parents);

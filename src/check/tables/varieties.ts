@@ -159,7 +159,7 @@ function varietyOf(row: Row, context: CheckContext): Variety | null {
     generation: generationIn(row, context),
     mother: parentIn(row, 'mother'),
     father: parentIn(row, 'father'),
-    from: seedFrom ? { season: Number(seedFrom[1]), planting: plantingId(seedFrom[2]!) } : null,
+    from: seedFrom ? { season: Number(seedFrom[1]), planting: plantingId(seedFrom[2]!), variety: null } : null,
     source: textIn(row, 'source'),
     firstGrown: yearIn(row, 'first_grown', context),
     retired: retiredIn(row, context),
