@@ -8,7 +8,7 @@ import type { Trial } from '../terms/trial.ts';
 import { publishedTasters } from './people.ts';
 import { seasonTraits } from './results.ts';
 import { traitFacts } from '../terms/traits.ts';
-import type { PublishedFigure } from './results.ts';
+import type { Figure } from './publication/schema.ts';
 import { wordsFor } from './words/catalogue.ts';
 import type { Words } from './words/english.ts';
 
@@ -36,7 +36,7 @@ function named(columns: readonly string[], say: DataWords): Download['columns'] 
 }
 
 /** Figures as rows of a table: the days to first ripe fruit are two, the median seen and the model's. */
-function tabled(traits: ReturnType<typeof seasonTraits>): readonly (readonly [string, PublishedFigure])[] {
+function tabled(traits: ReturnType<typeof seasonTraits>): readonly (readonly [string, Figure])[] {
   return Object.entries(traits).flatMap(([trait, figure]) => {
     const { model, unit } = figure;
     return model ? [[trait, figure] as const, [trait, { unit, ...model }] as const] : [[trait, figure] as const];

@@ -6,45 +6,30 @@ import type { Estimate } from '../terms/estimate.ts';
 import type { Trial } from '../terms/trial.ts';
 import type { PlantModel } from '../analyse/plantTypes.ts';
 import { nextSeasonDocument } from './nextSeason/document.ts';
+import type { ComparisonDocument, Figure, PlantingDocument, Results } from './publication/schema.ts';
 import type { AdviceSource } from './nextSeason/source.ts';
 import { traitFacts } from '../terms/traits.ts';
 
+type ByClass = 'letters' | 'against_check' | 'new_against_returning';
+
 const METHODS = { gamma: 'quasi-gamma', poisson: 'quasi-poisson', gaussian: 'least-squares' } as const;
 
-function figures({
-  n,
-  estimate,
-  low,
-  high,
-  reason,
-}: Estimate): Pick<PublishedFigure, 'n' | 'estimate' | 'low' | 'high' | 'reason'> {
+function figures({ n, estimate, low, high, reason }: Estimate): {
+  readonly n: number;
+  readonly estimate: number | null;
+  readonly low: number | null;
+  readonly high: number | null;
+  readonly reason?: string;
+} {
   return { n, estimate, low, high, ...(reason === null ? {} : { reason }) };
 }
 
-/** A figure as results.json and the downloads give it; `median` in the place of `estimate` for first_ripe. */
-export interface PublishedFigure {
-  readonly unit: string;
-  readonly n: number;
-  readonly estimate?: number | null;
-  readonly median?: number | null;
-  readonly low: number | null;
-  readonly high: number | null;
-  readonly method: string;
-  readonly reason?: string;
-  readonly tasters?: number;
-  readonly ripe?: number;
-  readonly unripe?: number;
-  readonly k?: number;
-  readonly model?: Omit<PublishedFigure, 'unit'> | null;
-  readonly degree_days?: Record<string, unknown> | null;
-}
-
-function modelFigure(estimate: Estimate | undefined): Omit<PublishedFigure, 'unit'> | null {
+function modelFigure(estimate: Estimate | undefined): NonNullable<Figure['model']> | null {
   if (!estimate || estimate.estimate === null) return null;
   return { ...figures(estimate), method: 'aft-lognormal' };
 }
 
-function degreeDayFigure(own: VarietySeen, { settings }: Trial): Record<string, unknown> | null {
+function degreeDayFigure(own: VarietySeen, { settings }: Trial): NonNullable<Figure['degree_days']> | null {
   if (!own.ripeningDegreeDays) return null;
   const { estimate, low, high } = own.ripeningDegreeDays.median;
   const { baseC, capC, method } = settings.degreeDays;
@@ -52,13 +37,9 @@ function degreeDayFigure(own: VarietySeen, { settings }: Trial): Record<string, 
 }
 
 /** Every figure of a variety's season by trait. */
-export function seasonTraits(
-  seen: SeasonSeen,
-  own: VarietySeen,
-  trial: Trial,
-): Readonly<Record<string, PublishedFigure>> {
+export function seasonTraits(seen: SeasonSeen, own: VarietySeen, trial: Trial): Readonly<Record<string, Figure>> {
   const { id } = own.variety;
-  const traits: Record<string, PublishedFigure> = {};
+  const traits: Record<string, Figure> = {};
   for (const [key, model] of plantModels(seen)) {
     const estimate = model.estimates.get(id);
     if (estimate)
@@ -111,12 +92,12 @@ function cullsOf(seen: SeasonSeen, own: VarietySeen): { fruits: number; weight: 
 }
 
 /** The dispersion of each class where it is not one for all. */
-function dispersionsOf({ scales, dispersion }: PlantModel): Record<string, unknown> {
+function dispersionsOf({ scales, dispersion }: PlantModel): Pick<ComparisonDocument, 'dispersion_by_class'> {
   if (dispersion === null || !scales) return {};
   return { dispersion_by_class: Object.fromEntries([...scales].map(([id, scale]) => [id, dispersion * scale])) };
 }
 
-function comparison(model: PlantModel): Record<string, unknown> {
+function comparison(model: PlantModel): Omit<ComparisonDocument, ByClass> {
   return {
     method: METHODS[model.family],
     scale: model.family === 'gaussian' ? 'difference' : 'ratio',
@@ -133,7 +114,11 @@ function comparison(model: PlantModel): Record<string, unknown> {
 }
 
 /** Letters, comparisons with the check variety, new against returning, of one trait. */
-function classComparisons(seen: SeasonSeen, compared: SeasonComparisons, key: string): Record<string, unknown> {
+function classComparisons(
+  seen: SeasonSeen,
+  compared: SeasonComparisons,
+  key: string,
+): Pick<ComparisonDocument, ByClass> {
   const byClass = [...(compared.get(key) ?? [])];
   const letters: Record<string, string | null> = {};
   for (const { variety } of seen.varieties) letters[variety.id] = null;
@@ -152,8 +137,8 @@ function classComparisons(seen: SeasonSeen, compared: SeasonComparisons, key: st
   };
 }
 
-function comparisonsOf(seen: SeasonSeen, compared: SeasonComparisons): Record<string, unknown> {
-  const all: Record<string, unknown> = {};
+function comparisonsOf(seen: SeasonSeen, compared: SeasonComparisons): Results['seasons'][number]['comparisons'] {
+  const all: Record<string, ComparisonDocument> = {};
   for (const [key, model] of plantModels(seen))
     all[key] = { ...comparison(model), ...classComparisons(seen, compared, key) };
   const ripening = ripeningModel(seen);
@@ -187,7 +172,7 @@ function comparisonsOf(seen: SeasonSeen, compared: SeasonComparisons): Record<st
   return all;
 }
 
-function plantingsOf(seen: SeasonSeen): readonly unknown[] {
+function plantingsOf(seen: SeasonSeen): readonly PlantingDocument[] {
   const ripe = new Map(ripenings(seen).map((own) => [own.unit.id, own.ripe]));
   const units = new Map([...seen.season.yieldUnits, ...seen.season.ripeningUnits].map((unit) => [unit.id, unit]));
   return [...units.values()].map((unit) => {
@@ -211,7 +196,7 @@ export function resultsDocument(
   trial: Trial,
   seasons: readonly { readonly seen: SeasonSeen; readonly compared: SeasonComparisons }[],
   advice: AdviceSource | null,
-): Record<string, unknown> {
+): Results {
   return {
     format: 'keeprow-results/1',
     trial: { title: trial.settings.title, interval: trial.settings.interval },

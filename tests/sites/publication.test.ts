@@ -30,6 +30,24 @@ function write(folder: string, files: Readonly<Record<string, string>>): string 
   return folder;
 }
 
+interface Schema {
+  readonly type?: string;
+  readonly description?: string;
+  readonly 'x-unit'?: string;
+  readonly properties?: Readonly<Record<string, Schema>>;
+  readonly additionalProperties?: Schema | boolean;
+  readonly items?: Schema;
+  readonly anyOf?: readonly Schema[];
+}
+
+/** The schema without room for fields that it does not name. */
+function closed(value: unknown): unknown {
+  if (Array.isArray(value)) return value.map(closed);
+  if (value === null || typeof value !== 'object') return value;
+  const own = Object.fromEntries(Object.entries(value).map(([key, deeper]) => [key, closed(deeper)]));
+  return 'properties' in own && own['type'] === 'object' ? { ...own, additionalProperties: false } : own;
+}
+
 describe('what the demo publishes', () => {
   let folder: string;
   let site: string;
@@ -41,10 +59,27 @@ describe('what the demo publishes', () => {
   });
   const text = (path: string): string => readFileSync(join(site, path), 'utf8');
 
-  it('has results that fit their schema', () => {
-    const validate = new Ajv2020({ allErrors: true }).compile(JSON.parse(text('results.schema.json')) as object);
+  it('has results that fit their schema, and no field that it does not name', () => {
+    const schema = closed(JSON.parse(text('results.schema.json'))) as object;
+    const validate = new Ajv2020({ allErrors: true, strict: false }).compile(schema);
     validate(JSON.parse(text('results.json')));
     expect(validate.errors ?? []).toEqual([]);
+  });
+  it('says of every field what it means, and of every number its unit', () => {
+    const silent: string[] = [];
+    const walk = (own: Schema, path: string): void => {
+      if (own.type === 'number' || own.type === 'integer' || own.anyOf?.some(({ type }) => type === 'number'))
+        if (!own['x-unit']) silent.push(`${path}: unit`);
+      for (const [key, field] of Object.entries(own.properties ?? {})) {
+        if (!field.description) silent.push(`${path}/${key}`);
+        walk(field, `${path}/${key}`);
+      }
+      for (const deeper of [own.items, typeof own.additionalProperties === 'object' ? own.additionalProperties : null])
+        if (deeper) walk(deeper, `${path}/*`);
+      for (const one of own.anyOf ?? []) if (one.properties || one.items) walk(one, path);
+    };
+    walk(JSON.parse(text('results.schema.json')) as Schema, '');
+    expect(silent).toEqual([]);
   });
   it('has tables described column by column, twice', () => {
     const packaged = JSON.parse(text('datapackage.json')) as {

@@ -1,6 +1,7 @@
 import type { VarietyAdvice } from '../../decide/adviseVariety.ts';
 import type { ClassOutcome } from '../../decide/nextSeason.ts';
 import { traitFacts } from '../../terms/traits.ts';
+import type { AdvisedDocument, ClassAdviceDocument, NextSeasonDocument } from '../publication/schemaAdvice.ts';
 import { plainUnits } from '../units.ts';
 import { expectedIn } from './source.ts';
 import type { AdviceSource } from './source.ts';
@@ -23,7 +24,7 @@ function expectedDocument({ next, trial }: AdviceSource, classId: string, trait:
   };
 }
 
-function varietyDocument(source: AdviceSource, outcome: ClassOutcome, own: VarietyAdvice): Record<string, unknown> {
+function varietyDocument(source: AdviceSource, outcome: ClassOutcome, own: VarietyAdvice): AdvisedDocument {
   const { classId, basis, case: made } = outcome;
   return {
     variety: own.variety,
@@ -46,7 +47,7 @@ function varietyDocument(source: AdviceSource, outcome: ClassOutcome, own: Varie
   };
 }
 
-function classDocument(source: AdviceSource, outcome: ClassOutcome): Record<string, unknown> {
+function classDocument(source: AdviceSource, outcome: ClassOutcome): ClassAdviceDocument {
   const { advice, classId } = outcome;
   const winter = source.winters.find((own) => own.classId === classId);
   return {
@@ -73,7 +74,7 @@ function classDocument(source: AdviceSource, outcome: ClassOutcome): Record<stri
 }
 
 /** `next_season` of results.json. */
-export function nextSeasonDocument(source: AdviceSource): Record<string, unknown> {
+export function nextSeasonDocument(source: AdviceSource): NextSeasonDocument {
   const { next, trial } = source;
   return {
     season: next.season,

@@ -1,107 +1,172 @@
-const number = { type: 'number' };
-const orNull = (type: object): object => ({ anyOf: [type, { type: 'null' }] });
-const text = { type: 'string' };
-const whole = { type: 'integer', minimum: 0 };
-const fraction = { type: 'number', minimum: 0, maximum: 1 };
-const map = (values: object): object => ({ type: 'object', additionalProperties: values });
-const object = (properties: Record<string, object>, required = Object.keys(properties)): object => ({
-  type: 'object',
-  properties,
-  required,
+import { fraction, list, map, number, object, oneOf, optional, orNull, text, whole } from './fields.ts';
+import type { Of } from './fields.ts';
+import { nextSeason } from './schemaAdvice.ts';
+import { UNIT, variety } from './schemaWords.ts';
+
+const SCALE = 'a ratio or a difference in the unit of the trait, as `scale` says';
+
+const low = (unit: string) => orNull(number('Lower limit of the interval; null where there is none', unit));
+const high = (unit: string) => orNull(number('Upper limit of the interval; null where there is none', unit));
+const n = whole('Units that the figure rests on: plantings, or scores', 'units');
+
+const share = object('k of n with its interval (Wilson)', {
+  k: number('Those for which it is so', 'plants, seeds or people'),
+  n: number('Those asked or counted', 'plants, seeds or people'),
+  low: low('fraction'),
+  high: high('fraction'),
 });
-const list = (items: object): object => ({ type: 'array', items });
 
-const figure = object(
-  {
-    unit: text,
-    n: whole,
-    estimate: orNull(number),
-    median: orNull(number),
-    low: orNull(number),
-    high: orNull(number),
-    method: text,
-  },
-  ['unit', 'n', 'low', 'high', 'method'],
-);
-
-const variety = object(
-  {
-    variety: text,
-    name: text,
-    class: text,
-    status: { enum: ['new', 'returning'] },
-    plants_set_out: whole,
-    plantings: whole,
-    plantings_excluded: whole,
-    shares: map(object({ k: number, n: number, low: orNull(fraction), high: orNull(fraction) })),
-    traits: map(figure),
-  },
-  ['variety', 'name', 'class', 'status', 'plants_set_out', 'plantings', 'plantings_excluded', 'shares', 'traits'],
-);
-
-const contrast = object({ estimate: number, low: orNull(number), high: orNull(number), p: fraction });
-
-const comparison = object(
-  {
-    method: text,
-    scale: { enum: ['ratio', 'difference'] },
-    residual_df: { type: 'integer' },
-    dispersion: orNull(number),
-    dispersion_by_class: map(number),
-    layout: map({ enum: ['together', 'spread'] }),
-    cv_percent: orNull(number),
-    f: map(orNull(object({ value: number, df1: number, df2: number, p: fraction }))),
-    lsd: map(orNull(number)),
-    letters: map(orNull(text)),
-    kendall_w: orNull(fraction),
-    against_check: map(orNull(object({ check_variety: text, varieties: list(contrast) }))),
-    new_against_returning: map(orNull(contrast)),
-  },
-  ['method', 'scale', 'residual_df', 'letters', 'against_check', 'new_against_returning'],
-);
-
-const advised = object(
-  {
-    variety: text,
-    verdict: { enum: ['keep', 'drop', 'no-room', 'try-again'] },
-    share: fraction,
-    above_bar: fraction,
-    expected: map(
-      object({
-        estimate: number,
-        low: orNull(number),
-        high: orNull(number),
-        unit: text,
-        assumed_se: { type: 'boolean' },
+const figure = object('What was seen of a trait', {
+  unit: text('Unit of the figures'),
+  n,
+  estimate: optional(orNull(number('Best estimate; null where there is none', UNIT))),
+  median: optional(orNull(number('First ripe fruit: the Kaplan-Meier median', 'd'))),
+  low: low(UNIT),
+  high: high(UNIT),
+  method: text('Method of the estimate, named on the methods page'),
+  reason: optional(text('Why there is no estimate, or no interval')),
+  tasters: optional(whole('People who scored', 'people')),
+  ripe: optional(whole('Plantings with ripe fruit', 'plantings')),
+  unripe: optional(whole('Plantings without', 'plantings')),
+  k: optional(number('Answers: those who said yes', 'people')),
+  model: optional(
+    orNull(
+      object('First ripe fruit by the log-normal model, beside the median', {
+        n,
+        estimate: orNull(number('Median of a typical planting', 'd')),
+        low: low('d'),
+        high: high('d'),
+        method: text('Method of the estimate'),
+        reason: optional(text('Why there is no interval')),
       }),
     ),
-    reasons: list(object({ trait: text, effect: number, text })),
-  },
-  ['variety', 'verdict', 'share', 'above_bar', 'expected', 'reasons'],
-);
-
-const nextSeason = object({
-  season: whole,
-  simulations: whole,
-  spread: map(object({ between_varieties: number, variety_by_season: number })),
-  classes: map(object({ spots: whole, list: list(text), expected_right: number, varieties: list(advised) })),
+  ),
+  degree_days: optional(
+    orNull(
+      object('The median on the clock of degree days', {
+        median: orNull(number('Degree days to the first ripe fruit', '°C d')),
+        low: low('°C d'),
+        high: high('°C d'),
+        base_c: number('Below this it is too cold to count', '°C'),
+        cap_c: orNull(number('Above this it counts no more; null without a cap', '°C')),
+        method: number('How a day is counted, 1 or 2, as the methods page names them', 'number of the method'),
+      }),
+    ),
+  ),
 });
+
+const seen = object('A variety in the season', {
+  variety,
+  name: text('Its name'),
+  class: text('Key of its class'),
+  status: oneOf('Whether it was grown in an earlier season', ['new', 'returning']),
+  plants_set_out: whole('Plants set out, accidents too', 'plants'),
+  plantings: whole('Plantings set out', 'plantings'),
+  plantings_excluded: whole('Plantings lost by accident, left out of the yields', 'plantings'),
+  shares: object('Shares of seeds and plants', {
+    germinated: optional(share),
+    cropped: optional(share),
+    ripe_by_end: optional(share),
+    off_type: optional(share),
+    hot: optional(share),
+  }),
+  culls: orNull(
+    object('Unusable fruit; null where none was recorded', {
+      fruits: number('Unusable fruits', 'fruits/plant'),
+      weight: number('Their weight', 'g/plant'),
+    }),
+  ),
+  traits: map('Figures by trait', figure),
+});
+
+const planting = object('A planting, or plantings recorded together', {
+  planting: text('Its id'),
+  variety,
+  plants: whole('Plants set out', 'plants'),
+  traits: object('Its own values', {
+    yield: orNull(number('Usable weight', 'g/plant')),
+    fruits: orNull(number('Usable fruits', 'fruits/plant')),
+    first_ripe: orNull(number('Days to its first ripe fruit; null where it never ripened, or when is not known', 'd')),
+  }),
+});
+
+const p = fraction('Probability of a difference as large by chance, adjusted for all comparisons of its kind');
+const contrast = {
+  estimate: number('The difference', SCALE),
+  low: low(SCALE),
+  high: high(SCALE),
+  p,
+};
+
+const comparison = object('The varieties of a season compared in one trait', {
+  method: text('Method of the model'),
+  scale: oneOf('Whether differences are ratios', ['ratio', 'difference']),
+  residual_df: number('Degrees of freedom of the error', 'degrees of freedom'),
+  dispersion: orNull(number('Dispersion, or the variance of the error', 'squared working scale')),
+  dispersion_by_class: optional(map('Dispersion by class', number('Its dispersion', 'squared working scale'))),
+  cv_percent: orNull(number('Coefficient of variation between plants of a variety', 'per cent')),
+  layout: optional(map('How plants of a variety stood, by class', oneOf('Layout', ['together', 'spread']))),
+  blocks: optional(oneOf('What stands for likeness of place in the model', ['block', 'stands-in', 'none'])),
+  f: optional(
+    map(
+      'Test of equal varieties, by class',
+      orNull(
+        object('F test', {
+          value: number('F', 'ratio of variances'),
+          df1: number('Degrees of freedom of the varieties', 'degrees of freedom'),
+          df2: number('Degrees of freedom of the error', 'degrees of freedom'),
+          p: fraction('Probability of an F as large by chance'),
+        }),
+      ),
+    ),
+  ),
+  lsd: optional(
+    map(
+      'Least significant difference by class; scale `difference` with equal replication only',
+      orNull(number('LSD', UNIT)),
+    ),
+  ),
+  kendall_w: orNull(fraction('Agreement of the tasters: 0 none, 1 all alike; ratings only')),
+  letters: map('Letters of the varieties: two with one in common are not separated', orNull(text('Letters'))),
+  against_check: map(
+    'Every variety against the check of its class (Dunnett)',
+    orNull(
+      object('Comparisons of a class', {
+        check_variety: variety,
+        varieties: list('Every other variety', object('A comparison', { variety, ...contrast })),
+      }),
+    ),
+  ),
+  new_against_returning: map(
+    'New varieties against returning ones, by class',
+    orNull(object('A comparison', contrast)),
+  ),
+});
+
+const results = object('Figures of a variety trial', {
+  format: oneOf('Name and version of this format', ['keeprow-results/1']),
+  trial: object('The trial', { title: text('Its title'), interval: fraction('Level of every interval') }),
+  seasons: list(
+    'Seasons, oldest first',
+    object('A season', {
+      season: whole('Year', 'year'),
+      varieties: list('Varieties grown', seen),
+      plantings: list('Plantings', planting),
+      comparisons: map('Comparisons by trait', comparison),
+    }),
+  ),
+  next_season: orNull(nextSeason),
+});
+
+/** results.json as it is written. */
+export type Results = Of<typeof results>;
+export type Figure = Of<typeof figure>;
+export type ComparisonDocument = Of<typeof comparison>;
+export type PlantingDocument = Of<typeof planting>;
 
 /** JSON Schema of results.json. @source JSON Schema, draft 2020-12 */
 export const resultsSchema = {
   $schema: 'https://json-schema.org/draft/2020-12/schema',
   title: 'keeprow-results/1',
-  ...object({
-    format: { const: 'keeprow-results/1' },
-    trial: object({ title: text, interval: fraction }),
-    seasons: list(
-      object({
-        season: whole,
-        varieties: list(variety),
-        plantings: list(object({ planting: text, variety: text, traits: map(orNull(number)) })),
-        comparisons: map(comparison),
-      }),
-    ),
-    next_season: orNull(nextSeason),
-  }),
+  ...results.schema,
 };
