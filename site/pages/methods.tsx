@@ -1,3 +1,4 @@
+import { formulasOf } from '../../src/present/words/formulas.ts';
 import { addresses } from '../../src/terms/addresses.ts';
 import type { JSX } from 'preact';
 import { coverageRows } from '../../src/present/words/coverage.ts';
@@ -48,6 +49,7 @@ function Kept({ say: { kept } }: Say): JSX.Element {
 export function methodsPage(content: SiteContent): Page {
   const { settings } = content.trial;
   const { methods: say } = content.writing.words;
+  const level = `${content.writing.number(settings.interval * 100)} %`;
   const all = say.all(settings);
   const contents = [
     ...all.map(({ id, title }) => [id, title] as const),
@@ -64,13 +66,13 @@ export function methodsPage(content: SiteContent): Page {
           </li>
         ))}
       </ul>
-      {all.map(({ id, title, words, formulas, assumes, limits, source }) => (
+      {all.map(({ id, title, words, assumes, limits, source }) => (
         <section>
           <h2 id={id}>{title}</h2>
           {words.map((text) => (
             <p dangerouslySetInnerHTML={{ __html: text }} />
           ))}
-          {formulas.map((formula) => (
+          {formulasOf(id, settings, level, say.formulas).map((formula) => (
             <p class="formula" dangerouslySetInnerHTML={{ __html: formula }} />
           ))}
           <div class="rest beside">

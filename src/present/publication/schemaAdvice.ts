@@ -18,7 +18,13 @@ const expected = object('What is expected of a variety in an average season', {
       season: whole('Year', 'year'),
       value: number('Result of the season', WORKING),
       se: number('Its standard error', WORKING),
-      mark: oneOf('Where the result and its error come from', ['own', 'borrowed', 'assumed', 'nothing-picked', 'later-than']),
+      mark: oneOf('Where the result and its error come from', [
+        'own',
+        'borrowed',
+        'assumed',
+        'nothing-picked',
+        'later-than',
+      ]),
     }),
   ),
 });

@@ -20,7 +20,6 @@ function capital(text: string): string {
 
 /** Every method behind the figures, with a trial's settings in the text. */
 function methods(settings: Settings): readonly Method[] {
-  const level = `${settings.interval * 100} %`;
   const rho = settings.spotCorrelation;
   const { baseC, capC, method } = settings.degreeDays;
   return [
@@ -31,7 +30,6 @@ function methods(settings: Settings): readonly Method[] {
         'The unit of every comparison is a planting: one plant, or plants of one variety recorded together. Several pickings of a planting, several fruits measured from it, and several scores of one taster for one variety are not replicates; they are added up or averaged to their unit first.',
         'Figures here are seen: one season, these plants, nothing borrowed from other seasons.',
       ],
-      formulas: [],
       assumes: 'Plantings are alike but for variety and place.',
       limits:
         'All plants of a variety in one bed, topped beside untopped, or pots beside open ground cannot be taken apart afterwards; the season page names it where it is seen.',
@@ -48,20 +46,6 @@ function methods(settings: Settings): readonly Method[] {
           : 'This trial uses the difference scale: weighted least squares, variety + block, one fit a season over all classes.',
         `Plants side by side are alike. A planting of ${v('w')} plants has the variance below with a spot correlation ${v('ρ')} of ${rho}, a setting; where the plants of a variety stand together, the squared standard error of a variety, from the textbook’s variance, is multiplied by what its ${v('n')} plants there ask for. They stand together in a class that neither blocks nor rows and columns show apart, unless the settings say so. With ${v('ρ')} = 0 both would be the textbook’s.`,
       ],
-      formulas:
-        settings.scale === 'ratio'
-          ? [
-              `log ${v('μ', 'ij')} = ${v('variety', 'i')} + ${v('block', 'j')}`,
-              `Var(weight) = ${v('φ')} ${v('μ', '', '2')} (${v('ρ')} + (1 − ${v('ρ')}) / ${v('w')}), &nbsp; Var(fruits) = (${v('μ')} + ${v('k')} ${v('μ', '', '2')}) (${v('ρ')} + (1 − ${v('ρ')}) / ${v('w')})`,
-              `${v('k')} such that Σ (${v('y')} − ${v('μ')})<sup>2</sup> / variance = df; where ${v('φ')} ${v('μ')} does with ${v('φ')} at most 1, that is the variance of a number`,
-              `weights: ${v('φ')} = Σ (${v('y')} − ${v('μ')})<sup>2</sup> / (variance / ${v('φ')}) / df, &nbsp; CV = 100 √${v('φ')} a plant`,
-              `interval: exp( log ${v('μ')} ± ${v('t', 'df')} · se ), &nbsp; together: se<sup>2</sup> with variance / ${v('w')}, × (1 + ${v('n')}${v('ρ')} / (1 − ${v('ρ')}))`,
-            ]
-          : [
-              `${v('y', 'ij')} = ${v('variety', 'i')} + ${v('block', 'j')} + error, &nbsp; Var = ${v('σ', '', '2')} (${v('ρ')} + (1 − ${v('ρ')}) / ${v('w')})`,
-              `interval: mean ± ${v('t', 'df')} · se, &nbsp; LSD = ${v('t', 'df')} √(2 MS (${v('ρ')} + (1 − ${v('ρ')}) / ${v('w')}) / ${v('r')}), &nbsp; CV = 100 √MS / mean`,
-              `together: se<sup>2</sup> and LSD<sup>2</sup> × (1 + ${v('n')}${v('ρ')} / (1 − ${v('ρ')}))`,
-            ],
       assumes: `One spread for all varieties and classes on the scale used${settings.scale === 'ratio' ? ', for numbers one way in which it grows with their size' : ''}; blocks add up without interaction. A block enters when every planting has one and each class hangs together through them; else where plants stand (ground, bed, pot, bag) takes its place where it connects a class.`,
       limits: `With single plants of high spread the intervals are somewhat too narrow: see “How often the intervals hold” below. A variety of which nothing was picked has the estimate 0 without an interval.${settings.scale === 'difference' ? ' The LSD is printed only where replication is equal and F is significant.' : ''}`,
       source:
@@ -75,11 +59,6 @@ function methods(settings: Settings): readonly Method[] {
         'Against the check variety: Dunnett, two-sided, with the correlations that the comparisons really have. The intervals hold jointly.',
         'New against returning: the mean of the class’s new varieties less that of its returning ones, each variety counting once. It speaks of these varieties, not of new varieties in general.',
         'F: whether the varieties of the class differ at all (Wald, pooled error).',
-      ],
-      formulas: [
-        `separated: |difference| &gt; ${v('q', '')}(${level}; ${v('k')}, df) / √2 · sed`,
-        `against the check: difference ± ${v('d')}(${level}; correlations, df) · sed`,
-        `F = (${v('Lm')})′ (${v('L')} Cov ${v('L')}′)<sup>−1</sup> (${v('Lm')}) / (${v('k')} − 1)`,
       ],
       assumes: 'As for the estimates.',
       limits:
@@ -95,11 +74,6 @@ function methods(settings: Settings): readonly Method[] {
         'Median seen: Kaplan-Meier, the first day on which more than half of the plantings had ripe fruit; where exactly half had, the middle to the next of them. Its log-log limits stand in the open data; on the pages only where both exist, at 95 % from seven plantings on: from two or three plantings it cannot be told how late the median may be, and the model’s interval has to say it. “Not reached” where fewer than half ripened. Plantings lost by accident do not count among those ripe by the end.',
         'Model: log-normal accelerated failure time, a median for each variety, one spread for the season. A fruit found ripe ripened after the last look at an unripe plant, or after the look before by the season’s rhythm, whichever is later. Where plantings differ by less than the days between looks, the looks are the interval.',
       ],
-      formulas: [
-        `${v('S')}(${v('t')}) = Π (1 − ${v('d', 'i')} / ${v('n', 'i')}), &nbsp; limits: ${v('S')}(${v('t')})<sup>exp(± ${v('z')} se / log ${v('S')})</sup>`,
-        `log ${v('T')} = ${v('variety', 'i')} + ${v('σ')} ${v('ε')}; &nbsp; likelihood Φ((log ${v('R')} − ${v('m')})/${v('σ')}) − Φ((log ${v('L')} − ${v('m')})/${v('σ')})`,
-        `se × √(${v('n')} / (${v('n')} − ${v('p')})), &nbsp; ${v('t')} on ${v('n')} − ${v('p')} degrees of freedom; &nbsp; together: se<sup>2</sup> × (1 + ${v('m')}${v('ρ')} / (1 − ${v('ρ')})), ${v('m')} plants of the variety`,
-      ],
       assumes: 'The same spread of log days for all varieties; looks do not depend on ripeness.',
       limits:
         'The first ripe fruit of a planting of several plants is the earliest of theirs: larger plantings look earlier for that reason alone. A variety of which nothing ripened has no estimate.',
@@ -111,11 +85,6 @@ function methods(settings: Settings): readonly Method[] {
       title: 'Degree days',
       words: [
         `The same days on a clock of warmth: base ${baseC} °C, ${capC === null ? 'no cap' : `cap ${capC} °C`}, method ${method}. A gap of up to three days in the weather is bridged; over a longer one there are no degree days.`,
-      ],
-      formulas: [
-        method === 1
-          ? `max(0, (${v('T', 'max')} + ${v('T', 'min')}) / 2 − base), the mean capped`
-          : `(${v('T', 'max')} + ${v('T', 'min')}) / 2 − base, both temperatures first brought between base and cap`,
       ],
       assumes: 'Growth rises in a straight line between base and cap.',
       limits:
@@ -132,10 +101,6 @@ function methods(settings: Settings): readonly Method[] {
         'Kendall’s W says how far the tasters agree on the order: 1 wholly, 0 not at all; only where every taster scored every variety.',
         'A yes-no question (would you grow it again) is a share: k of n answers.',
       ],
-      formulas: [
-        `score = ${v('taster', 'j')} + ${v('variety', 'i')} + error; &nbsp; interval: mean ± ${v('t', 'df')} · se, cut to the scale`,
-        `${v('W')} = 12 ${v('S')} / (${v('m', '', '2')}(${v('n', '', '3')} − ${v('n')}) − ${v('m')} Σ(${v('t', '', '3')} − ${v('t')}))`,
-      ],
       assumes: 'Steps of the scale are about equal; tasters differ in generosity, not in order.',
       limits:
         'The interval is for these tasters, not for people at large: with three tasters a 95 % interval holds what people at large would say in about 84 of 100. Not separated by eight tasters is the usual outcome.',
@@ -148,9 +113,6 @@ function methods(settings: Settings): readonly Method[] {
       words: [
         'Fruits of one planting are averaged to the planting; then variety + block by least squares. Where a fruit was measured under its variety’s name only, the variety counts as one unit.',
       ],
-      formulas: [
-        `mean ± ${v('t', 'df')} · se, &nbsp; together: se<sup>2</sup> × (1 + ${v('n')}${v('ρ')} / (1 − ${v('ρ')}))`,
-      ],
       assumes: 'One spread for all varieties of a class; between classes it goes with the class’s mean.',
       limits: 'Fruits of one plant are not replicates: n counts plantings.',
       source: 'Gomez & Gomez (1984) ch. 2',
@@ -160,9 +122,6 @@ function methods(settings: Settings): readonly Method[] {
       title: 'Shares',
       words: [
         'Germinated, cropped at all, ripe by the end, off-type, unexpectedly hot: always k of n. For cropped and ripe only plantings of a single plant count.',
-      ],
-      formulas: [
-        `(${v('k')} + ${v('z', '', '2')}/2 ± ${v('z')} √(${v('k')}(${v('n')} − ${v('k')})/${v('n')} + ${v('z', '', '2')}/4)) / (${v('n')} + ${v('z', '', '2')})`,
       ],
       assumes: 'Seeds and plants are independent of each other.',
       limits: '4 of 10 means anything from 17 to 69 % (95 %).',
@@ -174,7 +133,6 @@ function methods(settings: Settings): readonly Method[] {
       words: [
         'The claimed days or size against the interval seen: as claimed where the whole interval lies within the claim or at most a tenth beyond it (common practice, no source); else outside where the whole interval is; else not enough to tell. Claimed heat is in Scoville units of dry fruit, which tasters’ points cannot be turned into.',
       ],
-      formulas: [],
       assumes: 'The claim is meant for conditions like these.',
       limits: 'Sixteen Scoville units to a part per million of capsaicinoids is the usual conversion of laboratories.',
       source:
@@ -185,9 +143,6 @@ function methods(settings: Settings): readonly Method[] {
       title: 'What this trial could have seen',
       words: [
         'The difference that two varieties with the class’s median number of plantings must show to be separated (two-sided, by themselves) in four of five such seasons.',
-      ],
-      formulas: [
-        `power = E<sub>s</sub>[ Φ(${v('δ')} − ${v('t')}${v('s')}) + Φ(−${v('δ')} − ${v('t')}${v('s')}) ] = 0.8, &nbsp; df · ${v('s', '', '2')} chi-square`,
       ],
       assumes: 'The season’s spread is the true one.',
       limits: 'Letters ask for more than this, since they guard all pairs at once.',
@@ -201,12 +156,6 @@ function methods(settings: Settings): readonly Method[] {
         'A variety’s part is pulled toward its class: the further, the fewer its plants and seasons and the more one variety changes from season to season. How far is printed with every expected value.',
         'Yield and fruits enter as the ratio scale has them, whichever scale the season’s tables use. Yield, fruits and days work on logarithms, ratings and measures as they are, shares from 0 to 1. A yield of nothing enters as the log of half the smallest planting of the class, with a margin as wide as its distance from the class, unless the class gave nothing at all, which tells its varieties from nothing; a variety that never ripened as later than the season’s end, with the spread of the season.',
         'The expected value is the variety’s in an average season, its interval a prediction: the change from season to season is in it. Good and bad years as such are not.',
-      ],
-      formulas: [
-        `${v('θ', 'is')} = ${v('m', 'cs')} + ${v('v', 'i')} + ${v('w', 'is')} + ${v('e', 'is')}, &nbsp; ${v('v')} ~ N(0, ${v('σ', 'v', '2')}), ${v('w')} ~ N(0, ${v('σ', 'w', '2')}), ${v('e')} ~ N(0, se<sup>2</sup>)`,
-        `se<sup>2</sup> × df / (df − 2); &nbsp; ${v('m')} flat; &nbsp; ${v('σ', 'v')} ~ half-normal(${v('A')}), ${v('σ', 'w')} ~ half-normal(√((0.6 ${v('σ', 'v')})<sup>2</sup> + (${v('A')}/10)<sup>2</sup>))`,
-        `given ${v('σ', 'v')}, ${v('σ', 'w')}: ${v('v', 'i')} = ${v('h', 'i')} × weighted mean of (${v('θ', 'is')} − ${v('m', 'cs')}), &nbsp; ${v('h', 'i')} = ${v('σ', 'v', '2')}${v('a', 'i')} / (1 + ${v('σ', 'v', '2')}${v('a', 'i')}), &nbsp; ${v('a', 'i')} = Σ 1 / (se<sup>2</sup> + ${v('σ', 'w', '2')})`,
-        `${v('A')}: 0.5 on logarithms, a quarter of the scale for ratings, 0.25 for shares, the SD of the variety means for measures`,
       ],
       assumes:
         'Varieties and seasons deviate as normal distributions do, with the same two spreads in all classes; a season known only from totals is as good as its standard error says.',
@@ -227,11 +176,6 @@ function methods(settings: Settings): readonly Method[] {
         'A limit that must not be missed fails a drawn season in which it is missed. On a trait never recorded for a variety it counts as not tested: not failed, but no keep. Where fruit was counted, the count alone decides, whatever the scores say: the upper Wilson limit of k of n has to keep the limit; a limit on heat itself lets one minus “keep from” of the fruit be hot.',
         'What one more season would settle: the score above what earns a spot is taken as normal, and another season with so many plants, standing as the class stood last, narrows the variety’s own part of it.',
         'Last winter’s advice: the same rule on the seasons before the last, judged by what the last one showed.',
-      ],
-      formulas: [
-        `points = 100 (value − bad) / (good − bad), cut to 0 and 100; &nbsp; score = Σ weight · points / Σ weight`,
-        `share = seasons in which it earns a spot / seasons drawn`,
-        `settled: Φ((${v('μ')} − ${v('z', 'keep')} ${v('τ', '1')}) / ${v('δ')}) + Φ((${v('z', 'drop')} ${v('τ', '1')} − ${v('μ')}) / ${v('δ')}), &nbsp; ${v('δ', '', '2')} = ${v('τ', '', '2')} − ${v('τ', '1', '2')}`,
       ],
       assumes:
         'Given the records, traits are independent of one another: how much that matters is in the table “Whether the shares keep their word”.',
@@ -1403,6 +1347,65 @@ export const english = {
   methods: {
     title: 'Methods',
     all: methods,
+    formulas: {
+      variety: 'variety',
+      block: 'block',
+      weight: 'weight',
+      fruits: 'fruits',
+      'such that': 'such that',
+      variance: 'variance',
+      where: 'where',
+      'does with': 'does with',
+      'at most 1, that is the variance of a number': 'at most 1, that is the variance of a number',
+      weights: 'weights',
+      CV: 'CV',
+      'a plant': 'a plant',
+      interval: 'interval',
+      together: 'together',
+      with: 'with',
+      error: 'error',
+      mean: 'mean',
+      LSD: 'LSD',
+      MS: 'MS',
+      and: 'and',
+      separated: 'separated',
+      difference: 'difference',
+      'against the check': 'against the check',
+      correlations: 'correlations',
+      limits: 'limits',
+      likelihood: 'likelihood',
+      on: 'on',
+      'degrees of freedom': 'degrees of freedom',
+      'plants of the variety': 'plants of the variety',
+      base: 'base',
+      'the mean capped': 'the mean capped',
+      'both temperatures first brought between base and cap': 'both temperatures first brought between base and cap',
+      score: 'score',
+      taster: 'taster',
+      'cut to the scale': 'cut to the scale',
+      power: 'power',
+      '0.8': '0.8',
+      'chi-square': 'chi-square',
+      flat: 'flat',
+      'half-normal': 'half-normal',
+      given: 'given',
+      'weighted mean of': 'weighted mean of',
+      'its values':
+        '0.5 on logarithms, a quarter of the scale for ratings, 0.25 for shares, the SD of the variety means for measures',
+      points: 'points',
+      value: 'value',
+      bad: 'bad',
+      good: 'good',
+      'cut to 0 and 100': 'cut to 0 and 100',
+      'score of all': 'score',
+      'weight of a goal': 'weight',
+      share: 'share',
+      'seasons in which it earns a spot': 'seasons in which it earns a spot',
+      'seasons drawn': 'seasons drawn',
+      settled: 'settled',
+      keep: 'keep',
+      drop: 'drop',
+    } as Readonly<Record<string, string>>,
     settings: settingsRows,
     settingsTitle: 'Settings of this trial',
     settingsCaption: 'Settings that the figures rest on',

@@ -22,7 +22,6 @@ function comma(value: number): string {
 
 /** Every method behind the figures, with a trial's settings in the text. */
 function methods(settings: Settings): readonly Method[] {
-  const level = `${comma(settings.interval * 100)} %`;
   const rho = comma(settings.spotCorrelation);
   const { baseC, capC, method } = settings.degreeDays;
   return [
@@ -33,7 +32,6 @@ function methods(settings: Settings): readonly Method[] {
         'Die Einheit jedes Vergleichs ist eine Pflanzung: eine Pflanze oder Pflanzen einer Sorte, die zusammen erfasst wurden. Mehrere Ernten einer Pflanzung, mehrere an ihr gemessene Früchte und mehrere Noten eines Verkosters für eine Sorte sind keine Wiederholungen; sie werden zuerst zu ihrer Einheit addiert oder gemittelt.',
         'Die Zahlen hier sind beobachtet: eine Saison, diese Pflanzen, nichts aus anderen Saisons geliehen.',
       ],
-      formulas: [],
       assumes: 'Pflanzungen gleichen sich bis auf Sorte und Standort.',
       limits:
         'Alle Pflanzen einer Sorte in einem Beet, entspitzte neben nicht entspitzten oder Töpfe neben freiem Boden lassen sich nachträglich nicht auseinanderhalten; die Saisonseite nennt es, wo es vorkommt.',
@@ -50,20 +48,6 @@ function methods(settings: Settings): readonly Method[] {
           : 'Dieser Versuch verwendet die Skala der Differenzen: gewichtete kleinste Quadrate, Sorte + Block, eine Anpassung je Saison über alle Klassen.',
         `Pflanzen nebeneinander ähneln sich. Eine Pflanzung aus ${v('w')} Pflanzen hat die Varianz unten mit einer Standortkorrelation ${v('ρ')} von ${rho}, einer Einstellung; wo die Pflanzen einer Sorte zusammenstehen, wird der quadrierte Standardfehler einer Sorte, aus der Varianz des Lehrbuchs, mit dem vervielfacht, was ihre ${v('n')} Pflanzen dort verlangen. Sie stehen zusammen in einer Klasse, in der weder Blöcke noch Reihen und Spalten sie getrennt zeigen, sofern die Einstellungen nichts anderes sagen. Mit ${v('ρ')} = 0 wären beide die des Lehrbuchs.`,
       ],
-      formulas:
-        settings.scale === 'ratio'
-          ? [
-              `log ${v('μ', 'ij')} = ${v('Sorte', 'i')} + ${v('Block', 'j')}`,
-              `Var(Gewicht) = ${v('φ')} ${v('μ', '', '2')} (${v('ρ')} + (1 − ${v('ρ')}) / ${v('w')}), &nbsp; Var(Früchte) = (${v('μ')} + ${v('k')} ${v('μ', '', '2')}) (${v('ρ')} + (1 − ${v('ρ')}) / ${v('w')})`,
-              `${v('k')} so, dass Σ (${v('y')} − ${v('μ')})<sup>2</sup> / Varianz = df; wo ${v('φ')} ${v('μ')} mit ${v('φ')} von höchstens 1 genügt, ist das die Varianz einer Anzahl`,
-              `Gewichte: ${v('φ')} = Σ (${v('y')} − ${v('μ')})<sup>2</sup> / (Varianz / ${v('φ')}) / df, &nbsp; VK = 100 √${v('φ')} je Pflanze`,
-              `Intervall: exp( log ${v('μ')} ± ${v('t', 'df')} · se ), &nbsp; zusammen: se<sup>2</sup> mit Varianz / ${v('w')}, × (1 + ${v('n')}${v('ρ')} / (1 − ${v('ρ')}))`,
-            ]
-          : [
-              `${v('y', 'ij')} = ${v('Sorte', 'i')} + ${v('Block', 'j')} + Fehler, &nbsp; Var = ${v('σ', '', '2')} (${v('ρ')} + (1 − ${v('ρ')}) / ${v('w')})`,
-              `Intervall: Mittel ± ${v('t', 'df')} · se, &nbsp; GD = ${v('t', 'df')} √(2 MQ (${v('ρ')} + (1 − ${v('ρ')}) / ${v('w')}) / ${v('r')}), &nbsp; VK = 100 √MQ / Mittel`,
-              `zusammen: se<sup>2</sup> und GD<sup>2</sup> × (1 + ${v('n')}${v('ρ')} / (1 − ${v('ρ')}))`,
-            ],
       assumes: `Eine Streuung für alle Sorten und Klassen auf der verwendeten Skala${settings.scale === 'ratio' ? ', bei Anzahlen eine Weise, in der sie mit ihrer Größe wächst' : ''}; Blöcke addieren sich ohne Wechselwirkung. Ein Block geht ein, wenn jede Pflanzung einen hat und jede Klasse durch sie zusammenhängt; sonst tritt der Ort der Pflanzen (Boden, Beet, Topf, Sack) an seine Stelle, wo er eine Klasse verbindet.`,
       limits: `Bei einzelnen Pflanzen mit hoher Streuung sind die Intervalle etwas zu eng: siehe „Wie oft die Intervalle halten“ unten. Eine Sorte, von der nichts geerntet wurde, hat den Schätzwert 0 ohne Intervall.${settings.scale === 'difference' ? ' Die GD steht nur dort, wo die Wiederholung gleich und F signifikant ist.' : ''}`,
       source:
@@ -77,11 +61,6 @@ function methods(settings: Settings): readonly Method[] {
         'Gegen die Vergleichssorte: Dunnett, zweiseitig, mit den Korrelationen, die die Vergleiche wirklich haben. Die Intervalle gelten gemeinsam.',
         'Neu gegen bewährt: das Mittel der neuen Sorten der Klasse minus das der bewährten, der wiederholt angebauten; jede Sorte zählt einmal. Es spricht von diesen Sorten, nicht von neuen Sorten allgemein.',
         'F: ob die Sorten der Klasse sich überhaupt unterscheiden (Wald, gemeinsamer Fehler).',
-      ],
-      formulas: [
-        `getrennt: |Differenz| &gt; ${v('q', '')}(${level}; ${v('k')}, df) / √2 · sed`,
-        `gegen die Vergleichssorte: Differenz ± ${v('d')}(${level}; Korrelationen, df) · sed`,
-        `F = (${v('Lm')})′ (${v('L')} Cov ${v('L')}′)<sup>−1</sup> (${v('Lm')}) / (${v('k')} − 1)`,
       ],
       assumes: 'Wie bei den Schätzwerten.',
       limits:
@@ -97,11 +76,6 @@ function methods(settings: Settings): readonly Method[] {
         'Beobachteter Median: Kaplan-Meier, der erste Tag, an dem mehr als die Hälfte der Pflanzungen reife Früchte hatte; wo es genau die Hälfte war, die Mitte zur nächsten. Seine Log-log-Grenzen stehen in den offenen Daten, auf den Seiten nur dort, wo es beide gibt, bei 95 % ab sieben Pflanzungen: Aus zwei oder drei Pflanzungen lässt sich nicht sagen, wie spät der Median sein kann; das muss das Intervall des Modells sagen. „Nicht erreicht“, wo weniger als die Hälfte reifte. Durch Unfall verlorene Pflanzungen zählen nicht unter die am Ende reifen.',
         'Modell: Lebensdauermodell (accelerated failure time) mit Log-Normalverteilung, ein Median je Sorte, eine Streuung für die Saison. Eine reif gefundene Frucht reifte nach der letzten Kontrolle, bei der die Pflanze unreif war, oder nach der Kontrolle, die im Takt der Saison davor lag, je nachdem, was später ist. Wo Pflanzungen sich um weniger unterscheiden als die Tage zwischen zwei Kontrollen, sind die Kontrollen das Intervall.',
       ],
-      formulas: [
-        `${v('S')}(${v('t')}) = Π (1 − ${v('d', 'i')} / ${v('n', 'i')}), &nbsp; Grenzen: ${v('S')}(${v('t')})<sup>exp(± ${v('z')} se / log ${v('S')})</sup>`,
-        `log ${v('T')} = ${v('Sorte', 'i')} + ${v('σ')} ${v('ε')}; &nbsp; Likelihood Φ((log ${v('R')} − ${v('m')})/${v('σ')}) − Φ((log ${v('L')} − ${v('m')})/${v('σ')})`,
-        `se × √(${v('n')} / (${v('n')} − ${v('p')})), &nbsp; ${v('t')} mit ${v('n')} − ${v('p')} Freiheitsgraden; &nbsp; zusammen: se<sup>2</sup> × (1 + ${v('m')}${v('ρ')} / (1 − ${v('ρ')})), ${v('m')} Pflanzen der Sorte`,
-      ],
       assumes:
         'Die gleiche Streuung der logarithmierten Tage bei allen Sorten; die Kontrollen hängen nicht von der Reife ab.',
       limits:
@@ -114,11 +88,6 @@ function methods(settings: Settings): readonly Method[] {
       title: 'Wärmesumme (Gradtage)',
       words: [
         `Dieselben Tage auf einer Wärmeuhr: Basis ${comma(baseC)} °C, ${capC === null ? 'keine Obergrenze' : `Obergrenze ${comma(capC)} °C`}, Verfahren ${method}. Eine Lücke von bis zu drei Tagen im Wetter wird überbrückt; über eine längere hinweg gibt es keine Gradtage.`,
-      ],
-      formulas: [
-        method === 1
-          ? `max(0, (${v('T', 'max')} + ${v('T', 'min')}) / 2 − Basis), das Mittel an der Obergrenze gekappt`
-          : `(${v('T', 'max')} + ${v('T', 'min')}) / 2 − Basis, beide Temperaturen zuvor zwischen Basis und Obergrenze gebracht`,
       ],
       assumes: 'Zwischen Basis und Obergrenze nimmt das Wachstum geradlinig zu.',
       limits:
@@ -135,10 +104,6 @@ function methods(settings: Settings): readonly Method[] {
         'Kendalls W sagt, wie weit die Verkoster in der Reihenfolge übereinstimmen: 1 ganz, 0 gar nicht; nur wo jeder Verkoster jede Sorte benotet hat.',
         'Eine Ja-Nein-Frage (wieder anbauen?) ist ein Anteil: k von n Antworten.',
       ],
-      formulas: [
-        `Note = ${v('Verkoster', 'j')} + ${v('Sorte', 'i')} + Fehler; &nbsp; Intervall: Mittel ± ${v('t', 'df')} · se, auf die Skala beschnitten`,
-        `${v('W')} = 12 ${v('S')} / (${v('m', '', '2')}(${v('n', '', '3')} − ${v('n')}) − ${v('m')} Σ(${v('t', '', '3')} − ${v('t')}))`,
-      ],
       assumes:
         'Die Stufen der Skala sind etwa gleich groß; Verkoster unterscheiden sich in der Großzügigkeit, nicht in der Reihenfolge.',
       limits:
@@ -152,9 +117,6 @@ function methods(settings: Settings): readonly Method[] {
       words: [
         'Früchte einer Pflanzung werden zur Pflanzung gemittelt; dann Sorte + Block mit kleinsten Quadraten. Wo eine Frucht nur unter dem Namen ihrer Sorte gemessen wurde, zählt die Sorte als eine Einheit.',
       ],
-      formulas: [
-        `Mittel ± ${v('t', 'df')} · se, &nbsp; zusammen: se<sup>2</sup> × (1 + ${v('n')}${v('ρ')} / (1 − ${v('ρ')}))`,
-      ],
       assumes: 'Eine Streuung für alle Sorten einer Klasse; zwischen Klassen geht sie mit deren Mittel.',
       limits: 'Früchte einer Pflanze sind keine Wiederholungen: n zählt Pflanzungen.',
       source: 'Gomez & Gomez (1984) Kap. 2',
@@ -164,9 +126,6 @@ function methods(settings: Settings): readonly Method[] {
       title: 'Anteile',
       words: [
         'Gekeimt, überhaupt getragen, bis zum Ende reif, sortenuntypisch, unerwartet scharf: immer k von n. Bei getragen und reif zählen nur Pflanzungen mit einer einzigen Pflanze.',
-      ],
-      formulas: [
-        `(${v('k')} + ${v('z', '', '2')}/2 ± ${v('z')} √(${v('k')}(${v('n')} − ${v('k')})/${v('n')} + ${v('z', '', '2')}/4)) / (${v('n')} + ${v('z', '', '2')})`,
       ],
       assumes: 'Samen und Pflanzen sind voneinander unabhängig.',
       limits: '4 von 10 kann alles von 17 bis 69 % heißen (95 %).',
@@ -178,7 +137,6 @@ function methods(settings: Settings): readonly Method[] {
       words: [
         'Die angegebenen Tage oder Maße gegen das beobachtete Intervall: wie angegeben, wo das ganze Intervall in der Angabe oder höchstens ein Zehntel außerhalb liegt (übliche Praxis, keine Quelle); sonst außerhalb, wo das ganze Intervall es ist; sonst zu wenig, um es zu sagen. Die angegebene Schärfe steht in Scoville-Einheiten der trockenen Frucht, in die sich die Noten der Verkoster nicht umrechnen lassen.',
       ],
-      formulas: [],
       assumes: 'Die Angabe ist für Bedingungen wie diese gemeint.',
       limits:
         'Sechzehn Scoville-Einheiten je Millionstel Capsaicinoide (1 ppm) sind die übliche Umrechnung der Labore.',
@@ -190,9 +148,6 @@ function methods(settings: Settings): readonly Method[] {
       title: 'Was dieser Versuch hätte erkennen können',
       words: [
         'Die Differenz, die zwei Sorten mit der mittleren Zahl (Median) von Pflanzungen ihrer Klasse zeigen müssen, um in vier von fünf solchen Saisons getrennt zu werden (zweiseitig, für sich allein).',
-      ],
-      formulas: [
-        `Teststärke = E<sub>s</sub>[ Φ(${v('δ')} − ${v('t')}${v('s')}) + Φ(−${v('δ')} − ${v('t')}${v('s')}) ] = 0,8, &nbsp; df · ${v('s', '', '2')} chi-Quadrat`,
       ],
       assumes: 'Die Streuung der Saison ist die wahre.',
       limits: 'Buchstaben verlangen mehr als dies, weil sie alle Paare zugleich absichern.',
@@ -206,12 +161,6 @@ function methods(settings: Settings): readonly Method[] {
         'Der Beitrag einer Sorte wird zu ihrer Klasse gezogen: umso weiter, je weniger Pflanzen und Saisons sie hat und je mehr sich eine Sorte von Saison zu Saison ändert. Wie weit, steht bei jedem erwarteten Wert.',
         'Ertrag und Früchte gehen so ein, wie die Skala der Verhältnisse sie hat, gleich welche Skala die Tabellen der Saison verwenden. Ertrag, Früchte und Tage werden logarithmiert, Bewertungen und Maße genommen, wie sie sind, Anteile von 0 bis 1. Ein Ertrag von 0 geht ein als Logarithmus der halben kleinsten Pflanzung der Klasse, mit einem Spielraum so weit wie sein Abstand von der Klasse, es sei denn, die Klasse brachte gar nichts, was ihre Sorten durch nichts unterscheidet; eine Sorte, die nie reifte, als später als das Saisonende, mit der Streuung der Saison.',
         'Der erwartete Wert ist der der Sorte in einer durchschnittlichen Saison, sein Intervall eine Vorhersage: Die Änderung von Saison zu Saison ist darin. Gute und schlechte Jahre als solche sind es nicht.',
-      ],
-      formulas: [
-        `${v('θ', 'is')} = ${v('m', 'cs')} + ${v('v', 'i')} + ${v('w', 'is')} + ${v('e', 'is')}, &nbsp; ${v('v')} ~ N(0, ${v('σ', 'v', '2')}), ${v('w')} ~ N(0, ${v('σ', 'w', '2')}), ${v('e')} ~ N(0, se<sup>2</sup>)`,
-        `se<sup>2</sup> × df / (df − 2); &nbsp; ${v('m')} flach; &nbsp; ${v('σ', 'v')} ~ halbnormal(${v('A')}), ${v('σ', 'w')} ~ halbnormal(√((0.6 ${v('σ', 'v')})<sup>2</sup> + (${v('A')}/10)<sup>2</sup>))`,
-        `bei gegebenen ${v('σ', 'v')}, ${v('σ', 'w')}: ${v('v', 'i')} = ${v('h', 'i')} × gewichtetes Mittel von (${v('θ', 'is')} − ${v('m', 'cs')}), &nbsp; ${v('h', 'i')} = ${v('σ', 'v', '2')}${v('a', 'i')} / (1 + ${v('σ', 'v', '2')}${v('a', 'i')}), &nbsp; ${v('a', 'i')} = Σ 1 / (se<sup>2</sup> + ${v('σ', 'w', '2')})`,
-        `${v('A')}: 0,5 bei Logarithmen, ein Viertel der Skala bei Bewertungen, 0,25 bei Anteilen, die Standardabweichung der Sortenmittel bei Maßen`,
       ],
       assumes:
         'Sorten und Saisons weichen normalverteilt ab, mit denselben zwei Streuungen in allen Klassen; eine nur aus Summen bekannte Saison ist so gut, wie ihr Standardfehler sagt.',
@@ -232,11 +181,6 @@ function methods(settings: Settings): readonly Method[] {
         'Eine gezogene Saison scheitert, wenn in ihr eine Grenze verfehlt wird, die nicht verfehlt werden darf. Bei einem Merkmal, das für eine Sorte nie erfasst wurde, gilt die Grenze als nicht geprüft: nicht gescheitert, aber kein Behalten. Wo Früchte gezählt wurden, entscheidet allein die Zählung, was die Noten auch sagen: Die obere Wilson-Grenze von k von n muss die Grenze einhalten; eine Grenze für die Schärfe selbst lässt eins minus „behalten ab“ der Früchte scharf sein.',
         'Was eine weitere Saison klären würde: Der Abstand der Punktzahl zu dem, was einen Platz verdient, wird als normalverteilt angenommen, und eine weitere Saison mit so vielen Pflanzen, die stehen, wie die Klasse zuletzt stand, macht den eigenen Beitrag der Sorte dazu genauer.',
         'Die Empfehlung des letzten Winters: dieselbe Regel, angewandt auf die Saisons vor der letzten und gemessen an dem, was die letzte zeigte.',
-      ],
-      formulas: [
-        `Punkte = 100 (Wert − schlecht) / (gut − schlecht), auf 0 und 100 beschnitten; &nbsp; Punktzahl = Σ Gewicht · Punkte / Σ Gewicht`,
-        `Anteil = Saisons, in denen sie einen Platz verdient / gezogene Saisons`,
-        `geklärt: Φ((${v('μ')} − ${v('z', 'behalten')} ${v('τ', '1')}) / ${v('δ')}) + Φ((${v('z', 'aufgeben')} ${v('τ', '1')} − ${v('μ')}) / ${v('δ')}), &nbsp; ${v('δ', '', '2')} = ${v('τ', '', '2')} − ${v('τ', '1', '2')}`,
       ],
       assumes:
         'Bei gegebenen Aufzeichnungen sind die Merkmale voneinander unabhängig: Wie viel das ausmacht, steht in der Tabelle „Ob die Anteile Wort halten“.',
@@ -1472,6 +1416,66 @@ export const german: Words = {
   methods: {
     title: 'Methoden',
     all: methods,
+    formulas: {
+      variety: 'Sorte',
+      block: 'Block',
+      weight: 'Gewicht',
+      fruits: 'Früchte',
+      'such that': 'so, dass',
+      variance: 'Varianz',
+      where: 'wo',
+      'does with': 'mit',
+      'at most 1, that is the variance of a number': 'von höchstens 1 genügt, ist das die Varianz einer Anzahl',
+      weights: 'Gewichte',
+      CV: 'VK',
+      'a plant': 'je Pflanze',
+      interval: 'Intervall',
+      together: 'zusammen',
+      with: 'mit',
+      error: 'Fehler',
+      mean: 'Mittel',
+      LSD: 'GD',
+      MS: 'MQ',
+      and: 'und',
+      separated: 'getrennt',
+      difference: 'Differenz',
+      'against the check': 'gegen die Vergleichssorte',
+      correlations: 'Korrelationen',
+      limits: 'Grenzen',
+      likelihood: 'Likelihood',
+      on: 'mit',
+      'degrees of freedom': 'Freiheitsgraden',
+      'plants of the variety': 'Pflanzen der Sorte',
+      base: 'Basis',
+      'the mean capped': 'das Mittel an der Obergrenze gekappt',
+      'both temperatures first brought between base and cap':
+        'beide Temperaturen zuvor zwischen Basis und Obergrenze gebracht',
+      score: 'Note',
+      taster: 'Verkoster',
+      'cut to the scale': 'auf die Skala beschnitten',
+      power: 'Teststärke',
+      '0.8': '0,8',
+      'chi-square': 'chi-Quadrat',
+      flat: 'flach',
+      'half-normal': 'halbnormal',
+      given: 'bei gegebenen',
+      'weighted mean of': 'gewichtetes Mittel von',
+      'its values':
+        '0,5 bei Logarithmen, ein Viertel der Skala bei Bewertungen, 0,25 bei Anteilen, die Standardabweichung der Sortenmittel bei Maßen',
+      points: 'Punkte',
+      value: 'Wert',
+      bad: 'schlecht',
+      good: 'gut',
+      'cut to 0 and 100': 'auf 0 und 100 beschnitten',
+      'score of all': 'Punktzahl',
+      'weight of a goal': 'Gewicht',
+      share: 'Anteil',
+      'seasons in which it earns a spot': 'Saisons, in denen sie einen Platz verdient',
+      'seasons drawn': 'gezogene Saisons',
+      settled: 'geklärt',
+      keep: 'behalten',
+      drop: 'aufgeben',
+    },
     settings: settingsRows,
     settingsTitle: 'Einstellungen dieses Versuchs',
     settingsCaption: 'Einstellungen, auf denen die Zahlen beruhen',
