@@ -1,5 +1,5 @@
 import type { ComponentChildren, JSX } from 'preact';
-import type { Words } from '../src/present/words/english.ts';
+import type { Words } from '../src/present/words/en/index.ts';
 
 /** What every page is given: its own words, and the way back to the site's root. */
 export interface PageFrame {

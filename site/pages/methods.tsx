@@ -2,7 +2,7 @@ import { formulasOf } from '../../src/present/words/formulas.ts';
 import { addresses } from '../../src/terms/addresses.ts';
 import type { JSX } from 'preact';
 import { coverageRows } from '../../src/present/words/coverage.ts';
-import type { Words } from '../../src/present/words/english.ts';
+import type { Words } from '../../src/present/words/en/index.ts';
 import { keptRows, keptTenths } from '../../src/present/words/kept.ts';
 import type { Page, SiteContent } from '../content.ts';
 import { page } from '../page.tsx';

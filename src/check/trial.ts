@@ -120,7 +120,7 @@ export function checkTrial(files: TrialFiles): CheckedTrial {
   listFolder(files, log);
   const settings = files.hasData ? readSettings(files, log) : null;
   if (!settings) return { trial: null, problems: log.problems(), content: new Map(), settings: null };
-  const context: CheckContext = { log, dates: dateReader(settings.language, settings.dates), settings, limited: [] };
+  const context: CheckContext = { log, dates: dateReader([settings.language], settings.dates), settings, limited: [] };
   const read = files.varieties ? checkVarieties(files.varieties, context) : [];
   const registry = varietyRegistry(read);
   const records = files.varieties ? checkSeasons(files, registry, context) : [];

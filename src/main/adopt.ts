@@ -1,3 +1,4 @@
+import { LANGUAGES } from '../terms/languages.ts';
 import { existsSync, mkdirSync, readFileSync, statSync, writeFileSync } from 'node:fs';
 import { basename, dirname, join, resolve } from 'node:path';
 import { proposeTable } from '../check/adopt/propose.ts';
@@ -175,7 +176,7 @@ export async function runAdopt(file: string, choices: AdoptChoices): Promise<num
     table: choices.table,
     season: choices.season,
     order: choices.order,
-    language: settings?.language ?? 'de',
+    languages: settings ? [settings.language] : LANGUAGES,
     traits: new Map(traits),
   });
   if (!choices.isQuiet) process.stdout.write(adoptionText(basename(file), proposal));

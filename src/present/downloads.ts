@@ -10,7 +10,7 @@ import { seasonTraits } from './results.ts';
 import { traitFacts } from '../terms/traits.ts';
 import type { Figure } from './publication/schema.ts';
 import { wordsFor } from './words/catalogue.ts';
-import type { Words } from './words/english.ts';
+import type { Words } from './words/en/index.ts';
 
 type DataWords = Words['data'];
 

@@ -4,7 +4,7 @@ import { utcMilliseconds } from '../terms/day.ts';
 import type { Day } from '../terms/day.ts';
 import { inBothUnits } from './units.ts';
 import { traitName, wordsFor } from './words/catalogue.ts';
-import type { Words } from './words/english.ts';
+import type { Words } from './words/en/index.ts';
 
 /** How figures are written: by the trial's language and the units it shows. */
 export interface Writing {

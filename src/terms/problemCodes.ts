@@ -159,6 +159,7 @@ export const severities = {
   'setting-unknown': 'error',
   'setting-missing': 'error',
   'setting-unfit': 'error',
+  'language-unknown': 'error',
   'trait-unknown-in-goals': 'error',
   'goal-without-direction': 'error',
   'scales-mixed': 'error',

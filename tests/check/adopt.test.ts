@@ -9,7 +9,7 @@ const OPTIONS: AdoptOptions = {
   table: null,
   season: null,
   order: null,
-  language: 'de',
+  languages: ['en', 'de'],
   traits: new Map(),
 };
 const propose = (text: string, more: Partial<AdoptOptions> = {}) =>

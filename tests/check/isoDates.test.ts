@@ -11,7 +11,7 @@ const groups = createRequire(import.meta.url)(
   'json-schema-test-suite/tests/draft3/optional/format.json',
 ) as readonly Group[];
 const cases = groups.filter(({ schema }) => schema.format === 'date').flatMap(({ tests }) => tests);
-const read = dateReader('en', 'iso');
+const read = dateReader(['en'], 'iso');
 
 describe('dates of the JSON Schema suite', () => {
   it.each(cases.map((own) => [own.description, own] as const))('%s', (_, { data, valid }) => {

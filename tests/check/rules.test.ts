@@ -18,6 +18,11 @@ const SOUND: Folder = {
 const CASES: readonly (readonly [string, Folder, string])[] = [
   ['a settings file is missing a title', { 'trial.yaml': 'place: Slope\n' }, 'setting-missing trial.yaml:1:1'],
   ['a setting is misspelt', { 'trial.yaml': 'title: A\nlanguge: de\n' }, 'setting-unknown trial.yaml:2:1'],
+  [
+    'there are no words of a language',
+    { 'trial.yaml': 'title: A\nlanguage: fr\n' },
+    'language-unknown trial.yaml:2:11',
+  ],
   ['a setting has an unfit value', { 'trial.yaml': 'title: A\ninterval: 95\n' }, 'setting-unfit trial.yaml:2:11'],
   ['the settings are not YAML', { 'trial.yaml': 'title: "A\n' }, 'yaml-unreadable trial.yaml:2:1'],
   [

@@ -6,7 +6,7 @@ import { downloadsOf } from '../../src/present/downloads.ts';
 import { writingOf } from '../../src/present/numbers.ts';
 import { found } from '../../src/present/seasonFigures/found.ts';
 import { plainUnits } from '../../src/present/units.ts';
-import { english } from '../../src/present/words/english.ts';
+import { english } from '../../src/present/words/en/index.ts';
 import { check, comparedIn, seenIn } from '../sites/folder.ts';
 
 const writing = writingOf({ language: 'en', units: 'metric' });

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
-import { english } from '../../src/present/words/english.ts';
+import { english } from '../../src/present/words/en/index.ts';
 import { formulasOf } from '../../src/present/words/formulas.ts';
-import { german } from '../../src/present/words/german.ts';
+import { german } from '../../src/present/words/de/index.ts';
 import { check } from '../sites/folder.ts';
 
 const { trial } = check({

@@ -20,7 +20,8 @@ export interface AdoptOptions {
   readonly table: string | null;
   readonly season: number | null;
   readonly order: DateOrder | null;
-  readonly language: string;
+  /** The trial's language, or all there are where there is no trial yet: for names of months. */
+  readonly languages: readonly string[];
   /** Keys of traits that the trial has declared already. */
   readonly traits: ReadonlyMap<string, 'rating' | 'measure'>;
 }
@@ -182,7 +183,7 @@ function bySeason(
  * @param options  what the grower says of it
  */
 export function proposeTable(source: SourceFile, options: AdoptOptions): Proposal {
-  const titleReader = dateReader(options.language, options.order ?? 'iso');
+  const titleReader = dateReader(options.languages, options.order ?? 'iso');
   const isHeader = (titles: readonly string[]): boolean =>
     titles.filter((title) => columnOf(title, options, titleReader).header !== null).length >= 2;
   const table = openTable(source, isHeader);
@@ -197,7 +198,7 @@ export function proposeTable(source: SourceFile, options: AdoptOptions): Proposa
   const dayColumns = columns.flatMap(({ header }, i) => (header !== null && DAY_COLUMNS.has(header) ? [i] : []));
   const days = dayColumns.flatMap(textsOf).filter((text) => !isNothing(text));
   const order = options.order ?? orderIn(days);
-  const read = dateReader(options.language, order ?? 'day-first');
+  const read = dateReader(options.languages, order ?? 'day-first');
   const kind = kindOf(columns, options);
   const questions: Question[] = [...sheet.questions];
   for (const name of options.said.keys())

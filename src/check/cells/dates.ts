@@ -9,9 +9,9 @@ export type DateResult =
 
 export type DateReader = (text: string) => DateResult;
 
-function monthNames(language: string): Map<string, number> {
+function monthNames(languages: readonly string[]): Map<string, number> {
   const names = new Map<string, number>();
-  for (const locale of ['en', language]) {
+  for (const locale of ['en', ...languages]) {
     for (const style of ['long', 'short'] as const) {
       for (const options of [{ month: style }, { month: style, day: 'numeric' }] as Intl.DateTimeFormatOptions[]) {
         const format = new Intl.DateTimeFormat(locale, { ...options, timeZone: 'UTC' });
@@ -44,11 +44,11 @@ function slashed(text: string, order: DateOrder): DateResult | null {
 /**
  * Makes the reader of a trial's dates: ISO 8601, 2026/08/03, 3 Aug 2026, and day or month first where that is set.
  *
- * @param language  the trial's language, for names of months
- * @param order     how 03/08/2026 is to be read
+ * @param languages  the trial's language, or several where it is not known, for names of months
+ * @param order      how 03/08/2026 is to be read
  */
-export function dateReader(language: string, order: DateOrder): DateReader {
-  const months = monthNames(language);
+export function dateReader(languages: readonly string[], order: DateOrder): DateReader {
+  const months = monthNames(languages);
   const known = new Map<string, DateResult>();
   const read = (text: string): DateResult => {
     // A time of the day may follow, as phones and spreadsheets add it; it says nothing of the day.

@@ -1,3 +1,4 @@
+import { LANGUAGES, languageOf } from '../../terms/languages.ts';
 import type { ProblemLog } from '../../terms/problem.ts';
 import { dayOf } from '../../terms/day.ts';
 import type { SeasonSettings, Settings } from '../../terms/settings.ts';
@@ -37,12 +38,16 @@ function takeLanguage(entries: Entries, root: Taking): string {
   const node = entries.get('language')?.node;
   const text = takeText(node, below(root, 'language'));
   if (!node || text === null) return 'en-GB';
+  let tag: string | undefined;
   try {
-    return Intl.getCanonicalLocales(text)[0] ?? 'en-GB';
+    tag = Intl.getCanonicalLocales(text)[0];
   } catch {
     unfit(node, below(root, 'language'), 'a language tag such as en-GB or de');
     return 'en-GB';
   }
+  if (tag !== undefined && languageOf(tag) !== null) return tag;
+  root.log.add('language-unknown', node.place, text, { languages: LANGUAGES.join(', ') });
+  return 'en-GB';
 }
 
 function takeSeasonEnd(entries: Entries, root: Taking): Settings['seasonEnd'] {

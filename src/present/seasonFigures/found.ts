@@ -1,5 +1,5 @@
 import type { ClassComparisons } from '../../analyse/comparisons.ts';
-import type { Words } from '../words/english.ts';
+import type { Words } from '../words/en/index.ts';
 
 /** A variety in a chart. */
 export interface Ranked {

@@ -1,13 +1,14 @@
-import { english } from './english.ts';
-import { german } from './german.ts';
-import type { Words } from './english.ts';
+import { languageOf } from '../../terms/languages.ts';
+import type { Language } from '../../terms/languages.ts';
+import { english } from './en/index.ts';
+import { german } from './de/index.ts';
+import type { Words } from './en/index.ts';
 
-/** Translations by the first part of a language tag. */
-const TRANSLATIONS: Readonly<Record<string, Words>> = { en: english, de: german };
+const CATALOGUES: Readonly<Record<Language, Words>> = { en: english, de: german };
 
-/** Words of a language tag; English where there is no translation. */
+/** Words of a language tag; English for a tag that `check` refuses. */
 export function wordsFor(language: string): Words {
-  return TRANSLATIONS[language.toLowerCase().split('-')[0] ?? ''] ?? english;
+  return CATALOGUES[languageOf(language) ?? 'en'];
 }
 
 /** Name of a trait: from the catalogue where it always exists, else its key as the trial wrote it. */

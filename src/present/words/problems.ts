@@ -1,8 +1,8 @@
 import { severities } from '../../terms/problemCodes.ts';
 import type { Severity } from '../../terms/problem.ts';
 import type { ProblemCode } from '../../terms/problemCodes.ts';
-import { english } from './english.ts';
-import type { ProblemTexts } from './english.ts';
+import { english } from './en/index.ts';
+import type { ProblemTexts } from './en/problems.ts';
 
 /** Words of a problem: what is wrong, what was expected, how to mend it. {facts} are filled in. */
 export interface ProblemWords {

@@ -1,0 +1,37 @@
+import type { Words } from '../en/index.ts';
+import { traits, frame, status, figure, tables, listed, capital } from './shared.ts';
+import { report, charts } from './class.ts';
+import { season, seasons, fruit, map } from './season.ts';
+import { variety } from './variety.ts';
+import { front, handout, glossary } from './front.ts';
+import { data, notes } from './data.ts';
+import { problems } from './problems.ts';
+import { methods } from './methods.ts';
+import { nextSeason, yourWeights } from './next.ts';
+
+/** Every word that a reader sees, in German. */
+export const german: Words = {
+  listed,
+  capital,
+  traits,
+  frame,
+  status,
+  figure,
+  tables,
+  report,
+  charts,
+  season,
+  variety,
+  seasons,
+  data,
+  notes,
+  fruit,
+  map,
+  front,
+  problems,
+  methods,
+  handout,
+  glossary,
+  nextSeason,
+  yourWeights,
+};

@@ -1,0 +1,790 @@
+import type { ProblemTexts } from '../en/problems.ts';
+import type { Words } from '../en/index.ts';
+
+export const problems: Words['problems'] = {
+  'no-data-folder': [
+    'hier ist kein Datenordner',
+    'ein Ordner data/ mit trial.yaml und varieties.csv',
+    'einen anlegen mit: keeprow new DIR',
+  ],
+  'missing-settings': [
+    'die Datei mit den Einstellungen fehlt',
+    'data/trial.yaml mit wenigstens einem Titel',
+    'eine Datei data/trial.yaml schreiben, mit einer Zeile wie title: Unser Versuch',
+  ],
+  'missing-varieties': [
+    'die Tabelle der Sorten fehlt',
+    'data/varieties.csv mit einer Spalte variety',
+    'für jede je angebaute Sorte eine Zeile schreiben',
+  ],
+  'no-seasons': [
+    'es gibt keine Saison',
+    'ein Ordner data/2026 (das Jahr) mit plantings.csv oder totals.csv',
+    'einen nach dem Jahr benannten Ordner anlegen und die Tabellen der Saison hineinlegen',
+  ],
+  'missing-plantings': [
+    'die Saison hat weder Pflanzungen noch Summen',
+    'plantings.csv oder totals.csv',
+    'plantings.csv mit einer Zeile je Pflanzung schreiben oder totals.csv mit einer Zeile je Sorte',
+  ],
+  'not-a-year': [
+    'ein Saisonordner ist nicht nach einem Jahr benannt',
+    'ein Ordnername aus vier Ziffern wie 2026',
+    'den Ordner nach dem Jahr der Saison umbenennen',
+  ],
+  'file-name-near': [
+    'eine Datei heißt fast wie eine Tabelle und wurde nicht gelesen',
+    '{near}',
+    'in {near} umbenennen oder so lassen, wenn nicht das gemeint ist',
+  ],
+  'file-unreadable': [
+    'die Datei lässt sich nicht lesen: {reason}',
+    'eine Datei, die dieser Benutzer lesen darf',
+    'die Rechte der Datei prüfen',
+  ],
+  'outside-folder': [
+    'ein Verweis führt aus dem Ordner heraus',
+    'Dateien innerhalb des Ordners',
+    'statt des Verweises die Datei selbst in den Ordner legen',
+  ],
+  'file-changed': [
+    'die Datei wurde geändert, während sie gelesen wurde',
+    'eine Datei, die sich nicht ändert',
+    'den Befehl noch einmal ausführen, wenn die Datei gespeichert ist',
+  ],
+  'file-twice': ['die Tabelle ist zweimal da, auch als {other}', 'jede Tabelle einmal', 'eine davon behalten'],
+  'workbook-unreadable': [
+    'die Arbeitsmappe lässt sich nicht lesen: {detail}',
+    'eine Arbeitsmappe als .xlsx oder .ods ohne Kennwort',
+    'sie im Tabellenprogramm öffnen und neu speichern, oder ihre Blätter als CSV speichern',
+  ],
+  'sheet-unknown': [
+    'das Blatt ist keine der Tabellen und blieb unberührt',
+    'ein Blatt mit dem Namen {tables}, in einer Arbeitsmappe seiner Saison (data/2026.xlsx) oder mit dem Jahr (2026 harvests)',
+    'das Blatt umbenennen, wenn es eine davon enthält',
+  ],
+  'not-text': [
+    'die Datei ist kein Text',
+    'eine als CSV gespeicherte Tabelle',
+    'in dem Programm öffnen, das sie erzeugt hat, und als CSV, UTF-8, speichern',
+  ],
+  'read-as-windows': [
+    'der Text ist nicht in UTF-8 und wurde als Windows-1252 gelesen',
+    'UTF-8',
+    'prüfen, ob Buchstaben mit Akzenten stimmen, und die Datei als UTF-8 speichern',
+  ],
+  'not-utf8': [
+    'der Text ist nicht in UTF-8',
+    'UTF-8',
+    'die Tabelle noch einmal speichern und UTF-8 als Zeichenkodierung wählen',
+  ],
+  'empty-table': [
+    'die Tabelle hat keine Zeilen',
+    'eine Kopfzeile und mindestens eine Zeile',
+    'die Tabelle ausfüllen oder die Datei entfernen',
+  ],
+  'quote-open': [
+    'ein Anführungszeichen wird geöffnet und nie geschlossen',
+    'ein schließendes " vor dem Ende der Zelle',
+    'das Anführungszeichen schließen oder "" schreiben, wenn das Zeichen zum Text gehört',
+  ],
+  'quote-stray': [
+    'ein Anführungszeichen steht, wo keines stehen kann',
+    'eine Zelle ganz in Anführungszeichen oder ohne eines an ihrem Anfang',
+    'die ganze Zelle in Anführungszeichen setzen und die inneren verdoppeln',
+  ],
+  'cell-too-large': [
+    'eine Zeile ist über eine Million Zeichen lang',
+    'eine Zeile eines Aufzeichnungsbogens',
+    'nach einem nie geschlossenen Anführungszeichen suchen oder nach einer Datei, die keine Tabelle ist',
+  ],
+  'too-many-columns': [
+    'die Tabelle hat zu viele Spalten',
+    'höchstens 1.000 Spalten',
+    'prüfen, wie die Tabelle exportiert wurde',
+  ],
+  'header-empty': [
+    'eine Spalte ohne Titel enthält Werte, die nicht verwendet wurden',
+    'ein Titel in der Kopfzeile',
+    'der Spalte einen Titel geben oder sie leeren',
+  ],
+  'rows-before-header': [
+    'Zeilen über dem Kopf wurden ausgelassen',
+    'der Kopf in der ersten Zeile',
+    'prüfen, ob nichts von der Tabelle darunter ist, oder sie entfernen',
+  ],
+  'header-repeated': [
+    'der Kopf steht noch einmal zwischen den Zeilen; er wurde ausgelassen',
+    'der Kopf einmal, ganz oben',
+    'den zweiten Kopf entfernen',
+  ],
+  'units-row': [
+    'die Zeile unter dem Kopf wurde als Einheiten gelesen',
+    'eine Einheit im Kopf, wie weight_g',
+    'die Einheiten in den Kopf schreiben, wenn es anders gemeint ist',
+  ],
+  'units-differ': [
+    'der Kopf und die Zeile darunter nennen verschiedene Einheiten',
+    'eine Einheit je Spalte',
+    'die falsche berichtigen',
+  ],
+  'unit-unlike-heading': [
+    'die Zelle nennt eine eigene Einheit, die nicht die der Überschrift ist',
+    'die Einheit der Überschrift, oder die eigene, wo sie gemeint ist',
+    'nichts, wenn die Einheit gemeint ist: Es gilt die der Zelle',
+  ],
+  'total-row': [
+    'die Zeile sieht nach einer Summe aus und wurde ausgelassen',
+    'nur Aufzeichnungen, keine Summen',
+    'sie entfernen; ist sie eine Aufzeichnung, sagen, wovon',
+  ],
+  'header-twice': ['zwei Spalten haben denselben Titel', 'jeder Titel einmal', 'eine umbenennen oder entfernen'],
+  'column-missing': [
+    'eine Spalte fehlt',
+    'eine Spalte {column}',
+    'die Spalte {column} ergänzen; die gefundene Kopfzeile steht oben',
+  ],
+  'column-near': [
+    'der Titel einer Spalte ist fast ein bekannter; sie wurde nicht verwendet',
+    '{near}',
+    'in {near} umbenennen oder so lassen, wenn nicht das gemeint ist',
+  ],
+  'column-unknown': [
+    'Spalten, die nicht zu den Aufzeichnungen gehören, blieben unberührt',
+    'bekannte Spalten',
+    'nichts zu tun; publish.show in trial.yaml kann sie veröffentlichen',
+  ],
+  'unit-unknown': [
+    'die Einheit im Titel ist nicht bekannt',
+    'eine von {units} nach dem Namen',
+    'den Titel mit einer bekannten Einheit schreiben, etwa weight_g',
+  ],
+  'row-too-long': [
+    'die Zeile hat mehr Zellen als die Kopfzeile ({cells} statt {columns})',
+    '{columns} Zellen',
+    'Text mit Kommas in Anführungszeichen setzen oder eine Spalte ergänzen',
+  ],
+  'row-too-short': [
+    'die Zeile hat weniger Zellen als die Kopfzeile ({cells} statt {columns})',
+    '{columns} Zellen',
+    'die Zeile mit leeren Zellen auffüllen und prüfen, ob ihr letzter Wert vollständig ist',
+  ],
+  'table-without-rows': [
+    'die Tabelle hat eine Kopfzeile und keine Einträge',
+    'eine Zeile je Eintrag',
+    'die Einträge ergänzen oder die Datei löschen, wo es keine gibt',
+  ],
+  'last-line-open': [
+    'die letzte Zeile hat kein Ende: Die Datei könnte abgeschnitten sein',
+    'ein Zeilenende nach dem letzten Eintrag',
+    'nachsehen, ob der letzte Eintrag vollständig ist, und die Datei neu speichern',
+  ],
+  'letter-lost': [
+    'beim Umwandeln der Datei ging ein Buchstabe verloren',
+    'der Buchstabe selbst, wo � steht',
+    'den Buchstaben neu schreiben und als UTF-8 speichern',
+  ],
+  'control-character': [
+    'die Zelle enthält ein Zeichen, das niemand sieht und niemand tippt',
+    'Buchstaben, Ziffern und Satzzeichen',
+    'die Zelle leeren und neu eintippen',
+  ],
+  'backslash-in-cell': [
+    'die Zelle enthält einen Rückstrich, wie ihn manche Programme vor ein Komma oder Anführungszeichen setzen',
+    'der Wert allein; eine Zelle mit Komma steht in Anführungszeichen',
+    'den Rückstrich löschen',
+  ],
+  'quote-in-cell': [
+    'in einem Wort steht ein einzelnes Anführungszeichen',
+    'keines, oder eines vor und eines nach den Worten',
+    'löschen',
+  ],
+  'scripts-mixed': [
+    'ein Wort ist mit Buchstaben zweier Schriften geschrieben, die zum Teil nur gleich aussehen',
+    'eine Schrift in einem Wort',
+    'das Wort neu eintippen',
+  ],
+  'value-missing': ['{column} ist leer', 'ein Wert', '{column} ausfüllen'],
+  'date-unreadable': [
+    '{column} ist kein Datum',
+    'ein Datum wie 2026-08-03 oder 3 Aug 2026',
+    'das Datum als Jahr-Monat-Tag schreiben',
+  ],
+  'date-ambiguous': [
+    'das Datum ist auf zwei Arten lesbar: {dayFirst} oder {monthFirst}',
+    'ein Datum wie 2026-08-03',
+    'als Jahr-Monat-Tag schreiben oder dates: day-first oder dates: month-first in trial.yaml setzen',
+  ],
+  'date-impossible': ['diesen Tag gibt es nicht', 'ein Tag des Kalenders', 'das Datum berichtigen'],
+  'spreadsheet-error': [
+    'die Zelle enthält einen Fehler der Tabellenkalkulation, keinen Wert',
+    'ein Wert',
+    'die Zelle in der Tabellenkalkulation richten und die Tabelle neu speichern',
+  ],
+  'column-too-narrow': [
+    'die Zelle wurde als Rautezeichen gespeichert: die Spalte war zu schmal für den Wert',
+    'der Wert selbst',
+    'die Spalte in der Tabellenkalkulation verbreitern und die Tabelle neu speichern',
+  ],
+  'cell-formula': [
+    'die Zelle enthält eine Formel, nicht ihr Ergebnis',
+    'das Ergebnis',
+    'die Tabelle mit Ergebnissen statt Formeln speichern',
+  ],
+  'number-scientific': [
+    'die Zahl wurde von einer Tabellenkalkulation gekürzt; letzte Stellen können fehlen',
+    'die Zahl mit allen Stellen',
+    'die Spalte als einfache Zahl oder als Text formatieren und die Tabelle neu speichern',
+  ],
+  'became-a-date': [
+    'hier steht ein Datum, wo {column} stehen soll: eine Tabellenkalkulation kann es aus einem Bruch oder Kürzel gemacht haben',
+    '{column}',
+    'den Wert neu schreiben und die Spalte vor dem Speichern als Text formatieren',
+  ],
+  'date-serial': [
+    'das ist eine Tageszahl einer Tabellenkalkulation, kein Datum',
+    'ein Datum wie 2026-08-03; die Zahl wäre {first}, wenn ab 1900 gezählt wird, {second}, wenn ab 1904',
+    'die Spalte als Datum mit dem Jahr zuerst formatieren und die Tabelle neu speichern',
+  ],
+  'date-column-unit': [
+    'eine Spalte mit einem Tag als Kopf enthält bloße Zahlen: Früchte oder Gewicht?',
+    'fruits oder eine Einheit nach dem Tag, wie „{title} fruits“ oder „{title} g“, oder die Einheit in der Zelle',
+    'in den Köpfen dieser Spalten sagen, was gezählt oder gewogen wurde',
+  ],
+  'number-unreadable': [
+    '{column} ist keine Zahl',
+    'Ziffern mit höchstens einem Dezimalpunkt, etwa 4.2',
+    'die Zahl ohne Wörter, Leerzeichen und Tausenderzeichen schreiben',
+  ],
+  'number-ambiguous': [
+    'ein Komma kann ein Dezimalzeichen sein oder Tausender trennen',
+    'eine Zahl wie 1.234 oder 1234',
+    'Tausender ohne Zeichen schreiben, Dezimalstellen mit Punkt',
+  ],
+  'quantity-unreadable': [
+    '{quantity} lässt sich nicht lesen',
+    'eine Zahl, mit einer Einheit aus {units}, wenn sie von der Kopfzeile abweicht',
+    'schreiben wie 340, 340 g oder 1 lb 3 oz; NA, wenn nichts gemessen wurde',
+  ],
+  'unit-missing': [
+    '{quantity} hat keine Einheit',
+    'eine Einheit im Titel oder in der Zelle: {units}',
+    'die Einheit in den Titel schreiben, etwa weight_g',
+  ],
+  'quantity-twice': [
+    '{quantity} steht zweimal in einer Zeile',
+    'eine der Spalten ausgefüllt',
+    'eine der beiden leeren',
+  ],
+  'number-negative': ['{column} ist kleiner als 0', '0 oder mehr', 'die Zahl berichtigen'],
+  'not-whole': ['{column} ist keine ganze Zahl', 'eine ganze Zahl', 'die Zahl berichtigen'],
+  'value-below': [
+    '{column} ist als kleiner als eine Grenze angegeben; die Hälfte der Grenze zählt',
+    'eine Zahl',
+    'den Wert schreiben, wenn er bekannt ist',
+  ],
+  'value-trace': [
+    '{column} ist als Spur angegeben; sie zählt als geerntet, ohne dass etwas dazukommt',
+    'eine Zahl',
+    'den Wert schreiben, wenn er bekannt ist',
+  ],
+  'value-above': [
+    '{column} ist als größer als eine Grenze angegeben; wie viel es war, ist unbekannt, daher fehlt die Pflanzung in dieser Zahl',
+    'eine Zahl',
+    'den Wert schreiben, wenn er bekannt ist',
+  ],
+  'bound-unused': [
+    '{column} ist als Grenze oder Spur angegeben; sie bleibt erhalten, geht aber in keinen Mittelwert ein',
+    'eine Zahl',
+    'den Wert schreiben, wenn er bekannt ist',
+  ],
+  'plants-zero': [
+    'eine Anzahl von Pflanzen oder Samen ist 0',
+    '1 oder mehr',
+    'die Zahl berichtigen oder die Zeile entfernen',
+  ],
+  'word-unknown': [
+    '{column} enthält ein Wort, das dort nicht vorgesehen ist',
+    '{words}',
+    'eines der erwarteten Wörter schreiben',
+  ],
+  'year-unreadable': ['{column} ist kein Jahr', 'ein Jahr aus vier Ziffern', 'das Jahr schreiben, etwa 2024'],
+  'id-unfit': [
+    'die Kennung kann nicht in der Adresse einer Seite stehen',
+    'Kleinbuchstaben, Ziffern und einzelne Bindestriche, höchstens 80, kein Gerätename',
+    'eine andere Kennung wählen und den vollen Namen in die Spalte name schreiben',
+  ],
+  'colour-unknown': [
+    '{column} ist keine Farbe, die sich zeichnen lässt',
+    'ein Farbwort wie red oder dark green oder #c0281f',
+    'ein Farbwort schreiben',
+  ],
+  'variety-twice': [
+    'eine Sorte steht zweimal',
+    'jede Kennung einmal (zuerst in Zeile {line})',
+    'eine Zeile entfernen oder einer eine andere Kennung geben',
+  ],
+  'variety-name-twice': [
+    'zwei Sorten heißen gleich, bis auf Großschreibung, Leerzeichen oder Akzente',
+    'Namen, die sich von denen von {other} unterscheiden',
+    'eine umbenennen',
+  ],
+  'unknown-variety': [
+    'keine Sorte hat diesen Namen',
+    'eine Kennung oder ein Name aus varieties.csv',
+    'den Namen berichtigen oder die Sorte in varieties.csv ergänzen',
+  ],
+  'planting-twice': [
+    'die Kennung einer Pflanzung steht zweimal in der Saison',
+    'jede Kennung einmal (zuerst in Zeile {line})',
+    'einer eine andere Kennung geben',
+  ],
+  'spot-twice': [
+    'auch {other} steht in Reihe {row}, Spalte {column}, zur gleichen Zeit',
+    'eine Pflanzung je Stelle, oder die erste vorher entfernt',
+    'Reihe oder Spalte berichtigen oder eintragen, wann die erste entfernt wurde',
+  ],
+  'bed-near': [
+    'dieses Beet heißt fast wie ein anderes: {near}',
+    'eine Schreibweise je Beet',
+    '{near} schreiben, wenn es dasselbe Beet ist',
+  ],
+  'block-near': [
+    'dieser Block heißt fast wie ein anderer: {near}',
+    'eine Schreibweise je Block; zwei Schreibweisen sind für den Vergleich zwei Blöcke',
+    '{near} schreiben, wenn es derselbe Block ist',
+  ],
+  'taster-near': [
+    'diese Person heißt fast wie eine andere: {near}',
+    'eine Schreibweise je Person; zwei Schreibweisen zählen als zwei',
+    '{near} schreiben, wenn es dieselbe Person ist',
+  ],
+  'unknown-planting': [
+    'keine Pflanzung dieser Saison hat diese Kennung',
+    'eine Kennung aus plantings.csv',
+    'die Kennung berichtigen',
+  ],
+  'planting-of-other-season': [
+    'die Pflanzung gehört zur Saison {season}',
+    'eine Pflanzung dieser Saison',
+    'die Zeile zur Saison {season} verschieben oder die Kennung berichtigen',
+  ],
+  'planting-and-variety-differ': [
+    'die Pflanzung {planting} ist von einer anderen Sorte',
+    '{variety}',
+    'die Pflanzung oder die Sorte berichtigen',
+  ],
+  'neither-planting-nor-variety': [
+    'die Zeile nennt weder eine Pflanzung noch eine Sorte',
+    'eines von beiden',
+    'planting oder variety ausfüllen',
+  ],
+  'variety-not-in-season': [
+    'die Sorte wurde in dieser Saison nicht angebaut',
+    'eine Sorte aus plantings.csv oder totals.csv',
+    'die Pflanzung ergänzen oder den Namen berichtigen',
+  ],
+  'unknown-class': [
+    'die Klasse steht nicht in den Einstellungen',
+    '{classes}',
+    'die Klasse berichtigen oder unter classes in trial.yaml ergänzen',
+  ],
+  'unknown-trait': [
+    'das Merkmal ist nicht angemeldet',
+    '{traits}',
+    'den Namen berichtigen oder das Merkmal in trial.yaml anmelden',
+  ],
+  'row-twice': [
+    'dieselbe Zeile steht zweimal in {table}; beide zählen',
+    'jede Aufzeichnung einmal',
+    'eine entfernen, wenn sie doppelt geschrieben wurde',
+  ],
+  'former-id-taken': [
+    'eine frühere Kennung ist in Gebrauch',
+    'eine Kennung, die keine andere Sorte hat',
+    'sie entfernen oder berichtigen',
+  ],
+  'outside-season': [
+    'das Datum liegt außerhalb seiner Saison',
+    'ein Tag vom {from} bis {to}',
+    'das Datum berichtigen oder das Ende der Saison in trial.yaml setzen',
+  ],
+  'outside-season-note': [
+    'das Datum liegt außerhalb seiner Saison',
+    'ein Tag vom {from} bis {to}',
+    'nichts zu tun, wenn es stimmt',
+  ],
+  'date-unlike-neighbours': [
+    'das Datum liegt {days} Tage von denen der Zeilen daneben, in einer nach Datum geordneten Tabelle',
+    'ein Datum zwischen denen der Nachbarn',
+    'prüfen, ob Tag, Monat oder Jahr verrutscht ist; es zählt, wie es steht',
+  ],
+  'date-missing': [
+    'eine Ernte ohne Datum, während andere eines haben',
+    'ein Datum in jeder Zeile, auch wo mehrere Ernten auf einen Tag fallen',
+    'das Datum eintragen; bis dahin zählt die Ernte in den Summen, nicht für die Reife',
+  ],
+  'sown-earlier-year': [
+    'in einem früheren Jahr gesät',
+    'eine Aussaat im Jahr der Saison',
+    'bei überwinterten Pflanzen nichts zu tun',
+  ],
+  'picked-before-transplanting': [
+    'das Datum liegt vor dem Auspflanzen der Pflanzung',
+    'ein Tag ab dem {transplanted}',
+    'eines der beiden Daten berichtigen',
+  ],
+  'picked-after-removal': [
+    'das Datum liegt nach der Entfernung der Pflanzung',
+    'ein Tag bis zum {removed}',
+    'eines der beiden Daten berichtigen',
+  ],
+  'dates-out-of-order': [
+    '{column} liegt vor {before}',
+    'Daten in der richtigen Reihenfolge',
+    'eines der beiden Daten berichtigen',
+  ],
+  'score-outside-scale': [
+    'die Note für {trait} liegt außerhalb ihrer Skala',
+    'eine Zahl von {from} bis {to}',
+    'die Note berichtigen oder die Skala in trial.yaml',
+  ],
+  'germinated-over-seeds': [
+    'mehr keimten, als gesät wurden',
+    'höchstens {seeds}',
+    'eine der beiden Zahlen berichtigen',
+  ],
+  'count-over-of': ['es wurden mehr gezählt, als da waren', 'höchstens {of}', 'count oder of berichtigen'],
+  'tmin-over-tmax': [
+    'die tiefste Temperatur liegt über der höchsten',
+    'höchstens {tmax}',
+    'eine der beiden berichtigen',
+  ],
+  'weather-day-twice': ['ein Tag steht zweimal im Wetter', 'jeder Tag einmal', 'eine der Zeilen entfernen'],
+  'weather-half': [
+    'ein Tag des Wetters ohne {column}',
+    'die niedrigste und die höchste Temperatur des Tages',
+    '{column} eintragen; bis dahin gilt der Tag als fehlend',
+  ],
+  'weather-of-other-year': [
+    'Wetter eines Tages, der nicht im Jahr der Saison liegt',
+    'Tage von {from} bis {to}',
+    'die Zeilen in die Saison ihres Jahres verschieben',
+  ],
+  'weather-gap': [
+    '{days} Tage des Wetters fehlen, vom {from} bis zum {to}',
+    'jeder Tag vom Auspflanzen bis zur letzten Ernte; bis zu drei fehlende werden ergänzt',
+    'die Tage eintragen; bis dahin sind Gradtage darüber hinweg nicht bekannt',
+  ],
+  'weather-unlikely': [
+    'an der Hälfte der Tage, an denen Pflanzen draußen standen, lag die höchste Temperatur jenseits davon',
+    'Tage einer Wachstumszeit in der Einheit der Überschrift',
+    'die Einheit in der Überschrift prüfen: tmax_c oder tmax_f',
+  ],
+  'temperature-implausible': [
+    'keine Luft ist so warm oder kalt (°C)',
+    '-90 bis 60 °C',
+    'die Einheit im Titel prüfen: tmax_c oder tmax_f',
+  ],
+  'claim-reversed': ['die obere Angabe ist kleiner als die untere', '{low} oder mehr', 'die beiden vertauschen'],
+  'cause-without-removal': [
+    'eine Ursache ohne das Datum der Entfernung',
+    'ein Datum in removed',
+    'removed ausfüllen oder cause leeren',
+  ],
+  'weight-and-fruits-disagree': [
+    'von Früchten und Gewicht ist eines 0, das andere nicht; die 0 wurde als nicht erfasst gelesen',
+    'beide 0 oder keines',
+    'NA schreiben, wo nichts erfasst wurde',
+  ],
+  'picking-empty': [
+    'eine Ernte ohne jede Zahl wurde ausgelassen',
+    'Früchte, ein Gewicht oder beides',
+    'ausfüllen; 0, wenn nichts gefunden wurde',
+  ],
+  'picking-unlike-others': [
+    'die Ernte ist das {times}fache vom Median der anderen dieser Pflanzung',
+    'Ernten einer Pflanzung, die einander ähnlicher sind',
+    'prüfen, ob eine Ziffer oder Einheit verrutscht ist; sie zählt, wie sie steht',
+  ],
+  'fruit-unlike-others': [
+    'eine Frucht dieser Ernte wiegt das {times}fache der üblichen ihrer Sorte',
+    'etwa so viel Gewicht je Frucht wie in den anderen Ernten',
+    'Anzahl und Komma prüfen; eine richtige Zahl kann bleiben',
+  ],
+  'picked-often-a-day': [
+    'die Pflanzung wurde an einem Tag dreimal oder öfter geerntet, Zeile auf Zeile',
+    'eine Zeile je Ernte',
+    'nachsehen, ob der Name der Pflanzung oder das Datum über andere gezogen wurde',
+  ],
+  'filled-down': [
+    '{rows} Zeilen ab hier haben dieselbe Zahl in {column}',
+    'Zahlen, wie sie abgelesen wurden',
+    'nachsehen, ob die Zelle über andere gezogen wurde',
+  ],
+  'filled-series': [
+    'die Zahlen von {column} gehen ab hier über {rows} Zeilen in gleichen Schritten weiter',
+    'Zahlen, wie sie abgelesen wurden',
+    'nachsehen, ob eine Reihe über andere gezogen wurde',
+  ],
+  'records-swapped': [
+    'die Früchte von {first} wiegen so viel wie die von {secondVariety}, und die von {second} so viel wie die von {firstVariety}',
+    'Früchte, die denen der eigenen Sorte gleichen',
+    'prüfen, ob die Aufzeichnungen der beiden Pflanzungen vertauscht sind; sie zählen, wie sie stehen',
+  ],
+  'unit-seems-wrong': [
+    'eine Frucht dieser Ernte wiegt etwa das {factor}fache vom Median der Sorte: {units}',
+    'Früchte, die den anderen der Sorte gleichen',
+    'prüfen, ob das Gewicht in einer anderen Einheit steht; es zählt, wie es steht',
+  ],
+  'figure-absurd': [
+    'so viel trägt keine Pflanze',
+    'höchstens {fruit} je Frucht und {plant} je Pflanze',
+    'die Einheit in der Überschrift und das Komma prüfen; bei Kürbissen und Melonen die Art in varieties.csv eintragen',
+  ],
+  'figure-unlikely': [
+    'so viel trägt kaum eine Pflanze',
+    'das Gewicht, wie es war',
+    'die Einheit in der Überschrift und das Komma prüfen; bei Kürbissen und Melonen die Art in varieties.csv eintragen',
+  ],
+  'weights-unlike-seasons': [
+    'Früchte derselben Sorten wiegen das {times}fache von {others}',
+    'Früchte einer Sorte in jeder Saison von etwa gleichem Gewicht',
+    'die Einheit in der Überschrift der Gewichte prüfen, von {season} und von {others}: 28 ist eine Unze, 454 ein Pfund, 1000 ein Kilogramm',
+  ],
+  'weights-unlike-size': [
+    'die Früchte wiegen {density} g je Kubikzentimeter ihrer gemessenen Länge und Breite',
+    'etwa 0,2 g bei hohlen Schoten bis 1 g bei Tomaten',
+    'die Einheiten in den Überschriften von Gewicht, Länge und Breite prüfen',
+  ],
+  'weights-not-of-fruits': [
+    'Gewichte und Zahlen der Früchte passen nicht zusammen',
+    'mehr Gewicht, wo mehr Früchte geerntet wurden',
+    'nachsehen, ob eine Spalte um eine Zeile verrutscht ist oder ohne die anderen sortiert wurde',
+  ],
+  'fruits-not-of-variety': [
+    'Früchte einer Sorte sind von jeder Größe, als wären die Sorten vertauscht',
+    'Früchte einer Sorte von etwa gleichem Gewicht',
+    'nachsehen, ob die Spalte der Pflanzungen um eine Zeile verrutscht ist oder ohne die anderen sortiert wurde',
+  ],
+  'measure-zero': [
+    '{trait} gleich null wurde kaum gemessen',
+    'der Wert oder NA, wo nicht gemessen wurde',
+    'NA schreiben oder den Wert',
+  ],
+  'measure-absurd': [
+    'so groß ist nichts in einem Beet ({trait})',
+    'ein Wert, wie er gemessen wurde',
+    'die Einheit in der Überschrift und das Komma prüfen',
+  ],
+  'measure-unlike-others': [
+    'das {times}fache von {trait} dieser Sorte oder Klasse',
+    'ein Wert wie bei anderen Früchten',
+    'Komma und Einheit prüfen; ein richtiger Wert kann bleiben',
+  ],
+  'measures-unlike-seasons': [
+    '{trait} derselben Sorten ist das {times}fache von {others}',
+    'Werte einer Sorte in jeder Saison von etwa einer Größe',
+    'die Einheit in der Überschrift prüfen, von {season} und von {others}: 2,5 ist ein Zoll, 10 ein Millimeter oder ein verlorenes Komma',
+  ],
+  'measures-not-of-variety': [
+    'Werte von {trait} einer Sorte sind von jeder Größe, als wären die Sorten vertauscht',
+    'Werte einer Sorte von etwa einer Größe',
+    'nachsehen, ob eine Spalte um eine Zeile verrutscht ist oder ohne die anderen sortiert wurde',
+  ],
+  'fruits-and-weight-swapped': [
+    'Früchte und Gewicht scheinen vertauscht: {fruits} Früchte von zusammen {grams} g',
+    'ein Gewicht in Gramm und eine Zahl von Früchten, jedes in seiner Spalte',
+    'prüfen, ob die beiden in der falschen Spalte stehen; sie zählen, wie sie stehen',
+  ],
+  'all-on-one-day': [
+    'alle Ernten der Saison stehen an einem Tag',
+    'der Tag jeder Ernte',
+    'prüfen, ob der Tag der Ernte und nicht des Aufschreibens dasteht; die erste reife Frucht hängt daran',
+  ],
+  'generation-unknown': [
+    'die Generation lässt sich nicht lesen',
+    'F1, F2, F3 …',
+    'die Generation als F und eine Zahl schreiben',
+  ],
+  'generation-order': [
+    'die Generation folgt nicht auf die ihres Elternteils {parent}',
+    '{expected}',
+    'generation oder from berichtigen',
+  ],
+  'parent-loop': [
+    'eine Sorte stammt von sich selbst ab',
+    'Eltern, die älter sind: {loop}',
+    'mother, father oder from berichtigen',
+  ],
+  'line-without-generation': ['eine Linie hat keine Generation', 'F1, F2, F3 …', 'generation ausfüllen'],
+  'from-unknown': [
+    'die Pflanzung, von der das Saatgut stammt, ist nicht bekannt',
+    'Saison/Pflanzung, etwa 2025/p17',
+    'from berichtigen',
+  ],
+  'first-grown-after-season': [
+    'first_grown liegt nach einer Saison, in der sie angebaut wurde',
+    '{season} oder früher',
+    'first_grown berichtigen',
+  ],
+  'event-unknown': [
+    'ein Ereignis ohne Bedeutung für die Zahlen wird als Notiz behalten',
+    'first-ripe, unripe, lost …',
+    'nichts zu tun',
+  ],
+  'event-near': [
+    'ein Ereignis ist fast wie ein bekanntes geschrieben und wurde als Notiz behalten',
+    '{near}',
+    '{near} schreiben, wenn das gemeint ist',
+  ],
+  'yield-not-recorded': [
+    'es wurde nichts geerntet, und nichts sagt, warum; der Ertrag gilt als nicht erfasst',
+    'eine Ernte, ein Ereignis nothing-picked oder lost, oder harvests: complete für die Saison',
+    'aufschreiben, was geschah; es gilt nicht als 0',
+  ],
+  'ripening-not-dated': [
+    'reife Früchte wurden geerntet, aber ohne Datum: wann sie reiften, ist nicht bekannt',
+    'ein Datum bei einer reifen Ernte oder ein Ereignis first-ripe',
+    'das Datum der ersten reifen Frucht eintragen oder ihre Reife auslassen',
+  ],
+  'ripening-not-recorded': [
+    'von dieser Pflanzung ist nichts notiert, in einer Saison, in der die Reife notiert wurde',
+    'ein Tag der ersten Reife, eine Kontrolle oder wann und warum sie entfernt wurde',
+    'ergänzen, was bekannt ist; bis dahin zählt sie nicht bei den Tagen bis zur ersten reifen Frucht',
+  ],
+  'fruits-not-recorded': [
+    'einige Ernten wurden gewogen, aber nicht gezählt; die Pflanzung hat keine Fruchtzahl',
+    'Früchte bei jeder Ernte',
+    'fruits ausfüllen, wo die Zahl bekannt ist',
+  ],
+  'unweighed-fruits': [
+    '{unweighed} von {fruits} Früchten wurden nicht gewogen; das mittlere Fruchtgewicht wurde verwendet',
+    'ein Gewicht bei jeder Ernte',
+    'nichts zu tun',
+  ],
+  'too-many-unweighed': [
+    '{unweighed} von {fruits} Früchten wurden nicht gewogen ({percent} %); die Pflanzung hat keinen Ertragswert',
+    'höchstens ein Viertel nicht gewogen',
+    'Gewichte ausfüllen, wo sie bekannt sind',
+  ],
+  'no-start-date': [
+    'die Tage bis zur ersten reifen Frucht lassen sich ohne {column} nicht zählen',
+    'ein Datum in {column}',
+    'ausfüllen oder eines für die Saison in trial.yaml angeben',
+  ],
+  'block-left-out': [
+    'die Blöcke blieben aus der Auswertung heraus',
+    'ein Block für jede Pflanzung und in jeder Klasse Sorten, die Blöcke gemeinsam haben',
+    'block für jede Pflanzung ausfüllen',
+  ],
+  'scores-by-one-taster': [
+    'alle Noten stammen von einem Verkoster',
+    'zwei Verkoster oder mehr',
+    'nichts zu tun; es ist der Geschmack einer Person',
+  ],
+  'taster-one-score': [
+    'jemand hat {scores} Sorten für {trait} dieselbe Note gegeben',
+    'Noten, die Sorten unterscheiden',
+    'prüfen, ob eine Spalte nach unten ausgefüllt wurde; die Noten zählen, wie sie stehen',
+  ],
+  'totals-and-plantings': [
+    'eine Sorte steht in plantings.csv und in totals.csv',
+    'eines von beiden',
+    'sie aus einer der beiden Tabellen entfernen',
+  ],
+  'totals-and-ratings': [
+    'Noten in totals.csv stehen neben ratings.csv',
+    'eines von beiden',
+    'die Noten nach ratings.csv verschieben',
+  ],
+  'totals-and-harvests': [
+    '{planting} hat Summen und Ernten: sie würden doppelt zählen',
+    'von einer Pflanzung entweder eine Summe oder einzelne Ernten',
+    'die Pflanzung aus totals.csv oder season.csv nach plantings.csv nehmen, oder ihre Ernten herausnehmen',
+  ],
+  'yaml-unreadable': [
+    'die Einstellungen lassen sich nicht lesen: {detail}',
+    'YAML',
+    'Einrückung, Doppelpunkte und Anführungszeichen nahe dieser Stelle prüfen',
+  ],
+  'setting-unknown': ['eine unbekannte Einstellung', '{keys}', 'den Namen berichtigen'],
+  'setting-missing': ['die Einstellung {setting} fehlt', 'ein Wert', 'sie ergänzen'],
+  'language-unknown': [
+    'in dieser Sprache gibt es keine Seiten',
+    'eine von {languages}, auf Wunsch mit Region: de-AT',
+    'eine davon wählen; eine neue Sprache ist willkommen, DEVELOPERS.md sagt, wie sie dazukommt',
+  ],
+  'setting-unfit': ['die Einstellung {setting} ist nicht verwendbar', '{expected}', 'den Wert berichtigen'],
+  'trait-unknown-in-goals': [
+    '{setting} nennt ein Merkmal, das nicht angemeldet ist',
+    '{traits}',
+    'den Namen berichtigen oder das Merkmal unter traits anmelden',
+  ],
+  'goal-without-direction': [
+    'ein Ziel gilt einem Merkmal ohne gute Richtung',
+    'better: higher, lower oder between',
+    'dem Merkmal eine Richtung geben oder das Ziel entfernen',
+  ],
+  'scales-mixed': [
+    'die Klassen haben verschiedene Skalen',
+    'eine Skala für alle Klassen',
+    'überall dieselbe scale schreiben',
+  ],
+  'check-variety-elsewhere': [
+    'die Vergleichssorte von {class} gehört zur Klasse {other}',
+    'eine Sorte der Klasse {class}',
+    'check_variety berichtigen',
+  ],
+  'range-cuts-off': [
+    'der Bereich von {trait} in der Klasse {class} schneidet {percent} % der erwarteten Werte ab',
+    'good und bad so weit auseinander, dass die meisten Werte dazwischen liegen',
+    'good und bad von {trait} weiter auseinander setzen oder weglassen: Sie werden dann aus der Klasse berechnet',
+  ],
+  'season-setting-unused': [
+    'Einstellungen gelten einer Saison ohne Ordner',
+    'ein Ordner dieses Jahres in data/',
+    'das Jahr berichtigen oder die Einstellung entfernen',
+  ],
+  'content-unreadable': ['der Text lässt sich nicht lesen', 'Markdown in UTF-8', 'noch einmal als UTF-8 speichern'],
+  'front-matter': [
+    'die Seite beginnt mit einem Block von Einstellungen, der nicht gelesen und nie ausgeführt wird',
+    'Text in Markdown ab der ersten Zeile',
+    'den Block samt seinen Marken entfernen',
+  ],
+  'content-unused': [
+    'ein Text gehört zu keiner Seite',
+    'content/index.md, content/seasons/YEAR.md, content/varieties/ID.md oder content/pages/NAME.md',
+    'ihn umbenennen',
+  ],
+  'live-unknown': [
+    'eine Live-Zahl nennt „{said}“, was es in den Aufzeichnungen nicht gibt',
+    '{names}',
+    'den Namen berichtigen oder den Satz ohne die Live-Zahl schreiben',
+  ],
+  'photo-missing': [
+    'dieses Foto gibt es nicht',
+    'eine Datei aus content/photos, wie in ![was zu sehen ist](photos/bed.jpg)',
+    'das Foto in content/photos legen oder seinen Namen berichtigen',
+  ],
+  'photo-unreadable': [
+    'ein Foto lässt sich nicht lesen: {reason}',
+    'ein JPEG, PNG, WebP, AVIF, TIFF oder GIF',
+    'noch einmal als JPEG speichern oder entfernen',
+  ],
+  'photo-without-text': [
+    'ein Foto hat keine Worte für alle, die es nicht sehen können',
+    'was es zeigt, zwischen den eckigen Klammern',
+    '![was zu sehen ist](photos/name.jpg) schreiben',
+  ],
+  'address-lost': [
+    'eine früher veröffentlichte Adresse würde ins Leere führen: {address}',
+    'die Seite, die sie hatte, oder eine Sorte, die sie in former_ids nennt',
+    'die Sorte oder Saison zurückholen, ihre Kennung bei der Nachfolgerin in former_ids eintragen oder die Zeile in data/addresses.csv löschen',
+  ],
+  'address-unfit': [
+    'das ist keine Adresse einer Seite',
+    'eine Adresse, wie ein Bau sie geschrieben hat, etwa /2026/',
+    'die Adresse wiederherstellen oder die Zeile löschen',
+  ],
+} satisfies ProblemTexts;

@@ -1,0 +1,39 @@
+import { traits, frame, status, figure, tables, listed, capital } from './shared.ts';
+import { report, charts } from './class.ts';
+import { season, seasons, fruit, map } from './season.ts';
+import { variety } from './variety.ts';
+import { front, handout, glossary } from './front.ts';
+import { data, notes } from './data.ts';
+import { problems } from './problems.ts';
+import { methods } from './methods.ts';
+import { nextSeason, yourWeights } from './next.ts';
+
+/** Every word that a reader sees, in English. */
+export const english = {
+  listed,
+  capital,
+  traits,
+  frame,
+  status,
+  figure,
+  tables,
+  report,
+  charts,
+  season,
+  variety,
+  seasons,
+  data,
+  notes,
+  fruit,
+  map,
+  front,
+  problems,
+  methods,
+  handout,
+  glossary,
+  nextSeason,
+  yourWeights,
+};
+
+/** What every language has to say. */
+export type Words = typeof english;

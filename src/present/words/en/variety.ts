@@ -1,0 +1,33 @@
+export const variety = {
+  first: 'first',
+  generation: (f: number) => `F${f} line`,
+  seenIn: (n: number) => `Seen in ${n} season${n === 1 ? '' : 's'}.`,
+  beside: 'Beside the others of its class',
+  bySeason: 'Season by season',
+  bySeasonCaption: (level: string) => `Seen, with ${level} intervals`,
+  yield: 'Yield per plant',
+  median: 'Days to first ripe, model',
+  rating: (trait: string) => `Tasters’ ${trait}`,
+  shares: 'Shares',
+  sharesCaption: (level: string) => `k of n, with ${level} intervals (Wilson)`,
+  shareOf: 'Share of',
+  kOfN: 'k of n',
+  interval: 'Interval',
+  share: {
+    germinated: 'seeds germinated',
+    cropped: 'plants cropped at all',
+    ripe_by_end: 'plants ripe by the season’s end',
+    off_type: 'plants off-type',
+    hot: 'plants with unexpectedly hot fruit',
+  },
+  resultsCaption: (level: string) => `Results with ${level} intervals; n counts plantings, for ratings tasters`,
+  movedTo: (name: string) => `This variety has a new address: ${name}.`,
+  parents: (mother: string, father: string) => `A cross of ${mother} and ${father}.`,
+  unknownParent: 'an unknown parent',
+  source: (from: string) => `Seed from ${from}.`,
+  alsoKnownAs: (names: string) => `Also known as ${names}.`,
+  hotCaution:
+    'Hot fruit burns skin and eyes. Wear gloves to pick and cut it, keep it from children, and wash hands before touching the face.',
+  crossCaution:
+    'Fruit of an unknown cross should not be eaten before it is known what it is a cross of: relatives of these plants can be bitter or poisonous.',
+};
