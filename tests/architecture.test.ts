@@ -3,7 +3,7 @@ import { dirname, join, relative, resolve } from 'node:path';
 import { describe, expect, it } from 'vitest';
 
 const root = resolve(import.meta.dirname, '..');
-const ROOMS = ['terms', 'numerics', 'read', 'check', 'analyse', 'decide', 'present', 'site', 'main'];
+const ROOMS = ['terms', 'numerics', 'read', 'sheet', 'records', 'analyse', 'decide', 'present', 'site', 'main'];
 
 function files(folder: string): readonly string[] {
   return readdirSync(join(root, folder), { recursive: true, withFileTypes: true })

@@ -1,12 +1,12 @@
 import { LANGUAGES } from '../terms/languages.ts';
 import { existsSync, mkdirSync, readFileSync, statSync, writeFileSync } from 'node:fs';
 import { basename, dirname, join, resolve } from 'node:path';
-import { proposeTable } from '../check/adopt/propose.ts';
-import type { AdoptedTrait } from '../check/adopt/columnCells.ts';
-import type { Proposal } from '../check/adopt/propose.ts';
-import { SEASON_TABLES } from '../check/season.ts';
-import { isFitId } from '../check/cells/ids.ts';
-import { checkTrial } from '../check/trial.ts';
+import { proposeTable } from '../records/adopt/propose.ts';
+import type { AdoptedTrait } from '../records/adopt/columnCells.ts';
+import type { Proposal } from '../records/adopt/propose.ts';
+import { SEASON_TABLES } from '../records/season.ts';
+import { isFitId } from '../sheet/cells/ids.ts';
+import { checkTrial } from '../records/trial.ts';
 import { adoptedSettings, adoptionText, traitLines } from '../present/adoption.ts';
 import type { SourceFile } from '../read/decode.ts';
 import { csvText } from '../terms/csv.ts';

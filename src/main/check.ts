@@ -1,5 +1,5 @@
 import { blockProblems } from '../analyse/blocks.ts';
-import { checkTrial } from '../check/trial.ts';
+import { checkTrial } from '../records/trial.ts';
 import { readFolder } from './readFolder.ts';
 import { tellProblems } from './tellProblems.ts';
 import type { Telling } from './tellProblems.ts';

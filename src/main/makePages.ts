@@ -1,10 +1,10 @@
 import { blockProblems } from '../analyse/blocks.ts';
 import { seasonSeen } from '../analyse/seen.ts';
 import type { SeasonSeen } from '../analyse/seen.ts';
-import { shownPhotos } from '../check/content.ts';
-import { keepAddresses } from '../check/addresses.ts';
-import type { Content } from '../check/content.ts';
-import { checkTrial } from '../check/trial.ts';
+import { shownPhotos } from '../records/content.ts';
+import { keepAddresses } from '../records/addresses.ts';
+import type { Content } from '../records/content.ts';
+import { checkTrial } from '../records/trial.ts';
 import { lastWinter } from '../decide/lastWinter.ts';
 import { adviseNextSeason } from '../decide/nextSeason.ts';
 import { rangeProblems } from '../decide/rangeProblems.ts';

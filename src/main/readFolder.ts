@@ -1,8 +1,8 @@
 import { readdirSync, readFileSync, realpathSync, statSync } from 'node:fs';
 import { join, sep } from 'node:path';
 import type { SourceFile } from '../read/decode.ts';
-import { sortFiles } from '../check/folder.ts';
-import type { TrialFiles } from '../check/folder.ts';
+import { sortFiles } from '../records/folder.ts';
+import type { TrialFiles } from '../records/folder.ts';
 import { openWorkbooks } from './workbooks.ts';
 
 const READ = { data: /\.(csv|ya?ml|txt|tsv|xlsx|ods)$/i, content: /\.(md|jpe?g|png|webp|avif|tiff?|gif)$/i };

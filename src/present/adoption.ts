@@ -1,9 +1,9 @@
-import type { AdoptedTrait, ColumnProposal, Question } from '../check/adopt/columnCells.ts';
-import type { Proposal } from '../check/adopt/propose.ts';
+import type { AdoptedTrait, ColumnProposal, Question } from '../records/adopt/columnCells.ts';
+import type { Proposal } from '../records/adopt/propose.ts';
 import { harmless } from './problems.ts';
-import { quantityDimension } from '../check/adopt/meanings.ts';
-import { parseQuantity } from '../check/cells/quantity.ts';
-import { unitOf } from '../check/cells/units.ts';
+import { quantityDimension } from '../records/adopt/meanings.ts';
+import { parseQuantity } from '../sheet/cells/quantity.ts';
+import { unitOf } from '../sheet/cells/units.ts';
 
 /** What was made of a column, in words. */
 function columnLine({ title, header, trait, why }: ColumnProposal, width: number): string {

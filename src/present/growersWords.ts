@@ -1,8 +1,8 @@
 import { answersTo, plantModel, ratingModel, ripeningModel } from '../analyse/traitsSeen.ts';
 import MarkdownIt from 'markdown-it';
-import type { Content } from '../check/content.ts';
-import { varietyRegistry } from '../check/registry.ts';
-import type { VarietyRegistry } from '../check/registry.ts';
+import type { Content } from '../records/content.ts';
+import { varietyRegistry } from '../records/registry.ts';
+import type { VarietyRegistry } from '../records/registry.ts';
 import { liveReferences, photoName } from '../terms/live.ts';
 import type { LiveReference } from '../terms/live.ts';
 import { expectedIn, of100 } from './nextSeason/source.ts';

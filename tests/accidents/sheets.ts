@@ -1,8 +1,8 @@
 import { readdirSync, readFileSync } from 'node:fs';
 import { join, resolve } from 'node:path';
 import { parse } from 'csv-parse/sync';
-import { sortFiles } from '../../src/check/folder.ts';
-import { checkTrial } from '../../src/check/trial.ts';
+import { sortFiles } from '../../src/records/folder.ts';
+import { checkTrial } from '../../src/records/trial.ts';
 import { randomStream } from '../../src/numerics/random.ts';
 import { csvText } from '../../src/terms/csv.ts';
 import type { Problem } from '../../src/terms/problem.ts';

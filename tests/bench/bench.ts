@@ -15,7 +15,7 @@ import { join, resolve } from 'node:path';
 import { parse } from 'csv-parse';
 import { compareSeason } from '../../src/analyse/compareSeason.ts';
 import { seasonSeen } from '../../src/analyse/seen.ts';
-import { checkTrial } from '../../src/check/trial.ts';
+import { checkTrial } from '../../src/records/trial.ts';
 import { adviseNextSeason } from '../../src/decide/nextSeason.ts';
 import { readFolder } from '../../src/main/readFolder.ts';
 import type { Chart } from '../../src/present/charts/kinds.ts';

@@ -1,6 +1,6 @@
 import { seasonSeen } from '../../src/analyse/seen.ts';
-import { sortFiles } from '../../src/check/folder.ts';
-import { checkTrial } from '../../src/check/trial.ts';
+import { sortFiles } from '../../src/records/folder.ts';
+import { checkTrial } from '../../src/records/trial.ts';
 import { randomStream } from '../../src/numerics/random.ts';
 import type { Problem } from '../../src/terms/problem.ts';
 

@@ -1,8 +1,8 @@
 import { pickingsOf } from '../../src/terms/record.ts';
 import { readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
-import { sortFiles } from '../../src/check/folder.ts';
-import { checkTrial } from '../../src/check/trial.ts';
+import { sortFiles } from '../../src/records/folder.ts';
+import { checkTrial } from '../../src/records/trial.ts';
 import { openWorkbooks } from '../../src/main/workbooks.ts';
 import { problemsDocument, problemText } from '../../src/present/problems.ts';
 import type { SourceFile } from '../../src/read/decode.ts';

@@ -1,7 +1,7 @@
 import { blockProblems } from '../../src/analyse/blocks.ts';
-import { sortFiles } from '../../src/check/folder.ts';
-import { checkTrial } from '../../src/check/trial.ts';
-import type { CheckedTrial } from '../../src/check/trial.ts';
+import { sortFiles } from '../../src/records/folder.ts';
+import { checkTrial } from '../../src/records/trial.ts';
+import type { CheckedTrial } from '../../src/records/trial.ts';
 import { compareSeason } from '../../src/analyse/compareSeason.ts';
 import type { SeasonComparisons } from '../../src/analyse/compareSeason.ts';
 import { seasonSeen } from '../../src/analyse/seen.ts';

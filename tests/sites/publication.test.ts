@@ -7,7 +7,7 @@ import { decodeQR } from 'qr/decode.js';
 import sharp from 'sharp';
 import { beforeAll, describe, expect, it } from 'vitest';
 import { seasonSeen } from '../../src/analyse/seen.ts';
-import { checkTrial } from '../../src/check/trial.ts';
+import { checkTrial } from '../../src/records/trial.ts';
 import { readFolder } from '../../src/main/readFolder.ts';
 import { command, copyOfDemo as demo } from './demoFolder.ts';
 

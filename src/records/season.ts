@@ -1,0 +1,197 @@
+import { seasonKey } from '../terms/ids.ts';
+import { partsOf } from '../terms/day.ts';
+import type { Day } from '../terms/day.ts';
+import { fileOnly } from '../terms/place.ts';
+import type { LimitedValue, Planting, Season } from '../terms/trial.ts';
+import type { SourceFile } from '../read/decode.ts';
+import type { CheckContext } from '../sheet/context.ts';
+import { finishPlanting, joinPlantings } from './draft.ts';
+import type { PlantingDraft, RecordDraft } from './draft.ts';
+import type { VarietyRegistry } from './registry.ts';
+import { reportDoubtfulPickings } from './rules/doubts.ts';
+import { fruitWeights, reportHeavy, reportScrambled } from './rules/fruitSizes.ts';
+import type { SeasonLogs } from './rules/groups.ts';
+import type { SeasonMeasures } from './rules/measured.ts';
+import { reportPlaces } from './rules/places.ts';
+import { reportSameScores } from './rules/scores.ts';
+import { seasonSpan } from './rules/seasonDays.ts';
+import { checkGermination } from './tables/germination.ts';
+import { checkHarvests } from './tables/harvests.ts';
+import { checkMeasurements } from './tables/measurements.ts';
+import { checkObservations } from './tables/observations.ts';
+import { checkPlantings, withIds } from './tables/plantings.ts';
+import { checkRatings } from './tables/ratings.ts';
+import { checkTotals } from './tables/totals.ts';
+import { checkWeather } from './tables/weather.ts';
+import { seasonIndex } from './target.ts';
+
+export const SEASON_TABLES = [
+  'plantings.csv',
+  'harvests.csv',
+  'observations.csv',
+  'ratings.csv',
+  'measurements.csv',
+  'germination.csv',
+  'weather.csv',
+  'totals.csv',
+  'season.csv',
+] as const;
+export type SeasonTable = (typeof SEASON_TABLES)[number];
+
+/** A season's plantings as read, before its records are laid against them. */
+export interface SeasonDrafts {
+  readonly year: number;
+  readonly tables: ReadonlyMap<SeasonTable, SourceFile>;
+  readonly planted: readonly PlantingDraft[];
+  readonly totalled: readonly PlantingDraft[];
+  readonly limited: LimitedValue[];
+}
+
+/** First pass over a season: its plantings and totals. */
+export function readPlantings(
+  year: number,
+  tables: ReadonlyMap<SeasonTable, SourceFile>,
+  registry: VarietyRegistry,
+  trialContext: CheckContext,
+): SeasonDrafts {
+  const context = { ...trialContext, limited: [] };
+  const own = context.settings.seasons.get(year);
+  const days = { sown: own?.sown ?? null, transplanted: own?.transplanted ?? null };
+  const plantings = tables.get('plantings.csv');
+  const totals = (['totals.csv', 'season.csv'] as const).flatMap((name) => {
+    const source = tables.get(name);
+    return source ? [{ source, isByPlanting: name === 'season.csv' }] : [];
+  });
+  if (!plantings && totals.length === 0) context.log.add('missing-plantings', fileOnly(`data/${year}`), String(year));
+  const planted = plantings ? checkPlantings(plantings, days, registry, context) : [];
+  const read = totals.flatMap(({ source, isByPlanting }) =>
+    checkTotals(source, { ...days, isByPlanting }, registry, context),
+  );
+  const varieties = new Set(planted.map(({ fields }) => fields.variety));
+  for (const { fields } of read) {
+    if (varieties.has(fields.variety)) context.log.add('totals-and-plantings', fields.place, fields.variety);
+  }
+  const all = withIds([...planted, ...read], context);
+  for (const { fields } of all) {
+    if (fields.sown !== null && partsOf(fields.sown).year < year)
+      context.log.add('sown-earlier-year', fields.place, fields.id);
+  }
+  return {
+    year,
+    tables,
+    planted: all.slice(0, planted.length),
+    totalled: all.slice(planted.length),
+    limited: context.limited,
+  };
+}
+
+/** Units of an analysis: plantings by themselves, and those of a variety that was recorded under its name joined. */
+function unitsOf(
+  drafts: readonly PlantingDraft[],
+  plantings: readonly Planting[],
+  joint: ReadonlyMap<string, readonly RecordDraft[]>,
+): readonly Planting[] {
+  if (joint.size === 0) return plantings;
+  const units: Planting[] = [];
+  const done = new Set<string>();
+  for (const [i, draft] of drafts.entries()) {
+    const { variety } = draft.fields;
+    const records = joint.get(variety);
+    if (!records) units.push(plantings[i]!);
+    else if (!done.has(variety)) {
+      done.add(variety);
+      units.push(
+        joinPlantings(
+          drafts.filter(({ fields }) => fields.variety === variety),
+          records,
+        ),
+      );
+    }
+  }
+  return units;
+}
+
+/** A season with what the rules between seasons look at. */
+export interface SeasonRecords {
+  readonly season: Season;
+  readonly weights: SeasonLogs;
+  readonly measures: SeasonMeasures;
+}
+
+const isDay = (day: Day | null | undefined): day is Day => day !== null && day !== undefined;
+
+/** Records of several tables under the name of a variety, by variety. */
+function listed(maps: readonly ReadonlyMap<string, RecordDraft>[]): ReadonlyMap<string, readonly RecordDraft[]> {
+  const lists = new Map<string, RecordDraft[]>();
+  for (const map of maps) for (const [id, record] of map) lists.set(id, [...(lists.get(id) ?? []), record]);
+  return lists;
+}
+
+/** Warns of what in a season's records looks like a slip. */
+function reportDoubts(
+  { planted, totalled }: SeasonDrafts,
+  harvests: string,
+  registry: VarietyRegistry,
+  context: CheckContext,
+): void {
+  const all = [...planted, ...totalled];
+  reportDoubtfulPickings(all, harvests, context);
+  reportHeavy(all, harvests, registry, context);
+  reportScrambled(all, harvests, context);
+  reportPlaces(planted, context);
+}
+
+/** Second pass over a season: its records, laid against the plantings. */
+export function checkSeason(
+  drafts: SeasonDrafts,
+  elsewhere: ReadonlyMap<string, number>,
+  registry: VarietyRegistry,
+  trialContext: CheckContext,
+): SeasonRecords {
+  const { year, tables, planted, totalled, limited } = drafts;
+  const context = { ...trialContext, limited };
+  const all = [...planted, ...totalled];
+  const own = context.settings.seasons.get(year);
+  const sowings = [own?.sown, ...all.map(({ fields }) => fields.sown)].filter(isDay);
+  const plantedOut = [own?.transplanted, ...all.map(({ fields }) => fields.transplanted)].filter(isDay);
+  const span = seasonSpan(year, sowings.length > 0 ? sowings : plantedOut, context.settings);
+  const from = plantedOut.length > 0 ? (Math.min(...plantedOut) as Day) : null;
+  const index = seasonIndex(all, registry, elsewhere);
+  const fileOf = (name: SeasonTable): string => tables.get(name)?.path ?? `data/${year}/${name}`;
+  const run = <T>(name: SeasonTable, none: T, check: (source: SourceFile) => T): T => {
+    const source = tables.get(name);
+    return source ? check(source) : none;
+  };
+  const none: ReadonlyMap<string, RecordDraft> = new Map();
+  const picked = run('harvests.csv', none, (source) => checkHarvests(source, index, span, context));
+  const ripened = run('observations.csv', none, (source) => checkObservations(source, index, span, context));
+  const scores = run('ratings.csv', [], (source) => checkRatings(source, index, span, context));
+  const measures = run('measurements.csv', [], (source) => checkMeasurements(source, index, span, context));
+  reportDoubts(drafts, fileOf('harvests.csv'), registry, context);
+  reportSameScores(scores, fileOf('ratings.csv'), context);
+  const plantings = all.map(finishPlanting);
+  const isComplete = own?.harvestsComplete ?? false;
+  // A table with its header alone says that nothing was picked only where the season's harvests are complete.
+  const hasPickings = isComplete || picked.size > 0 || planted.some(({ record }) => record.used > 0);
+  const season: Season = {
+    key: seasonKey(year),
+    year,
+    firstDay: sowings.length + plantedOut.length > 0 ? span.firstDay : null,
+    lastDay: span.lastDay,
+    lookEvery: own?.lookEvery ?? 7,
+    layout: own?.layout ?? null,
+    harvestsComplete: isComplete,
+    earlyUntil: own?.earlyUntil ?? null,
+    hasHarvests: tables.has('harvests.csv') && hasPickings,
+    plantings,
+    yieldUnits: unitsOf(all, plantings, listed([picked])),
+    ripeningUnits: unitsOf(all, plantings, listed([picked, ripened])),
+    scores,
+    measurements: measures.map(({ own: value }) => value),
+    seedBatches: run('germination.csv', [], (source) => checkGermination(source, year, registry, context)),
+    weather: run('weather.csv', [], (source) => checkWeather(source, { span, from }, context)),
+    limited,
+  };
+  const weights = fruitWeights(year, all, fileOf('harvests.csv'));
+  return { season, weights, measures: { year, file: fileOf('measurements.csv'), measures } };
+}

@@ -1,0 +1,67 @@
+import { foldName } from '../../terms/names.ts';
+import type { Score } from '../../terms/trial.ts';
+import type { SourceFile } from '../../read/decode.ts';
+import { openKnown } from '../../sheet/columns.ts';
+import type { CheckContext } from '../../sheet/context.ts';
+import { dayIn, neededIn, placeIn, textIn } from '../../sheet/row.ts';
+import { yesNoIn } from '../../sheet/wordCells.ts';
+import { rowsOf } from '../../sheet/rows.ts';
+import { reportFills, see, watchFills } from '../../sheet/fillDown.ts';
+import { oneSpelling } from '../rules/nearNames.ts';
+import type { Spelling } from '../rules/nearNames.ts';
+import { reportTasters } from '../rules/scores.ts';
+import { noteOutside } from '../rules/seasonDays.ts';
+import type { SeasonSpan } from '../rules/seasonDays.ts';
+import { isNamed, targetIn } from '../target.ts';
+import type { SeasonIndex } from '../target.ts';
+import { longValueIn, traitSpec, wideValuesIn } from '../../sheet/traitValues.ts';
+
+/** Checks ratings.csv, long or wide. */
+export function checkRatings(
+  source: SourceFile,
+  index: SeasonIndex,
+  span: SeasonSpan,
+  context: CheckContext,
+): readonly Score[] {
+  const traits = [...context.settings.traits.values()].filter(({ kind }) => kind !== 'measure');
+  const shape = traitSpec(traits, 'score', ['date', 'taster', 'variety', 'planting', 'blind', 'notes']);
+  const required = [['date'], ['taster'], ['variety', 'planting'], ...shape.required];
+  const known = openKnown(source, { ...shape, required }, context);
+  if (!known) return [];
+  const scores: Score[] = [];
+  const seen = new Set<string>();
+  const fills = watchFills();
+  const tasters = new Map<string, Spelling>();
+  for (const row of rowsOf(known, (text) => isNamed(text, index))) {
+    const target = targetIn(row, index, context);
+    const day = dayIn(row, 'date', context);
+    if (day === null && textIn(row, 'date') === null) neededIn(row, 'date');
+    const taster = neededIn(row, 'taster');
+    if (taster !== null && !tasters.has(taster)) tasters.set(taster, { name: taster, place: placeIn(row, 'taster') });
+    const isBlind = yesNoIn(row, 'blind');
+    const long = known.index.has('trait') ? longValueIn(row, 'score', traits, context) : null;
+    const values = [...wideValuesIn(row, traits, context), ...(long ? [long] : [])];
+    for (const { trait, value } of values)
+      if (trait.kind === 'rating') see(fills, long ? 'score' : trait.key, value, row.raw.line);
+    if (!target || day === null || taster === null) continue;
+    noteOutside(row, 'date', day, span, context);
+    const planting = textIn(row, 'planting') === null ? null : (target.planting?.fields.id ?? null);
+    const given = values.map(({ trait, value }) => `${trait.key} ${value}`);
+    const sign = [foldName(taster), target.variety.id, planting, day, ...given].join('|');
+    if (given.length > 0 && seen.has(sign))
+      context.log.add('row-twice', placeIn(row, 'date'), textIn(row, 'date') ?? '', { table: 'ratings.csv' });
+    seen.add(sign);
+    for (const { trait, value } of values) {
+      scores.push({ day, taster, variety: target.variety.id, planting, trait: trait.key, score: value, isBlind });
+    }
+  }
+  reportFills(fills, source.path, context.log);
+  const spelled = oneSpelling(scores.map(({ taster }) => taster));
+  const named = scores.map((score) => ({ ...score, taster: spelled(score.taster) }));
+  reportTasters(
+    [...tasters.values()].filter(({ name }) => spelled(name) === name),
+    named,
+    context,
+  );
+  return named;
+}

@@ -1,0 +1,63 @@
+import { isoDate } from '../../terms/day.ts';
+import type { SourceFile } from '../../read/decode.ts';
+import { wideColumns } from '../../sheet/cells/traitColumns.ts';
+import { openKnown } from '../../sheet/columns.ts';
+import type { CheckContext } from '../../sheet/context.ts';
+import { addPicked } from '../draft.ts';
+import type { PlantingDraft } from '../draft.ts';
+import type { VarietyRegistry } from '../registry.ts';
+import { countIn, dayIn, neededIn, placeIn, quantityIn, textIn } from '../../sheet/row.ts';
+import { rowsOf } from '../../sheet/rows.ts';
+import { wideValuesIn } from '../../sheet/traitValues.ts';
+import { oneSpelledPlaces, PLANTING_COLUMNS, PLANTING_QUANTITIES, plantingIn } from './plantings.ts';
+import type { SeasonDays } from './plantings.ts';
+
+/**
+ * Checks totals.csv, a row a variety (or a planting) for seasons known only from a notebook, and season.csv, the same
+ * with a row a planting.
+ */
+export function checkTotals(
+  source: SourceFile,
+  days: SeasonDays & { readonly isByPlanting: boolean },
+  registry: VarietyRegistry,
+  context: CheckContext,
+): readonly PlantingDraft[] {
+  const traits = [...context.settings.traits.values()];
+  const wide = wideColumns(traits);
+  const { isByPlanting } = days;
+  const names = [...wide.columns, ...wide.quantities.map(({ name }) => name)];
+  const spec = {
+    required: isByPlanting ? [['variety'], ['weight', 'fruits', 'first_ripe', ...names]] : [['variety'], ['plants']],
+    columns: [...PLANTING_COLUMNS, 'fruits', 'first_ripe', ...wide.columns],
+    quantities: [...PLANTING_QUANTITIES, { name: 'weight', dimension: 'mass' as const }, ...wide.quantities],
+  };
+  const known = openKnown(source, spec, context);
+  if (!known) return [];
+  const drafts: PlantingDraft[] = [];
+  for (const row of rowsOf(known)) {
+    if (!isByPlanting) neededIn(row, 'plants');
+    const draft = plantingIn(row, days, registry, context);
+    const fruits = countIn(row, 'fruits');
+    const grams = quantityIn(row, 'weight');
+    const firstRipe = dayIn(row, 'first_ripe', context);
+    const values = wideValuesIn(row, traits, context);
+    if (!draft) continue;
+    const start = draft.fields.transplanted ?? draft.fields.sown;
+    if (firstRipe !== null && start !== null && firstRipe < start) {
+      const facts = { transplanted: isoDate(start) };
+      context.log.add(
+        'picked-before-transplanting',
+        placeIn(row, 'first_ripe'),
+        textIn(row, 'first_ripe') ?? '',
+        facts,
+      );
+    }
+    if (fruits !== null || grams !== null) {
+      const { line } = row.raw;
+      addPicked(draft.record, { day: null, stage: 'ripe', fruits, grams, cullFruits: null, cullGrams: null, line });
+    }
+    const totals = { firstRipe, traits: new Map(values.map(({ trait, value }) => [trait.key, value])) };
+    drafts.push({ ...draft, fields: { ...draft.fields, totals } });
+  }
+  return oneSpelledPlaces(drafts);
+}

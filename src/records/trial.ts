@@ -1,0 +1,151 @@
+import { foldId } from '../terms/names.ts';
+import { openLog, severityOf } from '../terms/problem.ts';
+import type { Problem } from '../terms/problem.ts';
+import { fileOnly } from '../terms/place.ts';
+import type { ClassSettings, Settings } from '../terms/settings.ts';
+import type { MeasureTrait } from '../terms/traits.ts';
+import type { Trial, Variety } from '../terms/trial.ts';
+import { decodeText } from '../read/decode.ts';
+import { readSettingsTree } from '../read/settingsTree.ts';
+import { dateReader } from '../sheet/cells/dates.ts';
+import { reportWindows } from '../sheet/columns.ts';
+import type { CheckContext } from '../sheet/context.ts';
+import { checkContent } from './content.ts';
+import type { Content } from './content.ts';
+import { listFolder } from './folder.ts';
+import type { TrialFiles } from './folder.ts';
+import { varietyRegistry } from './registry.ts';
+import type { VarietyRegistry } from './registry.ts';
+import { checkParents } from './rules/parents.ts';
+import { reportNoStart, reportNotRecorded } from './rules/recorded.ts';
+import { reportScores } from './rules/scores.ts';
+import { reportSettingsAgainstRecords } from './rules/settingsAgainstRecords.ts';
+import { reportWeightAgainstSize, reportWeightsUnlikeSeasons } from './rules/fruitSizes.ts';
+import { fruitMeasures, reportMeasures } from './rules/measured.ts';
+import { checkSeason, readPlantings } from './season.ts';
+import type { SeasonRecords } from './season.ts';
+import { takeSettings } from './settings/settings.ts';
+import { checkVarieties } from './tables/varieties.ts';
+
+export interface CheckedTrial {
+  /** Null if there is an error among the problems. */
+  readonly trial: Trial | null;
+  readonly problems: readonly Problem[];
+  readonly content: Content;
+  /** Settings where they could be read, so that messages can be worded in the trial's language. */
+  readonly settings: Settings | null;
+}
+
+/** Classes of the settings, then those that only varieties.csv names. */
+function withClasses(settings: Settings, varieties: readonly Variety[]): Settings {
+  const classes = new Map<string, ClassSettings>(settings.classes);
+  for (const { classId } of varieties) {
+    if (classes.has(classId)) continue;
+    const name = classId === 'all' ? 'All varieties' : classId;
+    classes.set(classId, { id: classId, name, checkVariety: null, spots: null, bar: 'newcomer', linesCompete: false });
+  }
+  return { ...settings, classes };
+}
+
+function readSettings(files: TrialFiles, log: CheckContext['log']): Settings | null {
+  const source = files.settings;
+  if (!source) {
+    log.add('missing-settings', fileOnly('data/trial.yaml'));
+    return null;
+  }
+  const decoded = decodeText(source.bytes);
+  if (decoded.kind !== 'text') {
+    const place =
+      decoded.kind === 'not-utf8' ? { file: source.path, line: decoded.line, column: 1 } : fileOnly(source.path);
+    log.add(decoded.kind, place);
+    return null;
+  }
+  reportWindows(source.path, decoded.windowsLine, log);
+  const tree = readSettingsTree(source.path, decoded.text);
+  if (tree.kind === 'fault') {
+    log.add('yaml-unreadable', tree.place, '', { detail: tree.detail });
+    return null;
+  }
+  return takeSettings(tree, log);
+}
+
+function checkSeasons(files: TrialFiles, registry: VarietyRegistry, context: CheckContext): readonly SeasonRecords[] {
+  const drafts = [...files.seasons]
+    .toSorted(([a], [b]) => a - b)
+    .map(([year, tables]) => readPlantings(year, tables, registry, context));
+  return drafts.map((own) => {
+    const elsewhere = new Map<string, number>();
+    for (const other of drafts) {
+      if (other === own) continue;
+      for (const { fields } of [...other.planted, ...other.totalled]) elsewhere.set(foldId(fields.id), other.year);
+    }
+    return checkSeason(own, elsewhere, registry, context);
+  });
+}
+
+/** Reports what only the other seasons, or other tables, show to be doubtful. */
+function reportBetweenSeasons(
+  records: readonly SeasonRecords[],
+  registry: VarietyRegistry,
+  context: CheckContext,
+): void {
+  const classOf = (id: string): string => registry.find(id)?.classId ?? 'all';
+  reportWeightsUnlikeSeasons(
+    records.map(({ weights }) => weights),
+    context,
+  );
+  reportMeasures(
+    records.map(({ measures }) => measures),
+    classOf,
+    context,
+  );
+  const measure = (key: string): MeasureTrait | null => {
+    const trait = context.settings.traits.get(key);
+    return trait?.kind === 'measure' ? trait : null;
+  };
+  for (const { weights, measures } of records) {
+    const lengths = fruitMeasures(measures, measure('fruit_length'));
+    reportWeightAgainstSize(weights, lengths, fruitMeasures(measures, measure('fruit_width')), context);
+  }
+}
+
+/**
+ * Reads and checks every record of a trial folder.
+ *
+ * @param files  what was found in the folder
+ * @returns      the trial, and every problem; no trial if one of them is an error
+ */
+export function checkTrial(files: TrialFiles): CheckedTrial {
+  const log = openLog();
+  listFolder(files, log);
+  const settings = files.hasData ? readSettings(files, log) : null;
+  if (!settings) return { trial: null, problems: log.problems(), content: new Map(), settings: null };
+  const context: CheckContext = { log, dates: dateReader([settings.language], settings.dates), settings, limited: [] };
+  const read = files.varieties ? checkVarieties(files.varieties, context) : [];
+  const registry = varietyRegistry(read);
+  const records = files.varieties ? checkSeasons(files, registry, context) : [];
+  const seasons = records.map(({ season }) => season);
+  const varieties = checkParents(registry, seasons, context);
+  reportSettingsAgainstRecords(registry, seasons, context);
+  reportBetweenSeasons(records, registry, context);
+  for (const season of seasons) {
+    reportNotRecorded(season, context);
+    reportNoStart(season, context);
+    reportScores(season, context);
+  }
+  const content = checkContent(files.content, { registry, seasons, settings, photos: files.photos }, log);
+  const problems = log.problems();
+  const sound = problems.every((problem) => severityOf(problem) !== 'error');
+  const complete = withClasses(withCheckIds(settings, registry), varieties);
+  return { trial: sound ? { settings: complete, varieties, seasons } : null, problems, content, settings };
+}
+
+/** Check varieties by their ids, whatever name the settings call them by. */
+function withCheckIds(settings: Settings, registry: VarietyRegistry): Settings {
+  const classes = new Map(settings.classes);
+  for (const [id, own] of classes) {
+    const variety = own.checkVariety === null ? null : registry.find(own.checkVariety);
+    classes.set(id, { ...own, checkVariety: variety?.id ?? null });
+  }
+  return { ...settings, classes };
+}
