@@ -77,7 +77,7 @@ function understand(
     const found = quantityOf(column, spec);
     if (found === 'unit') {
       const dimension = spec.quantities.find(({ name }) => column.startsWith(`${name}_`))!.dimension;
-      log.add('unit-unknown', place, table.titles[i], { units: unitWords(dimension) });
+      log.add('unit-unknown', place, table.titles[i]!, { units: unitWords(dimension) });
       sound = false;
     } else if (found) quantity.set(found.name, [...(quantity.get(found.name) ?? []), { ...found.part, index: i }]);
     else unknown.push({ index: i, title: table.titles[i]! });

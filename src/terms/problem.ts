@@ -1,6 +1,7 @@
 import type { Place } from './place.ts';
 import { severities } from './problemCodes.ts';
 import type { ProblemCode } from './problemCodes.ts';
+import type { FactNames, FactsOf } from './problemFacts.ts';
 
 export type Severity = 'error' | 'warning' | 'note';
 
@@ -21,11 +22,12 @@ export function severityOf(problem: Problem): Severity {
 
 /** Collects problems while the records are read. */
 export interface ProblemLog {
-  readonly add: (
-    code: ProblemCode,
+  readonly add: <C extends ProblemCode>(
+    code: C,
     place: Place | readonly Place[],
-    found?: string,
-    facts?: Readonly<Record<string, string>>,
+    ...said: C extends keyof FactNames
+      ? [found: string, facts: FactsOf<C>]
+      : [found?: string, facts?: Readonly<Record<string, string>>]
   ) => void;
 }
 
@@ -33,7 +35,7 @@ export interface ProblemLog {
 export function openLog(): ProblemLog & { readonly problems: () => readonly Problem[] } {
   const byKey = new Map<string, { code: ProblemCode; places: Place[]; found: string; facts: Record<string, string> }>();
   return {
-    add(code, place, found = '', facts = {}) {
+    add(code, place, ...[found = '', facts = {}]) {
       const places = Array.isArray(place) ? (place as readonly Place[]) : [place as Place];
       const key = JSON.stringify([code, found, facts, places[0]?.file ?? '']);
       const known = byKey.get(key);

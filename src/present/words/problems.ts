@@ -11,6 +11,10 @@ export interface ProblemWords {
   readonly mend: string;
 }
 
+function lacking(code: ProblemCode, fact: string): never {
+  throw new Error(`${code} was reported without its ${fact}`);
+}
+
 /** Words of a code with the facts of a problem filled in. */
 export function problemWords(
   code: ProblemCode,
@@ -20,7 +24,8 @@ export function problemWords(
     near: english.notes.near,
   },
 ): ProblemWords {
-  const fill = (text: string): string => text.replace(/\{(\w+)\}/g, (_, key: string) => facts[key] ?? '?');
+  const fill = (text: string): string =>
+    text.replace(/\{(\w+)\}/g, (_, key: string) => facts[key] ?? lacking(code, key));
   const [problem, expected, mend] = texts[code];
   const near = facts['near'];
   const first = near === undefined || code.endsWith('-near') ? '' : offer(near);

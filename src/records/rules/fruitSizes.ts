@@ -1,3 +1,4 @@
+import type { FactsOf } from '../../terms/problemFacts.ts';
 import { fileOnly } from '../../terms/place.ts';
 import type { Variety } from '../../terms/trial.ts';
 import type { CheckContext } from '../../sheet/context.ts';
@@ -129,7 +130,7 @@ export function timesFacts(
   times: number,
   season: SeasonLogs,
   others: readonly SeasonLogs[],
-): Readonly<Record<string, string>> {
+): FactsOf<'weights-unlike-seasons'> {
   const shown = (value: number): string => String(Number(value.toPrecision(value >= 10 ? 3 : 2)));
   return {
     times: shown(times),

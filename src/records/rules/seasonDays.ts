@@ -30,7 +30,7 @@ function isOutside(day: Day, { firstDay, lastDay }: SeasonSpan): boolean {
   return day < firstDay || day > lastDay;
 }
 
-function facts({ firstDay, lastDay }: SeasonSpan): Record<string, string> {
+function facts({ firstDay, lastDay }: SeasonSpan): { readonly from: string; readonly to: string } {
   return { from: isoDate(firstDay), to: isoDate(lastDay) };
 }
 
