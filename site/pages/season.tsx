@@ -1,3 +1,4 @@
+import { COLD_NIGHT_C, weatherOf } from '../../src/analyse/summaries.ts';
 import { pickingsOf } from '../../src/terms/record.ts';
 import { addresses, wordsOf } from '../../src/terms/addresses.ts';
 import { plantModel } from '../../src/analyse/traitsSeen.ts';
@@ -14,18 +15,15 @@ import { classesOf } from '../seasonTables.tsx';
 
 /** The weather of the season in a sentence; null where none was recorded. */
 function weatherSentence({ season }: SeasonSeen, { writing }: SiteContent): string | null {
-  if (season.weather.length === 0) return null;
-  const days = season.weather.length;
-  const mean = season.weather.reduce((sum, day) => sum + (day.tminC + day.tmaxC) / 2, 0) / days;
-  const rain = season.weather.reduce((sum, day) => sum + (day.rainMm ?? 0), 0);
-  const nights = season.weather.filter((day) => day.tminC < 10).length;
+  const weather = weatherOf(season);
+  if (!weather) return null;
   const { season: say } = writing.words;
   return say.weatherText(
-    writing.number(days),
-    writing.quantity(mean, '°C'),
-    writing.number(nights),
-    writing.quantity(10, '°C', 0),
-    writing.quantity(rain, 'rain'),
+    writing.number(weather.days),
+    writing.quantity(weather.meanC, '°C'),
+    writing.number(weather.coldNights),
+    writing.quantity(COLD_NIGHT_C, '°C', 0),
+    writing.quantity(weather.rainMm, 'rain'),
   );
 }
 

@@ -1,5 +1,6 @@
 import { addresses, wordsOf } from '../../src/terms/addresses.ts';
-import { ratingModel, ratingModels } from '../../src/analyse/traitsSeen.ts';
+import { isHot } from '../../src/analyse/summaries.ts';
+import { ratingModels } from '../../src/analyse/traitsSeen.ts';
 import type { JSX } from 'preact';
 import type { SeasonSeen, VarietySeen } from '../../src/analyse/seen.ts';
 import { isLine } from '../../src/terms/trial.ts';
@@ -48,16 +49,8 @@ function identity({ trial, writing }: SiteContent, variety: Variety): string {
 /** People's cautions where they belong: hot fruit, fruit of an unknown cross. */
 function cautionsOf({ seasons, writing, trial }: SiteContent, variety: Variety): readonly string[] {
   const { variety: say } = writing.words;
-  const heat = trial.settings.traits.get('heat');
-  const isRatedHot =
-    heat?.kind === 'rating' &&
-    seasons.some((seen) => {
-      const estimate = ratingModel(seen, 'heat')?.estimates.get(variety.id)?.estimate ?? null;
-      return estimate !== null && estimate > heat.from + 0.3 * (heat.to - heat.from);
-    });
-  const isClaimedHot = (variety.claimHeat?.[0] ?? 0) >= 2500 || (variety.claimHeat?.[1] ?? 0) >= 2500;
   const isUnknownCross = isLine(variety) && (variety.mother === null || variety.father === null);
-  return [...(isRatedHot || isClaimedHot ? [say.hotCaution] : []), ...(isUnknownCross ? [say.crossCaution] : [])];
+  return [...(isHot(variety, seasons, trial) ? [say.hotCaution] : []), ...(isUnknownCross ? [say.crossCaution] : [])];
 }
 
 interface Grown {

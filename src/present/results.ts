@@ -1,4 +1,4 @@
-import { pickingsOf } from '../terms/record.ts';
+import { cullsOf } from '../analyse/summaries.ts';
 import { answers, plantModels, ratingModels, ripenings, ripeningModel } from '../analyse/traitsSeen.ts';
 import type { SeasonSeen, VarietySeen } from '../analyse/seen.ts';
 import type { SeasonComparisons } from '../analyse/compareSeason.ts';
@@ -76,19 +76,6 @@ export function seasonTraits(seen: SeasonSeen, own: VarietySeen, trial: Trial): 
     if (share) traits[key] = { unit: 'share', ...share, estimate: share.k / share.n, method: 'wilson' };
   }
   return traits;
-}
-
-function cullsOf(seen: SeasonSeen, own: VarietySeen): { fruits: number; weight: number } | null {
-  const units = seen.season.yieldUnits.filter(
-    ({ variety, cause }) => variety === own.variety.id && cause !== 'accident',
-  );
-  if (!units.some((unit) => pickingsOf(unit).some(({ hasCulls }) => hasCulls))) return null;
-  const plants = units.reduce((sum, unit) => sum + unit.plants, 0);
-  const total = (of: (id: string) => number): number => units.reduce((sum, unit) => sum + of(unit.id), 0) / plants;
-  return {
-    fruits: total((id) => seen.yields.get(id)?.cullFruits ?? 0),
-    weight: total((id) => seen.yields.get(id)?.cullGrams ?? 0),
-  };
 }
 
 /** The dispersion of each class where it is not one for all. */
@@ -211,7 +198,7 @@ export function resultsDocument(
         plantings: own.plantings,
         plantings_excluded: own.plantingsExcluded,
         shares: own.shares,
-        culls: cullsOf(seen, own),
+        culls: cullsOf(seen, own.variety.id),
         traits: seasonTraits(seen, own, trial),
       })),
       plantings: plantingsOf(seen),

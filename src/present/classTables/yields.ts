@@ -1,4 +1,4 @@
-import { pickingsOf } from '../../terms/record.ts';
+import { cullsOf, meanOfEstimates } from '../../analyse/summaries.ts';
 import { plantModel } from '../../analyse/traitsSeen.ts';
 import { isHighCv } from '../../analyse/cautions.ts';
 import { detectableDifference } from '../../analyse/detectable.ts';
@@ -9,17 +9,9 @@ import type { Source } from './source.ts';
 import type { Writing } from '../numbers.ts';
 import type { TableWords } from '../tables.ts';
 
-function cullsCell(source: Source, { variety: { id } }: VarietySeen): string {
-  const units = source.seen.season.yieldUnits.filter((unit) => unit.variety === id && unit.cause !== 'accident');
-  if (!units.some((unit) => pickingsOf(unit).some(({ hasCulls }) => hasCulls))) return '';
-  const plants = units.reduce((sum, unit) => sum + unit.plants, 0);
-  const culls = units.reduce((sum, unit) => sum + (source.seen.yields.get(unit.id)?.cullFruits ?? 0), 0);
-  return source.writing.number(culls / plants, 1);
-}
-
-function modelMean(model: PlantModel, own: readonly VarietySeen[]): number | null {
-  const values = own.map((v) => model.estimates.get(v.variety.id)?.estimate ?? null).filter((value) => value !== null);
-  return values.length === 0 ? null : values.reduce((sum, value) => sum + value, 0) / values.length;
+function cullsCell({ seen, writing }: Source, { variety: { id } }: VarietySeen): string {
+  const culls = cullsOf(seen, id);
+  return culls === null ? '' : writing.number(culls.fruits, 1);
 }
 
 /** A multiple with as many digits as tell it from 1. */
@@ -29,7 +21,10 @@ function timesText(times: number, { number }: Writing): string {
 
 function yieldFoot(source: Source, model: PlantModel): readonly string[] {
   const { writing, own, seen, trial, classId } = source;
-  const mean = modelMean(model, own);
+  const mean = meanOfEstimates(
+    model,
+    own.map((v) => v.variety.id),
+  );
   const lsd = model.lsd.get(classId) ?? null;
   const { figure, tables: say } = writing.words;
   const cv = model.cvPercent === null || (mean ?? 0) <= 0 ? '' : figure.cv(writing.number(model.cvPercent));

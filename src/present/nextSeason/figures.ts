@@ -1,3 +1,4 @@
+import { ownMean } from '../../analyse/summaries.ts';
 import type { ValueMark } from '../../analyse/expected/seasonEstimates.ts';
 import type { ClassAdvice } from '../../decide/adviseClass.ts';
 import type { ClassOutcome } from '../../decide/nextSeason.ts';
@@ -64,8 +65,7 @@ function expectedLine(source: AdviceSource, trait: string, classId: string, vari
   const values = forecast.values.values.filter((value) => value.variety === variety);
   const { seenNothing, seenNoneRipe } = writing.words.nextSeason;
   const standIn = (mark: ValueMark): string => (mark === 'nothing-picked' ? seenNothing : seenNoneRipe);
-  const weights = values.reduce((sum, { variance }) => sum + 1 / variance, 0);
-  const mean = values.reduce((sum, { theta, variance }) => sum + theta / variance, 0) / weights;
+  const mean = ownMean(values);
   return {
     row: {
       name: nameOf(source, variety),
@@ -84,7 +84,7 @@ function expectedLine(source: AdviceSource, trait: string, classId: string, vari
         (value) => `${value.year}: ${isSeen(value) ? writing.quantity(back(value.theta), unit) : standIn(value.mark)}`,
       )
       .join('; '),
-    ownMean: values.length > 0 ? shown(back(mean)) : null,
+    ownMean: mean === null ? null : shown(back(mean)),
   };
 }
 

@@ -1,4 +1,4 @@
-import { pickingsOf } from '../../terms/record.ts';
+import { gramsByDay, yieldUnitsOf } from '../../analyse/summaries.ts';
 import { ripeningModel } from '../../analyse/traitsSeen.ts';
 import type { VarietySeen } from '../../analyse/seen.ts';
 import { medianText, modelText, ripeByEnd } from '../classTables/ripening.ts';
@@ -67,24 +67,14 @@ export function cumulativeFigure({ seen, classId, writing }: ChartSource): Figur
   const start = seen.season.firstDay ?? 0;
   for (const { variety } of seen.varieties) {
     if (variety.classId !== classId) continue;
-    const units = seen.season.yieldUnits.filter((unit) => unit.variety === variety.id && unit.cause !== 'accident');
-    const plants = units.reduce((sum, unit) => sum + unit.plants, 0);
-    const byDay = new Map<number, number>();
-    for (const unit of units) {
-      for (const { day, ripe, green } of pickingsOf(unit)) {
-        if (day !== null) byDay.set(day, (byDay.get(day) ?? 0) + ripe.grams + green.grams);
-      }
-    }
-    const weighed = [...byDay.values()].reduce((sum, grams) => sum + grams, 0);
-    const isCounted = units.some((unit) => pickingsOf(unit).some(({ ripe, green }) => ripe.fruits + green.fruits > 0));
-    // What was counted and never weighed has no curve of its weight.
-    if (byDay.size === 0 || plants === 0 || (weighed === 0 && isCounted)) continue;
+    const days = gramsByDay(seen, variety.id);
+    if (days.length === 0) continue;
     let total = 0;
-    for (const day of [...byDay.keys()].toSorted((a, b) => a - b)) {
-      total += byDay.get(day)! / plants;
+    for (const { day, grams } of days) {
+      total += grams;
       rows.push({ name: variety.name, x: day - start, y: writing.shown(total, 'g').value });
     }
-    table.push([variety.name, String(units.length), writing.quantity(total, 'g')]);
+    table.push([variety.name, String(yieldUnitsOf(seen, variety.id).length), writing.quantity(total, 'g')]);
   }
   if (rows.length === 0) return null;
   const unit = writing.shown(1, 'g').unit;
