@@ -1,13 +1,8 @@
-import { existsSync } from 'node:fs';
-import { configureEleventy } from './src/main/eleventySite.ts';
-import type { EleventyConfig } from './src/main/eleventySite.ts';
-import { makePages } from './src/main/makePages.ts';
+import type { EleventyConfig } from '@11ty/eleventy';
+import keeprow from './src/main/eleventyPlugin.ts';
 
-/** The same configuration as `keeprow build`, for those who run Eleventy themselves. */
+/** The demo's report and nothing else. A site of your own takes it in with `keeprow/eleventy`, see README. */
 export default async function configure(config: EleventyConfig): Promise<Record<string, unknown>> {
-  if (!existsSync('data')) throw new Error('run Eleventy from a trial folder');
-  const { pages } = await makePages('.');
-  configureEleventy(config, pages);
-  config.addPassthroughCopy({ 'site/assets': 'assets', 'dist/assets': 'assets' });
-  return { dir: { input: 'content', output: '_site' }, htmlTemplateEngine: false, markdownTemplateEngine: false };
+  await config.addPlugin(keeprow);
+  return { dir: { input: 'site/assets', output: '_site' }, templateFormats: ['html'] };
 }

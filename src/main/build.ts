@@ -1,8 +1,6 @@
-import { cpSync, existsSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
+import { existsSync, readFileSync, rmSync } from 'node:fs';
 import { dirname, join, relative } from 'node:path';
-import { fileURLToPath } from 'node:url';
-import type { Page } from '../../site/content.ts';
-import { configureEleventy } from './eleventySite.ts';
+import keeprow from './eleventyPlugin.ts';
 import { printHandout } from './handoutPdf.ts';
 import { makePages } from './makePages.ts';
 import type { MadePages } from './makePages.ts';
@@ -24,14 +22,7 @@ import { tellProblems, tellProgress } from './tellProblems.ts';
 import type { Telling } from './tellProblems.ts';
 import { writeWhole } from './writeWhole.ts';
 
-/** Folder of the package's own assets, from the sources or from the compiled command. */
-function packageRoot(): string {
-  let at = dirname(fileURLToPath(import.meta.url));
-  while (!existsSync(join(at, 'site', 'assets'))) at = dirname(at);
-  return at;
-}
-
-async function writePages(fresh: string, out: string, pages: readonly Page[]): Promise<void> {
+async function writePages(fresh: string, out: string, made: MadePages): Promise<void> {
   const { default: Eleventy } = await import('@11ty/eleventy');
   const input = freshFolder(out, 'input');
   try {
@@ -39,7 +30,14 @@ async function writePages(fresh: string, out: string, pages: readonly Page[]): P
       quietMode: true,
       configPath: '',
       loader: 'esm',
-      config: (config) => configureEleventy(config, pages),
+      config: async (config) => {
+        // Nothing of the trial folder is run as a template.
+        config.setUseGitIgnore(false);
+        config.setTemplateFormats(['html']);
+        config.setDataFileSuffixes([]);
+        config.setDataDirectory('__none__');
+        await config.addPlugin(keeprow, { made });
+      },
     });
     await eleventy.initializeConfig({ markdownTemplateEngine: false, htmlTemplateEngine: false });
     eleventy.disableLogger();
@@ -60,13 +58,7 @@ async function writeSite(out: string, made: MadePages, withPdf: boolean): Promis
   clearLeftovers(out);
   const fresh = freshFolder(out, 'new');
   try {
-    await writePages(fresh, out, made.pages);
-    for (const assets of ['site/assets', 'dist/assets'])
-      cpSync(join(packageRoot(), assets), join(fresh, 'assets'), { recursive: true });
-    for (const [path, bytes] of made.files) {
-      makeFolder(dirname(join(fresh, path)));
-      writeFileSync(join(fresh, path), bytes);
-    }
+    await writePages(fresh, out, made);
     const printed = withPdf && made.lastSeason !== null ? printHandout(fresh, made.lastSeason) : null;
     markSite(fresh);
     return { printed, swapped: await whileAlone(out, () => swapSite(fresh, out)) };

@@ -13,7 +13,7 @@ export async function compareSeasons(
   seasons: readonly SeasonSeen[],
 ): Promise<readonly SeasonComparisons[]> {
   // The sources, run without being compiled, have no worker: Node loads none of them on a second core.
-  if (import.meta.url.endsWith('.ts')) return seasons.map((seen) => compareSeason(trial, seen));
+  if (new URL(import.meta.url).pathname.endsWith('.ts')) return seasons.map((seen) => compareSeason(trial, seen));
   const worker = new Worker(new URL('./compareWorker.js', import.meta.url), { workerData: { trial, seasons } });
   return new Promise((resolve, reject) => {
     worker.once('message', resolve);

@@ -1,0 +1,67 @@
+import type { EleventyConfig } from '@11ty/eleventy';
+import { cpSync, existsSync, writeFileSync } from 'node:fs';
+import { dirname, join } from 'node:path';
+import { fileURLToPath } from 'node:url';
+import { severityOf } from '../terms/problem.ts';
+import { problemText } from '../present/problems.ts';
+import { makePages } from './makePages.ts';
+import type { MadePages } from './makePages.ts';
+import { makeFolder } from './siteFolder.ts';
+
+export interface ReportOptions {
+  /** The trial folder; default: the folder that Eleventy runs in. */
+  readonly folder?: string;
+  /** Where the report goes in the site, ending in `/`; default: the site's root. */
+  readonly address?: string;
+  /** A report that is made already. */
+  readonly made?: Pick<MadePages, 'pages' | 'files'>;
+}
+
+/** Folder of the package's own assets, from the sources or from the compiled command. */
+function packageRoot(): string {
+  let at = dirname(fileURLToPath(import.meta.url));
+  while (!existsSync(join(at, 'site', 'assets'))) at = dirname(at);
+  return at;
+}
+
+/** Writes what is no page: figures, tables, photos, styles and scripts. */
+function writeFiles(folder: string, files: MadePages['files']): void {
+  for (const assets of ['site/assets', 'dist/assets'])
+    cpSync(join(packageRoot(), assets), join(folder, 'assets'), { recursive: true });
+  for (const [path, bytes] of files) {
+    makeFolder(dirname(join(folder, path)));
+    writeFileSync(join(folder, path), bytes);
+  }
+}
+
+async function madeFrom(folder: string): Promise<MadePages> {
+  const made = await makePages(folder);
+  const errors = made.problems.filter((problem) => severityOf(problem) === 'error');
+  if (errors.length > 0) throw new Error(errors.map((problem) => problemText(problem)).join('\n'));
+  return made;
+}
+
+/**
+ * Adds a trial's report to an Eleventy site: its pages, `results.json`, tables, feed and assets. `keeprow build` uses it
+ * too. In a configuration: `config.addPlugin(keeprow, { folder: 'trial', address: 'trial/' })`. While Eleventy serves,
+ * the report is made anew when a record or a text of the trial changes.
+ *
+ * @throws an error that lists the problems where the records have errors
+ */
+export default async function keeprow(config: EleventyConfig, options: ReportOptions = {}): Promise<void> {
+  const { folder = '.', address: base = '' } = options;
+  const { pages, files } = options.made ?? (await madeFrom(folder));
+  for (const { address, html } of pages) {
+    const name = address === '' ? 'index' : address.replace(/\/$/, '').replaceAll('/', '__');
+    config.addTemplate(`keeprow-pages/${base}${name}.html`, html, {
+      permalink: `${base}${address}index.html`,
+      // The page is finished: no template language, no layout of the site around it.
+      templateEngineOverride: 'html',
+      layout: false,
+      eleventyExcludeFromCollections: true,
+    });
+  }
+  if (!options.made)
+    for (const part of ['data', 'content']) config.addWatchTarget(join(folder, part), { resetConfig: true });
+  config.on('eleventy.after', ({ directories }) => writeFiles(join(directories.output, base), files));
+}
