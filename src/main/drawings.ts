@@ -1,6 +1,6 @@
 import type { SeasonComparisons } from '../analyse/compareSeason.ts';
 import type { SeasonSeen } from '../analyse/seen.ts';
-import { drawChart } from '../present/draw.ts';
+import { drawChart } from './draw.ts';
 import { fruitFigure } from '../present/fruitDrawing.ts';
 import { gardenMap } from '../present/gardenMap.ts';
 import { writingOf } from '../present/numbers.ts';

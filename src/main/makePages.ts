@@ -26,6 +26,7 @@ import type { SeasonKey } from '../terms/ids.ts';
 import type { Problem } from '../terms/problem.ts';
 import type { Trial } from '../terms/trial.ts';
 import { compareSeasons } from './compareSeasons.ts';
+import { beginDrawings } from './draw.ts';
 import { drawAll, drawFigures, drawings, inOtherUnits } from './drawings.ts';
 import type { Compared } from './drawings.ts';
 import { whatWillNotFit } from './memory.ts';
@@ -152,6 +153,7 @@ export async function makePages(
   isFit: (problems: readonly Problem[]) => boolean = () => true,
   mayDrop = false,
 ): Promise<MadePages> {
+  beginDrawings();
   const found = await readFolder(folder);
   const { trial, problems: checked, content } = checkTrial(found);
   const none = { pages: [], files: new Map(), ledger: '', lastSeason: null };
@@ -167,11 +169,6 @@ export async function makePages(
   const photos = await makePhotos(folder, shownPhotos(content, found.photos));
   const doubts = [...blockProblems(trial), ...(advice ? rangeProblems(advice.next) : [])];
   const problems = [...checked, ...photos.problems, ...doubts];
-  // Meanwhile: most charts do not need the comparisons, and are found drawn below.
-  await drawFigures(
-    trial,
-    seasons.map((seen) => ({ seen, compared: new Map() })),
-  );
   const comparisons = await working;
   const compared = seasons.map((seen, i) => ({ seen, compared: comparisons[i]! }));
   const site = await siteContent({ trial, compared, advice, problems, content, photos: photos.photos });

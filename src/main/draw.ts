@@ -1,14 +1,21 @@
 import * as vega from 'vega';
 import { compile } from 'vega-lite';
-import type { Chart } from './charts/kinds.ts';
-import { plainUnits } from './units.ts';
-import { specification } from './charts/specification.ts';
+import type { Chart } from '../present/charts/kinds.ts';
+import { plainUnits } from '../present/units.ts';
+import { specification } from '../present/charts/specification.ts';
 
 /** Charts of one kind and size share a specification, which is compiled once. */
 const runtimes = new Map<string, vega.Runtime>();
 
-/** Charts drawn before, by what is drawn: the same chart is the same picture. */
-const drawings = new Map<string, string>();
+/** Charts of this build and of the one before, by what is drawn: the same chart is the same picture. */
+let drawings = new Map<string, string>();
+let drawnBefore = new Map<string, string>();
+
+/** Begins a build: what neither it nor the one before has drawn is forgotten. */
+export function beginDrawings(): void {
+  drawnBefore = drawings;
+  drawings = new Map();
+}
 
 /**
  * Draws a chart as SVG text.
@@ -21,7 +28,7 @@ const drawings = new Map<string, string>();
 export async function drawChart(chart: Chart, width: number, prefix: string): Promise<string> {
   const text = plainUnits(JSON.stringify(chart));
   const key = `${width} ${text}`;
-  const drawn = drawings.get(key) ?? (await draw(JSON.parse(text) as Chart, width, prefix));
+  const drawn = drawings.get(key) ?? drawnBefore.get(key) ?? (await draw(JSON.parse(text) as Chart, width, prefix));
   drawings.set(key, drawn);
   return drawn.replace(/\b(id="|url\(#|href="#)/g, `$1${prefix}-`);
 }
