@@ -7,4 +7,4 @@ const byRoom = {
 };
 const room = process.env['KEEPROW_ROOM'] === 'numerics' ? 'numerics' : 'analyse';
 
-export default defineConfig({ test: { include: byRoom[room], testTimeout: 60_000 } });
+export default defineConfig({ test: { include: byRoom[room], testTimeout: 300_000 } });

@@ -3,6 +3,9 @@ import { resolve } from 'node:path';
 import { chromium as playwright } from 'playwright-core';
 import type { Browser } from 'playwright-core';
 
+/** Nothing may fail because the machine is slow. */
+const LIMIT = 300_000;
+
 /** A browser for tests: CHROME_PATH, or the one inside an npm package (Linux x64). */
 async function openBrowser(): Promise<Browser> {
   const args = [
@@ -13,7 +16,7 @@ async function openBrowser(): Promise<Browser> {
     '--no-first-run',
   ];
   const own = process.env['CHROME_PATH'];
-  if (own !== undefined) return playwright.launch({ executablePath: own, args });
+  if (own !== undefined) return playwright.launch({ executablePath: own, args, timeout: LIMIT });
   // Each worker unpacks a browser of its own: one that is unpacked again while it runs crashes.
   const cache = resolve('.cache/chromium', process.env['VITEST_POOL_ID'] ?? '0');
   mkdirSync(cache, { recursive: true });
@@ -21,7 +24,7 @@ async function openBrowser(): Promise<Browser> {
   process.env['AWS_EXECUTION_ENV'] ??= 'AWS_Lambda_nodejs20.x';
   const { default: chromium } = await import('@sparticuz/chromium');
   chromium.setGraphicsMode = false;
-  return playwright.launch({ executablePath: await chromium.executablePath(), args });
+  return playwright.launch({ executablePath: await chromium.executablePath(), args, timeout: LIMIT });
 }
 
 let running: Browser | null = null;
@@ -30,4 +33,13 @@ let running: Browser | null = null;
 export async function liveBrowser(): Promise<Browser> {
   if (!running?.isConnected()) running = await openBrowser();
   return running;
+}
+
+/** A context of the tests' browser in which nothing fails for slowness. */
+export async function freshContext(
+  options: Parameters<Browser['newContext']>[0] = {},
+): Promise<Awaited<ReturnType<Browser['newContext']>>> {
+  const context = await (await liveBrowser()).newContext(options);
+  context.setDefaultTimeout(LIMIT);
+  return context;
 }

@@ -2,18 +2,17 @@ import { readdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { pathToFileURL } from 'node:url';
 import { gzipSync } from 'node:zlib';
-import { AxeBuilder } from '@axe-core/playwright';
 import type { Browser, Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { builtDemo } from '../sites/demoFolder.ts';
-import { liveBrowser } from './browser.ts';
+import { freshContext, liveBrowser } from './browser.ts';
 
 let site: string;
 const at = (address: string): string => pathToFileURL(join(site, address, 'index.html')).href;
 
 beforeAll(() => {
   site = builtDemo();
-}, 120_000);
+});
 afterAll(async () => (await liveBrowser()).close());
 
 /** A page opened with everything that went wrong on it. */
@@ -21,7 +20,7 @@ async function open(
   address: string,
   options: Parameters<Browser['newContext']>[0] = {},
 ): Promise<{ page: Page; faults: string[] }> {
-  const context = await (await liveBrowser()).newContext(options);
+  const context = await freshContext(options);
   const page = await context.newPage();
   const faults: string[] = [];
   await page.addInitScript(() => {
@@ -32,32 +31,6 @@ async function open(
   await page.goto(at(address));
   return { page, faults };
 }
-
-describe.each([
-  '',
-  '2026/',
-  '2026/handout/',
-  'next-season/',
-  'your-weights/',
-  'varieties/kiln-spark/',
-  'seasons/',
-  'glossary/',
-  'data/',
-  'data-notes/',
-  'methods/',
-])('the page /%s', { retry: 2 }, (address) => {
-  it.each([
-    [320, 'light'],
-    [1280, 'dark'],
-  ] as const)('is sound at %i px, %s, too', async (width, colorScheme) => {
-    const { page, faults } = await open(address, { viewport: { width, height: 800 }, colorScheme });
-    expect(faults).toEqual([]);
-    expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBeLessThanOrEqual(width);
-    const { violations } = await new AxeBuilder({ page }).analyze();
-    expect(violations.map(({ id, nodes }) => `${id}: ${nodes[0]?.html.slice(0, 120)}`)).toEqual([]);
-    await page.context().close();
-  });
-});
 
 describe('the other units', { retry: 2 }, () => {
   it('are shown without a reload, and remembered on the next page', async () => {

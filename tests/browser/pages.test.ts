@@ -5,13 +5,14 @@ import { AxeBuilder } from '@axe-core/playwright';
 import { HtmlValidate } from 'html-validate';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { builtDemo } from '../sites/demoFolder.ts';
-import { liveBrowser } from './browser.ts';
+import { freshContext, liveBrowser } from './browser.ts';
 
 const PAGES = [
   '',
   '2026/',
   '2023/',
   'varieties/tollgate-amber/',
+  'varieties/kiln-spark/',
   'next-season/',
   'your-weights/',
   '2026/handout/',
@@ -25,7 +26,7 @@ let site: string;
 
 beforeAll(() => {
   site = builtDemo();
-}, 120_000);
+});
 afterAll(async () => (await liveBrowser()).close());
 
 describe.each(PAGES)('the page /%s', { retry: 2 }, (address) => {
@@ -33,9 +34,12 @@ describe.each(PAGES)('the page /%s', { retry: 2 }, (address) => {
     [1280, 'light'],
     [320, 'dark'],
   ] as const)('is sound at %i px, %s', async (width, colorScheme) => {
-    const context = await (await liveBrowser()).newContext({ viewport: { width, height: 800 }, colorScheme });
+    const context = await freshContext({ viewport: { width, height: 800 }, colorScheme });
     const page = await context.newPage();
     const faults: string[] = [];
+    await page.addInitScript(() => {
+      addEventListener('securitypolicyviolation', (event) => console.error(`CSP ${event.violatedDirective}`));
+    });
     page.on('console', (message) => message.type() === 'error' && faults.push(message.text()));
     page.on('pageerror', (fault) => faults.push(String(fault)));
     page.on('request', (request) => request.url().startsWith('file:') || faults.push(request.url()));
@@ -77,7 +81,7 @@ describe('the pages as HTML', () => {
 
 describe('without JavaScript', { retry: 2 }, () => {
   it('shows the season with its tables and charts', async () => {
-    const context = await (await liveBrowser()).newContext({ javaScriptEnabled: false });
+    const context = await freshContext({ javaScriptEnabled: false });
     const page = await context.newPage();
     await page.goto(pathToFileURL(join(site, '2026/index.html')).href);
     expect(await page.locator('h1').textContent()).toBe('Season 2026');
@@ -88,7 +92,7 @@ describe('without JavaScript', { retry: 2 }, () => {
 
 describe('charts', { retry: 2 }, () => {
   it('have a mark for every row of their table, and say it in words', async () => {
-    const page = await (await liveBrowser()).newPage();
+    const page = await (await freshContext()).newPage();
     await page.goto(pathToFileURL(join(site, '2026/index.html')).href);
     for (const id of ['yield-sweet', 'rating-flavour-hot']) {
       const figure = page.locator(`#${id}`);
@@ -105,7 +109,7 @@ describe('charts', { retry: 2 }, () => {
 
 describe('your own weights', { retry: 2 }, () => {
   const open = async (hash = '') => {
-    const page = await (await liveBrowser()).newPage();
+    const page = await (await freshContext()).newPage();
     await page.goto(`${pathToFileURL(join(site, 'your-weights/index.html')).href}${hash}`);
     return page;
   };
@@ -118,7 +122,7 @@ describe('your own weights', { retry: 2 }, () => {
     );
 
   it('counts with the club’s weights exactly what the build counted', async () => {
-    const context = await (await liveBrowser()).newContext({ javaScriptEnabled: false });
+    const context = await freshContext({ javaScriptEnabled: false });
     const built = await context.newPage();
     await built.goto(pathToFileURL(join(site, 'your-weights/index.html')).href);
     const page = await open();

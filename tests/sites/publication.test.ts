@@ -228,7 +228,7 @@ describe('what is not meant to be published', () => {
     expect(
       html.match(/<img src="\.\/\.\.\/photos\/bed-\d\.jpg" width="\d+" height="\d+" alt="A bed in August"/g),
     ).toHaveLength(10);
-  }, 60_000);
+  });
 });
 
 describe('an address once published', () => {
@@ -267,7 +267,7 @@ describe('an address once published', () => {
     const dead = [...addresses].filter((address) => !existsSync(join(folder, '_site', address)));
     expect(dead).toEqual([]);
     expect(readFileSync(join(folder, '_site/varieties/v0/index.html'), 'utf8')).toContain('url=../v0e/index.html');
-  }, 60_000);
+  });
 
   it('is not dropped unless told', () => {
     const folder = write(folderOf('lost'), {

@@ -11,7 +11,7 @@ import { command } from './demoFolder.ts';
 import { SMALL, hostileTrial, writeTrial } from './hostile.ts';
 
 const run = (...args: readonly string[]) =>
-  spawnSync(process.execPath, [command, ...args], { encoding: 'utf8', timeout: 60_000 });
+  spawnSync(process.execPath, [command, ...args], { encoding: 'utf8', timeout: 300_000 });
 const withFiles = (files: Folder): Folder => ({ ...SMALL, ...files });
 
 describe('names that programs trip over', () => {
