@@ -13,6 +13,11 @@ export interface SeedPlant {
   readonly variety: VarietyId | null;
 }
 
+/** Outlines of fruit that are drawn. */
+export const SHAPES = ['block', 'horn', 'round', 'plum', 'cluster', 'long', 'pear'] as const;
+
+export type Shape = (typeof SHAPES)[number];
+
 /** What is registered of a variety of either kind. */
 interface Registered {
   readonly id: VarietyId;
@@ -35,6 +40,8 @@ interface Registered {
   readonly claimMeasures: ReadonlyMap<string, number>;
   readonly colourUnripe: string | null;
   readonly colourRipe: string | null;
+  /** Outline of the fruit; null where it is left to the measures. */
+  readonly shape: Shape | null;
   readonly formerIds: readonly string[];
   readonly alsoKnownAs: readonly string[];
   readonly notes: string | null;

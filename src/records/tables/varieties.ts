@@ -2,6 +2,7 @@ import { classKey, plantingId, varietyId } from '../../terms/ids.ts';
 import type { VarietyId } from '../../terms/ids.ts';
 import { foldName, nearestName } from '../../terms/names.ts';
 import type { MeasureTrait } from '../../terms/traits.ts';
+import { SHAPES } from '../../terms/trial.ts';
 import type { Variety } from '../../terms/trial.ts';
 import type { SourceFile } from '../../read/decode.ts';
 import { cssColour } from '../../sheet/cells/colours.ts';
@@ -34,6 +35,7 @@ const COLUMNS = [
   'claim_heat_max',
   'colour_unripe',
   'colour_ripe',
+  'shape',
   'former_ids',
   'also_known_as',
   'notes',
@@ -168,6 +170,7 @@ function varietyOf(row: Row, context: CheckContext): Variety | null {
     claimMeasures: claimMeasuresIn(row, context),
     colourUnripe: colourIn(row, 'colour_unripe', context),
     colourRipe: colourIn(row, 'colour_ripe', context),
+    shape: wordIn(row, 'shape', SHAPES),
     formerIds: namesIn(row, 'former_ids'),
     alsoKnownAs: namesIn(row, 'also_known_as'),
     notes: textIn(row, 'notes'),
