@@ -1,3 +1,6 @@
+import type { SeasonComparisons } from '../src/analyse/compareSeason.ts';
+import type { AdviceSource } from '../src/present/nextSeason/source.ts';
+import type { Stand } from '../src/present/pages/stands.ts';
 import type { SeasonSeen } from '../src/analyse/seen.ts';
 import type { ClassReport } from '../src/present/classReport.ts';
 import type { FrontPage } from '../src/present/frontPage.ts';
@@ -31,6 +34,11 @@ export interface SiteContent {
   /** What is said of a class in a season, by the same keys. */
   readonly reports: BySeason<ReadonlyMap<string, ClassReport>>;
   readonly downloads: readonly Download[];
+  /** What the pages advise from; null where no season is recorded. */
+  readonly advice: AdviceSource | null;
+  readonly compared: BySeason<SeasonComparisons>;
+  /** Every variety as it stands for next season, by id. */
+  readonly stands: ReadonlyMap<string, Stand>;
   /** The grower's words as HTML, by content path without `.md`. */
   readonly words: ReadonlyMap<string, string>;
   /** Null where no season is recorded. */
@@ -39,8 +47,6 @@ export interface SiteContent {
   /** The site's address as a QR code; null without an address. */
   readonly qr: string | null;
   readonly pictures: BySeason<SeasonPictures>;
-  /** Expected values of a variety's class, by variety. */
-  readonly varietyFigures: ReadonlyMap<string, readonly PictureWords[]>;
   /** Pages of the grower's own: address part, title. */
   readonly ownPages: readonly { readonly key: string; readonly title: string }[];
 }

@@ -10,6 +10,12 @@ export interface PageFrame {
   readonly root: string;
   /** Pages of the navigation: address and name. */
   readonly pages: readonly (readonly [address: string, name: string])[];
+  /** Pages at the foot. */
+  readonly feet: PageFrame['pages'];
+  /** What lies on the dark cloth, with the page's heading; null for a page of text. */
+  readonly hero: JSX.Element | null;
+  /** True for a page that is made to be printed. */
+  readonly isSheet: boolean;
   readonly words: Words['frame'];
   /** Address of the published site, ending in `/`; null where it is not set. */
   readonly url: string | null;
@@ -52,44 +58,69 @@ function Head({ title, trialTitle, root, words, url, address }: PageFrame): JSX.
   );
 }
 
+/** The doors of the masthead, and the pages at the foot. */
+function Links({ root, pages, address }: Pick<PageFrame, 'root' | 'address'> & { readonly pages: PageFrame['pages'] }) {
+  return (
+    <ul>
+      {pages.map(([page, name]) => (
+        <li>
+          <a href={to(root, page)} aria-current={page === address ? 'page' : undefined}>
+            {name}
+          </a>
+        </li>
+      ))}
+    </ul>
+  );
+}
+
 export function Layout(frame: PageFrame): JSX.Element {
-  const { title, trialTitle, language, root, pages, words, units, children } = frame;
+  const { title, trialTitle, language, root, pages, feet, words, units, hero, isSheet, address, children } = frame;
   return (
     <html lang={language}>
       <Head {...frame} />
-      <body>
-        <div class="page">
-          <a class="skip" href="#content">
-            {words.skip}
-          </a>
-          <header>
-            <p class="masthead">{trialTitle}</p>
+      <body class={isSheet ? 'sheet' : undefined}>
+        <a class="skip" href="#content">
+          {words.skip}
+        </a>
+        <header class="wrap">
+          <div class="top">
+            <a class="club" href={to(root, '')}>
+              {trialTitle}
+            </a>
             <nav aria-label={words.pages}>
-              <ul>
-                {pages.map(([page, name]) => (
-                  <li>
-                    <a href={to(root, page)}>{name}</a>
-                  </li>
-                ))}
-              </ul>
+              <Links root={root} pages={pages} address={address} />
             </nav>
-            <button
-              type="button"
-              id="unit-switch"
-              hidden
-              data-here={units === 'us' ? words.toMetric : words.toUs}
-              data-other={units === 'us' ? words.toUs : words.toMetric}
-            ></button>
-          </header>
-          <main id="content">
-            <h1>{title}</h1>
-            {children}
-          </main>
-          <footer>
-            <p>{words.footer}</p>
-            <p id="mark" role="status" data-help={words.marks}></p>
-          </footer>
-        </div>
+          </div>
+        </header>
+        <main id="content">
+          {hero ? (
+            <>
+              <div class="cloth">
+                <div class="wrap">{hero}</div>
+              </div>
+              <div class="wrap">{children}</div>
+            </>
+          ) : (
+            <div class="wrap plainhead">
+              <h1>{title}</h1>
+              {children}
+            </div>
+          )}
+        </main>
+        <footer class="wrap">
+          <p>{words.footer}</p>
+          <nav aria-label={words.morePages}>
+            <Links root={root} pages={feet} address={address} />
+          </nav>
+          <button
+            type="button"
+            id="unit-switch"
+            hidden
+            data-here={units === 'us' ? words.toMetric : words.toUs}
+            data-other={units === 'us' ? words.toUs : words.toMetric}
+          ></button>
+          <p id="mark" role="status" data-help={words.marks}></p>
+        </footer>
       </body>
     </html>
   );

@@ -7,22 +7,48 @@ import { writeUnits } from '../src/present/units.ts';
 import type { Page, SiteContent } from './content.ts';
 import { Layout } from './layout.tsx';
 
-function navigation({ next, writing: { words } }: SiteContent): readonly (readonly [string, string])[] {
-  const { nav } = words.frame;
+type Links = readonly (readonly [address: string, name: string])[];
+
+/** The doors: front page, last season, next season, varieties, handout, figures, and the grower's own pages. */
+function doors(content: SiteContent): Links {
+  const { frame, bench } = content.writing.words;
+  const { nav: say } = bench;
+  const last = content.seasons.at(-1)?.season;
   return [
-    [addresses.front, nav.front],
-    ...(next
-      ? [[addresses.nextSeason, words.nextSeason.nav] as const, [addresses.weights, words.yourWeights.nav] as const]
-      : []),
-    [addresses.seasons, nav.seasons],
-    [addresses.data, nav.data],
-    [addresses.notes, nav.notes],
-    [addresses.methods, nav.methods],
-    [addresses.glossary, nav.glossary],
+    [addresses.front, frame.nav.front],
+    ...(last ? [[addresses.season(last.key), say.season(String(last.year))] as const] : []),
+    ...(content.next ? [[addresses.nextSeason, say.next(String(content.next.season))] as const] : []),
+    [addresses.varieties, say.varieties],
+    ...(last ? [[addresses.handout(last.key), say.handout] as const] : []),
+    [addresses.methods, say.about],
+    ...content.ownPages.map(({ key, title }) => [addresses.own(key), title] as const),
   ];
 }
 
-export function page(content: SiteContent, address: string, title: string, body: (root: string) => JSX.Element): Page {
+function feet({ next, writing: { words } }: SiteContent): Links {
+  const { nav: say } = words.bench;
+  return [
+    [addresses.seasons, say.seasons],
+    ...(next ? [[addresses.weights, say.weights] as const] : []),
+    [addresses.glossary, say.words],
+    [addresses.data, say.data],
+    [addresses.notes, say.notes],
+  ];
+}
+
+interface PageParts {
+  /** What lies on the cloth, the page's heading with it; without it the page has its title as heading. */
+  readonly hero?: (root: string) => JSX.Element;
+  readonly isSheet?: boolean;
+}
+
+export function page(
+  content: SiteContent,
+  address: string,
+  title: string,
+  body: (root: string) => JSX.Element,
+  { hero, isSheet = false }: PageParts = {},
+): Page {
   const root = './' + '../'.repeat(address.split('/').length - 1);
   const { settings } = content.trial;
   const html = render(
@@ -31,11 +57,14 @@ export function page(content: SiteContent, address: string, title: string, body:
       trialTitle={settings.title}
       language={settings.language}
       root={root}
-      pages={navigation(content)}
+      pages={doors(content)}
+      feet={feet(content)}
       words={content.writing.words.frame}
       url={siteBase(settings)}
       address={address}
       units={settings.units}
+      hero={hero ? hero(root) : null}
+      isSheet={isSheet}
     >
       {body(root)}
     </Layout>,

@@ -1,6 +1,8 @@
 import { addresses } from '../src/terms/addresses.ts';
 import type { Page, SiteContent } from './content.ts';
 import { page, Words } from './page.tsx';
+import { classesOf } from './seasonTables.tsx';
+import { classFiguresPage, classPage } from './pages/klass.tsx';
 import { dataPage } from './pages/data.tsx';
 import { frontPageOf } from './pages/front.tsx';
 import { glossaryPage } from './pages/glossary.tsx';
@@ -11,6 +13,7 @@ import { nextSeasonPage } from './pages/next.tsx';
 import { notesPage } from './pages/notes.tsx';
 import { seasonPage } from './pages/season.tsx';
 import { seasonsPage } from './pages/seasons.tsx';
+import { varietiesPage } from './pages/varieties.tsx';
 import { varietyPage } from './pages/variety.tsx';
 import { weightsPage } from './pages/weights.tsx';
 
@@ -18,8 +21,15 @@ import { weightsPage } from './pages/weights.tsx';
 export function sitePages(content: SiteContent): readonly Page[] {
   const { next, trial, seasons } = content;
   return [
-    frontPageOf(content, content.front),
-    ...seasons.flatMap((seen) => [seasonPage(content, seen), handoutPage(content, seen)]),
+    frontPageOf(content),
+    ...seasons.flatMap((seen) => [
+      seasonPage(content, seen),
+      handoutPage(content, seen),
+      ...classesOf(content, seen).flatMap(({ id }) => [
+        classPage(content, seen, id),
+        classFiguresPage(content, seen, id),
+      ]),
+    ]),
     ...trial.varieties.flatMap((variety) => [
       varietyPage(content, variety),
       ...variety.formerIds.map((former) => movedPage(content, variety, former)),
@@ -28,6 +38,7 @@ export function sitePages(content: SiteContent): readonly Page[] {
     ...content.ownPages.map(({ key, title }) =>
       page(content, addresses.own(key), title, (root) => <Words html={content.words.get(key)} root={root} />),
     ),
+    varietiesPage(content),
     seasonsPage(content),
     glossaryPage(content),
     dataPage(content),

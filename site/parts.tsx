@@ -60,16 +60,26 @@ interface Around {
 }
 
 /** A drawing in two sizes with its words, place and season, and the same figures as a table and as CSV. */
-export function Picture({ picture, content, root, when }: Around & { readonly picture: PictureWords }): JSX.Element {
+export function Picture({
+  picture,
+  content,
+  root,
+  when,
+  isPlain = false,
+}: Around & {
+  readonly picture: PictureWords;
+  /** Without the same figures as a table: the page has them already. */
+  readonly isPlain?: boolean;
+}): JSX.Element {
   const { id, title, measure, wide, narrow, other, head, rows } = picture;
   const { tables } = content.writing.words;
   const where = [content.trial.settings.place, when].filter((part) => part !== null && part !== '').join(', ');
   return (
     <figure id={id}>
       <figcaption>
-        <strong>{title}</strong>
+        {isPlain ? null : <strong>{title}</strong>}
         <span>
-          {measure} {where}.
+          {measure} {where === '' || isPlain ? '' : `${where}.`}
         </span>
       </figcaption>
       <div class="wide" dangerouslySetInnerHTML={{ __html: wide }} />
@@ -80,13 +90,15 @@ export function Picture({ picture, content, root, when }: Around & { readonly pi
           <div class="narrow-other" hidden dangerouslySetInnerHTML={{ __html: other.narrow }} />
         </>
       ) : null}
-      <details>
-        <summary>{tables.sameAsTable}</summary>
-        <Table caption={title} head={head} rows={rows} />
-        <p>
-          <a href={`${root}figures.csv`}>{tables.csv}</a>
-        </p>
-      </details>
+      {isPlain ? null : (
+        <details>
+          <summary>{tables.sameAsTable}</summary>
+          <Table caption={title} head={head} rows={rows} />
+          <p>
+            <a href={`${root}figures.csv`}>{tables.csv}</a>
+          </p>
+        </details>
+      )}
     </figure>
   );
 }

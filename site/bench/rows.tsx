@@ -28,7 +28,6 @@ export function Strip(props: StripProps): JSX.Element {
   const y = h / 2;
   return (
     <svg class="strip" width="100%" height={h} aria-hidden="true">
-      <line x1="0" x2="100%" y1={y} y2={y} class="base" />
       {bar === null ? null : <line x1={x(bar)} x2={x(bar)} y1="0" y2={h} class="bar" />}
       {others.map((other) => (
         <circle cx={x(other)} cy={y} r="3" class="other" />
@@ -55,33 +54,38 @@ export interface BarsProps {
   readonly foot?: { readonly estimate: number; readonly low: number | null; readonly high: number | null } | null;
 }
 
-/** Bars of equal steps along time. */
+const two = (value: number): number => Math.round(value * 100) / 100;
+
+/** Bars of equal steps as one path, a step a unit wide, from `base` upwards. */
+function barsPath(values: readonly number[], base: number, tall: (value: number) => number): string {
+  return values
+    .map((value, i) => (value > 0 ? `M${two(i + 0.06)} ${base}v${-Math.max(1, tall(value))}h.88V${base}z` : ''))
+    .join('');
+}
+
+/** Bars of equal steps along time: one path, stretched to the width there is. */
 export function Bars({ values, max, height, colour, marked = null, foot = null }: BarsProps): JSX.Element {
   const step = 100 / values.length;
   const room = marked ? 18 : 0;
   const tall = (value: number): number => Math.round((value / max) * (height - 2) * 10) / 10;
-  const x = (at: number): string => `${Math.round(Math.max(-1, Math.min(100, at * step)) * 100) / 100}%`;
+  const x = (at: number): string => `${two(Math.max(-1, Math.min(100, at * step)))}%`;
   const base = room + height;
+  const most = values.map((value, i) => (marked?.at === i ? value : 0));
   return (
     <svg class="bars" width="100%" height={base + 8} aria-hidden="true">
-      {values.map((value, i) =>
-        value > 0 ? (
-          <rect
-            x={x(i + 0.06)}
-            width={`${Math.round((step - step * 0.12) * 100) / 100}%`}
-            y={base - Math.max(1, tall(value))}
-            height={Math.max(1, tall(value))}
-            class={colour === undefined ? (marked?.at === i ? 'most' : 'plain') : 'own'}
-            fill={colour ?? undefined}
-          />
-        ) : null,
-      )}
+      <svg width="100%" height={base} viewBox={`0 0 ${values.length} ${base}`} preserveAspectRatio="none">
+        <path
+          d={barsPath(values, base, tall)}
+          class={colour === undefined ? 'tops' : 'own'}
+          fill={colour ?? undefined}
+        />
+        {marked ? <path d={barsPath(most, base, tall)} class="most" /> : null}
+      </svg>
       {marked ? (
         <text x={x(marked.at + 0.5)} y={base - tall(values[marked.at]!) - 5} text-anchor="middle" class="t b">
           {marked.text}
         </text>
       ) : null}
-      <line x1="0" x2="100%" y1={base + 0.5} y2={base + 0.5} class="base" />
       {foot ? (
         <>
           {foot.low === null || foot.high === null ? null : (

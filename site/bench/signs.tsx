@@ -1,5 +1,5 @@
 import type { JSX } from 'preact';
-import type { Standing } from '../../src/present/pages/stands.ts';
+import type { Standing } from '../../src/decide/verdict.ts';
 
 const LABEL = 'M1.5 1.5h9v10l-4.5 6l-4.5 -6z';
 

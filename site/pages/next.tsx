@@ -2,77 +2,150 @@ import { addresses } from '../../src/terms/addresses.ts';
 import type { JSX } from 'preact';
 import { nameOf } from '../../src/present/nextSeason/source.ts';
 import { Advice } from '../advice.tsx';
+import { FruitPicture } from '../bench/fruit.tsx';
+import { EmptyPlace } from '../bench/shelf.tsx';
+import { Seeds, Verdict } from '../bench/signs.tsx';
+import type { ClassOutcome } from '../../src/decide/nextSeason.ts';
 import type { NextContent, Page, SiteContent } from '../content.ts';
 import { to } from '../layout.tsx';
 import { page } from '../page.tsx';
 import { Picture, Table } from '../parts.tsx';
+import { winterSentence } from './front.tsx';
 
-function ClassSection({
-  content,
-  next,
-  classId,
-  root,
-}: {
+interface ClassPart {
   readonly content: SiteContent;
   readonly next: NextContent;
-  readonly classId: string;
+  readonly outcome: ClassOutcome;
   readonly root: string;
-}): JSX.Element {
-  const say = content.writing.words.nextSeason;
+}
+
+/** A variety of the planting list: its fruit, its sign, its share, the chief reason. */
+function Item({ content, next, outcome, root, id }: ClassPart & { readonly id: string }): JSX.Element {
+  const { variety, fruit, standing, share, shareText } = content.stands.get(id)!;
+  const { bench } = content.writing.words;
+  const words = next.classes
+    .find(({ classId }) => classId === outcome.classId)!
+    .varieties.find((own) => own.variety === id);
+  return (
+    <li class={standing}>
+      <span class="stand">
+        <FruitPicture fruit={fruit} id={`list-${id}`} />
+      </span>
+      <div>
+        <a class="nm" href={to(root, addresses.variety(id))}>
+          {variety.name}
+        </a>
+        <Verdict standing={standing} word={bench.standing[standing]} /> <span class="num s">{shareText}</span>
+        <Seeds share={share!} />
+        <p class="s">{words?.chief.join(' ')}</p>
+      </div>
+    </li>
+  );
+}
+
+/** What stands behind a class's list: in words, in figures, and last winter's advice checked. */
+function Folds({ content, next, outcome: { classId }, root }: ClassPart): JSX.Element {
+  const { nextSeason: say, bench } = content.writing.words;
   const own = next.classes.find((one) => one.classId === classId)!;
   const figures = next.figures.get(classId) ?? [];
   return (
-    <section aria-labelledby={`class-${classId}`}>
-      <h2 id={`class-${classId}`}>{own.name}</h2>
-      {own.list.length > 0 ? <p class="list">{own.list.join(' ')}</p> : null}
-      <p class="rest">{own.rule.join(' ')}</p>
-      {own.verdicts ? <Table {...own.verdicts} caption={`${own.name}. ${own.verdicts.caption}`} root={root} /> : null}
-      {figures.slice(0, 1).map((drawn) => (
-        <Picture picture={drawn} content={content} root={root} when={String(next.season)} />
-      ))}
-      {own.varieties.map((advice) => (
-        <section aria-labelledby={`advice-${advice.variety}`}>
-          <h3 id={`advice-${advice.variety}`}>
-            <a href={to(root, addresses.variety(advice.variety))}>{nameOf(content, advice.variety)}</a>
-          </h3>
-          <Advice advice={advice} />
-        </section>
-      ))}
-      {figures.slice(1).map((drawn) => (
-        <Picture picture={drawn} content={content} root={root} when={String(next.season)} />
-      ))}
-      {own.score ? <Table {...own.score} caption={`${own.name}. ${own.score.caption}`} /> : null}
+    <div class="folds">
+      <details>
+        <summary>{bench.next.advice}</summary>
+        <p>{own.list.join(' ')}</p>
+        {own.varieties.map((words) => (
+          <>
+            <h3 id={`advice-${words.variety}`}>{nameOf(content, words.variety)}</h3>
+            <Advice advice={words} />
+          </>
+        ))}
+      </details>
+      <details>
+        <summary>{bench.next.figures}</summary>
+        <p class="rest">{own.rule.join(' ')}</p>
+        {own.verdicts ? <Table {...own.verdicts} caption={`${own.name}. ${own.verdicts.caption}`} root={root} /> : null}
+        {figures.map((drawn) => (
+          <Picture picture={drawn} content={content} root={root} when={String(next.season)} />
+        ))}
+        {own.score ? <Table {...own.score} caption={`${own.name}. ${own.score.caption}`} /> : null}
+      </details>
+      {own.lastWinter.length > 0 ? (
+        <details>
+          <summary>{bench.next.winter}</summary>
+          <p>{[...own.lastWinter, say.lastWinter.caution].join(' ')}</p>
+        </details>
+      ) : null}
+    </div>
+  );
+}
+
+/** A class: the list, a broken line where its spots end, the others; what stands behind it is folded. */
+function ClassSection({ content, next, outcome, root }: ClassPart): JSX.Element {
+  const { classId, advice } = outcome;
+  const { nextSeason: say, bench } = content.writing.words;
+  const own = next.classes.find((one) => one.classId === classId)!;
+  const list = advice?.list ?? [];
+  const rest = (advice?.varieties ?? []).map(({ variety }) => variety).filter((id) => !list.includes(id));
+  const part = { content, next, outcome, root };
+  return (
+    <section class="klass" aria-labelledby={`class-${classId}`}>
+      <h2 id={`class-${classId}`}>{bench.front.spots(own.name, outcome.case.spots)}</h2>
+      {own.list.length > 0 ? <p>{own.list.slice(1).join(' ')}</p> : null}
+      {advice ? null : <p>{own.rule.join(' ')}</p>}
+      <ul class="list plants">
+        {list.map((id) => (
+          <Item {...part} id={id} />
+        ))}
+        {Array.from({ length: advice?.newcomerSpots ?? 0 }, () => (
+          <li>
+            <span class="stand">
+              <EmptyPlace />
+            </span>
+            <span class="s">{bench.emptyPlace}</span>
+          </li>
+        ))}
+        {advice ? <li class="ends">{bench.next.ends}</li> : null}
+        {rest.map((id) => (
+          <Item {...part} id={id} />
+        ))}
+      </ul>
       {own.excluded.length > 0 ? (
         <p class="rest">
           {say.excluded}: {own.excluded.map(({ variety, text }) => `${nameOf(content, variety)} (${text})`).join('; ')}.
         </p>
       ) : null}
-      {own.lastWinter.length > 0 ? (
-        <>
-          <h3>{say.lastWinter.head(String(next.season - 1))}</h3>
-          <p>{[...own.lastWinter, say.lastWinter.caution].join(' ')}</p>
-        </>
-      ) : null}
+      <Folds {...part} />
     </section>
   );
 }
 
-/** Verdicts by class against the spots there are. */
+/** What to grow: the planting list by class, then how it was counted. */
 export function nextSeasonPage(content: SiteContent, next: NextContent): Page {
   const { words, number } = content.writing;
-  const say = words.nextSeason;
+  const { nextSeason: say, bench } = words;
   const { simulations, seed } = content.trial.settings.verdicts;
-  return page(content, addresses.nextSeason, say.title(String(next.season)), (root) => (
+  const { classes } = content.advice!.next;
+  const advised = classes.filter(({ advice }) => advice !== null);
+  const named = advised.reduce((sum, { advice }) => sum + advice!.list.length, 0);
+  const spots = advised.reduce((sum, own) => sum + own.case.spots, 0);
+  const winter = winterSentence(content);
+  return page(content, addresses.nextSeason, bench.next.title(String(next.season)), (root) => (
     <>
-      <p>{say.intro(number(simulations), String(seed))}</p>
-      <p>{say.average}</p>
-      <p class="rest">{[say.independent, ...next.spread].join(' ')}</p>
-      <p>
+      <p class="say">{bench.next.lead(spots, named)}</p>
+      {winter === null ? null : <p>{winter}</p>}
+      <p class="links">
+        <a href={to(root, addresses.handout(content.seasons.at(-1)!.season.key))}>{bench.front.toHandout}</a>
         <a href={to(root, addresses.weights)}>{words.yourWeights.title}</a>
       </p>
-      {next.classes.map(({ classId }) => (
-        <ClassSection content={content} next={next} classId={classId} root={root} />
+      {classes.map((outcome) => (
+        <ClassSection content={content} next={next} outcome={outcome} root={root} />
       ))}
+      <section aria-labelledby="counted">
+        <h2 id="counted">{bench.next.how}</h2>
+        <p>{say.intro(number(simulations), String(seed))}</p>
+        <p>{say.average}</p>
+        <p class="rest">{[say.independent, ...next.spread].join(' ')}</p>
+      </section>
     </>
   ));
 }

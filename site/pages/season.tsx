@@ -1,24 +1,73 @@
-import { COLD_NIGHT_C, weatherOf } from '../../src/analyse/summaries.ts';
-import { pickingsOf } from '../../src/terms/record.ts';
-import { addresses, wordsOf } from '../../src/terms/addresses.ts';
-import { plantModel } from '../../src/analyse/traitsSeen.ts';
-import type { Day } from '../../src/terms/day.ts';
 import type { JSX } from 'preact';
-import type { ClassSettings } from '../../src/terms/settings.ts';
+import type { Day } from '../../src/terms/day.ts';
+import { pickingsOf } from '../../src/terms/record.ts';
+import { COLD_NIGHT_C, weatherOf } from '../../src/analyse/summaries.ts';
 import type { SeasonSeen } from '../../src/analyse/seen.ts';
+import { addresses, wordsOf } from '../../src/terms/addresses.ts';
+import { FruitPicture } from '../bench/fruit.tsx';
+import { Bench, FreshBesideReturning } from '../bench/matrix.tsx';
+import { Strip } from '../bench/rows.tsx';
 import type { Page, SiteContent } from '../content.ts';
-import { AdviceSummary } from '../advice.tsx';
-import { page, Words } from '../page.tsx';
 import { to } from '../layout.tsx';
-import { Picture, Table } from '../parts.tsx';
+import { page, Words } from '../page.tsx';
+import { Picture } from '../parts.tsx';
 import { classesOf } from '../seasonTables.tsx';
+import { Glance } from './glance.tsx';
+import { ClassMatrix, classParts } from './klass.tsx';
+
+interface Part {
+  readonly content: SiteContent;
+  readonly seen: SeasonSeen;
+  readonly root: string;
+}
+
+/** Above so many varieties the classes are folded. */
+const OPEN_TO = 30;
+
+/** First and last of some days, in words; null without one. */
+function span({ writing }: SiteContent, found: readonly (Day | null)[]): string | null {
+  const days = [...new Set(found.filter((day) => day !== null))].toSorted((a, b) => a - b);
+  if (days.length === 0) return null;
+  return days.length === 1
+    ? writing.date(days[0]!)
+    : writing.words.figure.range(writing.date(days[0]!), writing.date(days.at(-1)!));
+}
+
+/** What was grown, on how many plants, from when to when: in one line. */
+function facts(content: SiteContent, seen: SeasonSeen): string {
+  const { season } = seen;
+  const { season: say } = content.writing.words.bench;
+  const plants = seen.varieties.reduce((sum, v) => sum + v.plantsSetOut, 0);
+  const fresh = seen.varieties.filter(({ status }) => status === 'new').length;
+  const picked = new Set(
+    season.plantings.flatMap((planting) =>
+      pickingsOf(planting)
+        .map(({ day }) => day)
+        .filter((day) => day !== null),
+    ),
+  );
+  const sown = span(
+    content,
+    season.plantings.map((own) => own.sown),
+  );
+  const out = span(
+    content,
+    season.plantings.map((own) => own.transplanted),
+  );
+  return [
+    ...(content.trial.settings.place === null ? [] : [content.trial.settings.place]),
+    say.facts(seen.varieties.length, fresh, content.writing.number(plants), picked.size),
+    ...(sown === null ? [] : [say.sown(sown)]),
+    ...(out === null ? [] : [say.plantedOut(out)]),
+    say.lastDay(content.writing.date(season.lastDay)),
+  ].join(' · ');
+}
 
 /** The weather of the season in a sentence; null where none was recorded. */
 function weatherSentence({ season }: SeasonSeen, { writing }: SiteContent): string | null {
   const weather = weatherOf(season);
   if (!weather) return null;
-  const { season: say } = writing.words;
-  return say.weatherText(
+  return writing.words.season.weatherText(
     writing.number(weather.days),
     writing.quantity(weather.meanC, '°C'),
     writing.number(weather.coldNights),
@@ -27,136 +76,113 @@ function weatherSentence({ season }: SeasonSeen, { writing }: SiteContent): stri
   );
 }
 
-/** Header block of a published report: place, dates, beds, plants, weather, how it was counted. */
-function headerBlock(content: SiteContent, seen: SeasonSeen): readonly (readonly [string, string])[] {
-  const { season } = seen;
-  const { writing, trial } = content;
-  const { season: say } = writing.words;
-  const count = (n: number): string => writing.number(n);
-  const plants = seen.varieties.reduce((sum, v) => sum + v.plantsSetOut, 0);
-  const fresh = seen.varieties.filter(({ status }) => status === 'new').length;
-  const days = (of: (planting: (typeof season.plantings)[number]) => number | null): string => {
-    const found = [...new Set(season.plantings.map(of).filter((day) => day !== null))].toSorted(
-      (a, b) => a - b,
-    ) as Day[];
-    if (found.length === 0) return writing.words.figure.notRecorded;
-    return found.length === 1
-      ? writing.date(found[0]!)
-      : writing.words.figure.range(writing.date(found[0]!), writing.date(found.at(-1)!));
-  };
-  const beds = [...new Set(season.plantings.map(({ bed }) => bed).filter((bed) => bed !== null))].toSorted();
-  const picked = new Set(
-    season.plantings.flatMap((planting) =>
-      pickingsOf(planting)
-        .map(({ day }) => day)
-        .filter((day) => day !== null),
-    ),
-  );
-  const lost = seen.varieties.reduce((sum, v) => sum + v.plantingsExcluded, 0);
-  const block = plantModel(seen, 'yield')?.factor;
-  const weather = weatherSentence(seen, content);
-  return [
-    [say.place, trial.settings.place ?? say.notStated],
-    [
-      say.varieties,
-      say.counts(count(seen.varieties.length), count(fresh), count(plants), count(season.plantings.length)),
-    ],
-    [say.sown, days(({ sown }) => sown)],
-    [say.plantedOut, days(({ transplanted }) => transplanted)],
-    [say.lastDay, writing.date(season.lastDay)],
-    [say.beds, beds.length === 0 ? writing.words.figure.notRecorded : beds.join(', ')],
-    [say.pickingDays, picked.size === 0 ? say.noPickings : count(picked.size)],
-    [say.blocks, say.block[block === 'block' || block === 'stands-in' ? block : 'none']],
-    ...(lost > 0 ? ([[say.lost, say.notInYields(count(lost))]] as const) : []),
-    ...(weather === null ? [] : ([[say.weather, weather]] as const)),
-  ];
-}
-
-interface ClassPart {
-  readonly content: SiteContent;
-  readonly seen: SeasonSeen;
-  readonly own: ClassSettings;
-  readonly root: string;
-  readonly when: string;
-}
-
-/** A class's part of the report: advice, findings, tables, charts, fruit. */
-function ClassSection({ content, seen, own: { id, name }, root, when }: ClassPart): JSX.Element {
-  const { season } = seen;
-  const around = { content, root, when };
-  const report = content.reports.get(season.key)?.get(id);
-  const fruit = content.pictures.get(season.key)?.fruits.get(id);
+/** A class on the season's page: its fruit, three sentences, one matrix, new beside returning. */
+function ClassSection({ content, seen, root, classId }: Part & { readonly classId: string }): JSX.Element {
+  const parts = classParts(content, seen, classId, false);
+  const { bench } = content.writing.words;
+  const matrix = <ClassMatrix content={content} seen={seen} parts={parts} root={root} />;
   return (
-    <section aria-labelledby={`class-${id}`}>
-      <h2 id={`class-${id}`}>{name}</h2>
-      {seen === content.seasons.at(-1) ? <AdviceSummary content={content} classId={id} root={root} /> : null}
-      {report?.findings.map((text) => (
-        <p>{text}</p>
-      ))}
-      {report && report.cautions.length > 0 ? (
-        <ul class="rest">
-          {report.cautions.map((text) => (
-            <li>{text}</li>
-          ))}
-        </ul>
-      ) : null}
-      {report?.tables.map((table) => (
-        <Table {...table} caption={`${name}. ${table.caption}`} root={root} />
-      ))}
-      {(content.figures.get(season.key)?.get(id) ?? []).map((drawn) => (
-        <Picture picture={drawn} {...around} />
-      ))}
-      {fruit ? <Picture picture={fruit} {...around} /> : null}
+    <section class="klass" aria-labelledby={`class-${classId}`}>
+      <div class="kh">
+        <div class="said">
+          <h2 id={`class-${classId}`}>
+            <a href={to(root, addresses.klass(seen.season.key, classId))}>{parts.name}</a>
+          </h2>
+          <p class="say">{parts.lead}</p>
+          <p>{parts.beyond}</p>
+        </div>
+        {seen.varieties.length > OPEN_TO ? null : (
+          <Bench stands={parts.stands} root={root} prefix={`bench-${classId}`} />
+        )}
+      </div>
+      {seen.varieties.length > OPEN_TO ? (
+        <details class="fold">
+          <summary>{bench.season.fold(parts.stands.length)}</summary>
+          {matrix}
+        </details>
+      ) : (
+        matrix
+      )}
+      <FreshBesideReturning content={content} rows={parts.news} />
+      <p class="more">
+        <a href={to(root, addresses.classFigures(seen.season.key, classId))}>{bench.season.allFigures(parts.name)}</a>
+      </p>
     </section>
   );
 }
 
-/** In which classes intervals are widened because plants of a variety stood together; null where in none. */
-function togetherSentence(seen: SeasonSeen, { trial, writing }: SiteContent): string | null {
-  const model = plantModel(seen, 'yield');
-  if (!model || model.classes.length === 0 || trial.settings.spotCorrelation === 0) return null;
-  const names = model.classes
-    .filter(({ classId }) => model.layouts.get(classId) === 'together')
-    .map(({ classId }) => trial.settings.classes.get(classId)?.name ?? classId);
-  if (names.length === 0) return null;
-  const rho = writing.number(trial.settings.spotCorrelation, 2);
-  return writing.words.season.together(rho, names.length === model.classes.length ? [] : names);
+/** The season's sentence and its contents, with a fruit of each class. */
+function Cloth({ content, seen }: Omit<Part, 'root'>): JSX.Element {
+  const { bench } = content.writing.words;
+  const map = content.pictures.get(seen.season.key)?.map;
+  return (
+    <>
+      <h1>{bench.season.title(String(seen.season.year))}</h1>
+      <p class="s facts">{facts(content, seen)}</p>
+      <nav class="toc" aria-label={bench.season.contents}>
+        <ul>
+          <li>
+            <a href="#glance">{bench.season.glance}</a>
+          </li>
+          {classesOf(content, seen).map(({ id, name }) => {
+            const first = seen.varieties.find(({ variety }) => variety.classId === id)!.variety;
+            return (
+              <li>
+                <a href={`#class-${id}`}>
+                  <span class="ic">
+                    <FruitPicture fruit={content.stands.get(first.id)!.fruit} id={`toc-${first.id}`} />
+                  </span>
+                  {name}
+                </a>
+              </li>
+            );
+          })}
+          {map ? (
+            <li>
+              <a href="#map">{bench.season.beds}</a>
+            </li>
+          ) : null}
+        </ul>
+      </nav>
+    </>
+  );
 }
 
+/** A season: its sentence, the weeks, then each class with its fruit, what stood out, and one matrix. */
 export function seasonPage(content: SiteContent, seen: SeasonSeen): Page {
   const { season } = seen;
-  const { season: say } = content.writing.words;
+  const { bench, season: say } = content.writing.words;
   const map = content.pictures.get(season.key)?.map;
-  const together = togetherSentence(seen, content);
-  return page(content, addresses.season(season.key), say.title(String(season.year)), (root) => {
-    const around = { content, root, when: String(season.year) };
-    return (
-      <>
-        <dl class="header">
-          {headerBlock(content, seen).map(([term, text]) => (
-            <div>
-              <dt>{term}</dt>
-              <dd>{text}</dd>
-            </div>
+  const weather = weatherSentence(seen, content);
+  const level = content.writing.percent(content.trial.settings.interval);
+  return page(
+    content,
+    addresses.season(season.key),
+    bench.season.title(String(season.year)),
+    (root) => {
+      const part = { content, seen, root };
+      return (
+        <>
+          <Words html={content.words.get(wordsOf.season(season.key))} root={root} />
+          <p class="rest">{[say.one, ...(weather === null ? [] : [weather])].join(' ')}</p>
+          <Glance {...part} />
+          <div class="readkey s">
+            <b>{bench.season.readKey}</b>
+            <Strip from={0} to={10} estimate={5} low={2.5} high={8} plants={[3.4, 4.4, 5.6, 6.8]} />
+            {bench.season.readKeyText(level)}
+          </div>
+          {classesOf(content, seen).map(({ id }) => (
+            <ClassSection {...part} classId={id} />
           ))}
-        </dl>
-        <p>{say.one}</p>
-        {together === null ? null : <p class="rest">{together}</p>}
-        <p>
-          <a href={to(root, addresses.handout(season.key))}>{say.toHandout}</a>
-        </p>
-        <Words html={content.words.get(wordsOf.season(season.key))} root={root} />
-        {classesOf(content, seen).map((own) => (
-          <ClassSection {...around} seen={seen} own={own} />
-        ))}
-        <p class="caution">{content.writing.words.handout.cautions}</p>
-        {map ? (
-          <section aria-labelledby="map">
-            <h2 id="map">{say.toMap}</h2>
-            <Picture picture={map} {...around} />
-          </section>
-        ) : null}
-      </>
-    );
-  });
+          {map ? (
+            <section aria-labelledby="map">
+              <h2 id="map">{bench.season.beds}</h2>
+              <Picture picture={map} content={content} root={root} when={String(season.year)} isPlain />
+            </section>
+          ) : null}
+        </>
+      );
+    },
+    { hero: () => <Cloth content={content} seen={seen} /> },
+  );
 }

@@ -7,8 +7,6 @@ import { page } from '../page.tsx';
 export function seasonsPage(content: SiteContent): Page {
   const { words, number } = content.writing;
   const { seasons: say } = words;
-  const collator = new Intl.Collator(content.trial.settings.language);
-  const varieties = content.trial.varieties.toSorted((a, b) => collator.compare(a.name, b.name));
   return page(content, addresses.seasons, say.title, (root) => (
     <>
       <ul class="plain">
@@ -18,14 +16,9 @@ export function seasonsPage(content: SiteContent): Page {
           </li>
         ))}
       </ul>
-      <h2>{say.every}</h2>
-      <ul class="columns">
-        {varieties.map(({ id, name }) => (
-          <li>
-            <a href={to(root, addresses.variety(id))}>{name}</a>
-          </li>
-        ))}
-      </ul>
+      <p>
+        <a href={to(root, addresses.varieties)}>{say.every}</a>
+      </p>
     </>
   ));
 }

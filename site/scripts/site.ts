@@ -91,5 +91,27 @@ function openMarks(): void {
   }
 }
 
+/** Leaves the varieties whose names hold what was typed. */
+function openFilter(): void {
+  const input = document.querySelector<HTMLInputElement>('#filter');
+  const told = document.querySelector<HTMLElement>('#filtered');
+  if (!input || !told) return;
+  input.addEventListener('input', () => {
+    const wanted = input.value.trim().toLowerCase();
+    let left = 0;
+    for (const section of document.querySelectorAll<HTMLElement>('main section')) {
+      let here = 0;
+      for (const item of section.querySelectorAll<HTMLElement>('[data-name]')) {
+        item.hidden = !(item.dataset['name'] ?? '').includes(wanted);
+        if (!item.hidden) here++;
+      }
+      section.hidden = here === 0;
+      left += here;
+    }
+    told.textContent = wanted === '' ? '' : left === 0 ? (input.dataset['none'] ?? '') : String(left);
+  });
+}
+
 openUnits();
 openMarks();
+openFilter();

@@ -47,3 +47,6 @@ export function isOnTheEdge(share: number, above: number, { keepFrom, dropBelow 
   const isNear = (value: number, limit: number): boolean => Math.abs(value - limit) <= EDGE;
   return isNear(share, keepFrom) || isNear(share, dropBelow) || isNear(above, dropBelow);
 }
+
+/** Where a variety stands for next season: its verdict, a young line that is followed plant by plant, or none. */
+export type Standing = Verdict | 'line' | 'none';

@@ -16,6 +16,7 @@ import { writingOf } from '../present/numbers.ts';
 import { classAdviceWords } from '../present/nextSeason/classAdvice.ts';
 import { adviceFigures } from '../present/nextSeason/figures.ts';
 import type { AdviceSource } from '../present/nextSeason/source.ts';
+import { standsOf } from '../present/pages/stands.ts';
 import { problemsForReaders } from '../present/people.ts';
 import { spreadWords } from '../present/nextSeason/spread.ts';
 import { weightsContent } from '../present/nextSeason/weights.ts';
@@ -85,16 +86,6 @@ function nameable(
   return all;
 }
 
-/** Charts of expected values by the varieties they show, for the varieties' own pages. */
-function varietyFigures(next: NextContent | null): SiteContent['varietyFigures'] {
-  const by = new Map<string, readonly PictureWords[]>();
-  for (const { classId, varieties } of next?.classes ?? []) {
-    const expected = (next!.figures.get(classId) ?? []).slice(1);
-    for (const { variety } of varieties) by.set(variety, expected);
-  }
-  return by;
-}
-
 interface Computed {
   readonly trial: Trial;
   readonly compared: readonly Compared[];
@@ -129,12 +120,14 @@ async function siteContent({ trial, compared, advice, problems, content, photos 
     figures,
     reports,
     downloads,
+    advice,
+    compared: new Map(compared.map((own) => [own.seen.season.key, own.compared])),
+    stands: standsOf(trial, seasons, advice),
     words,
     next,
     front: advice && frontPage(advice, compared.at(-1)!.compared),
     qr: qrCode(trial),
     pictures,
-    varietyFigures: varietyFigures(next),
     ownPages: [...content].flatMap(([key, text]) =>
       key.startsWith('pages/') ? [{ key, title: ownTitle(key, text) }] : [],
     ),

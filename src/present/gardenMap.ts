@@ -5,8 +5,8 @@ import type { Writing } from './numbers.ts';
 import { svgText } from './svgText.ts';
 import type { PictureWords } from './tables.ts';
 
-const CELL = 58;
-const HEAD = 22;
+const CELL = 36;
+const HEAD = 20;
 const GAP = 18;
 
 interface Bed {
@@ -54,21 +54,27 @@ function marksOf(names: readonly string[]): ReadonlyMap<string, string> {
 interface Marking {
   readonly nameOf: (variety: string) => string;
   readonly marks: ReadonlyMap<string, string>;
+  readonly colourOf: (variety: string) => string | null;
   readonly cell: number;
 }
 
-function drawBed({ name, plantings }: Bed, x: number, y: number, { nameOf, marks, cell }: Marking): string {
+function drawBed({ name, plantings }: Bed, x: number, y: number, { nameOf, marks, colourOf, cell }: Marking): string {
   const top = Math.min(...plantings.map(({ row }) => row!));
   const left = Math.min(...plantings.map(({ column }) => column!));
+  const [kept, lost]: [string[], string[]] = [[], []];
   const cells = plantings.map((own) => {
     const [cx, cy] = [x + (own.column! - left) * cell, y + HEAD + (own.row! - top) * cell];
     const isLost = own.removed !== null && own.cause !== 'season-end' && own.cause !== 'frost';
-    return (
-      `<rect x="${cx + 2}" y="${cy + 2}" width="${cell - 4}" height="${cell - 4}" fill="none" stroke="var(--rule)"${isLost ? ' stroke-dasharray="3 3"' : ''}/>` +
-      `<text x="${cx + cell / 2}" y="${cy + cell / 2 + 5}" font-size="14" text-anchor="middle"${isLost ? ' text-decoration="line-through"' : ''}>${svgText(marks.get(nameOf(own.variety))!)}<title>${svgText(nameOf(own.variety))}</title></text>`
-    );
+    const colour = colourOf(own.variety);
+    const outline = `M${cx + 1.5} ${cy + 1.5}h${cell - 3}v${cell - 3}h${3 - cell}z`;
+    (isLost ? lost : kept).push(outline);
+    const dot =
+      colour === null
+        ? ''
+        : `<circle cx="${cx + cell / 2}" cy="${cy + 8}" r="3.5" fill="${colour}" stroke="var(--ink)"/>`;
+    return `${dot}<text x="${cx + cell / 2}" y="${cy + cell / 2 + 10}" font-size="12" text-anchor="middle"${isLost ? ' text-decoration="line-through"' : ''}>${svgText(marks.get(nameOf(own.variety))!)}</text>`;
   });
-  return `<text x="${x}" y="${y + 14}" font-size="13">${svgText(name)}</text>${cells.join('')}`;
+  return `<text x="${x}" y="${y + 14}" font-size="13">${svgText(name)}</text><path d="${kept.join('')}" fill="none" stroke="var(--rule)"/>${lost.length > 0 ? `<path d="${lost.join('')}" fill="none" stroke="var(--rule)" stroke-dasharray="3 3"/>` : ''}${cells.join('')}`;
 }
 
 function draw(beds: readonly Bed[], room: number, marking: Marking, title: string): string {
@@ -100,13 +106,14 @@ export function gardenMap(seen: SeasonSeen, trial: Trial, writing: Writing): Pic
   const plantings = beds.flatMap((bed) => bed.plantings);
   const grown = [...new Set(plantings.map((own) => nameOf(own.variety)))].toSorted();
   const marks = marksOf(grown);
-  const marking = { nameOf, marks };
+  const colours = new Map<string, string | null>(trial.varieties.map(({ id, colourRipe }) => [id, colourRipe]));
+  const marking = { nameOf, marks, colourOf: (id: string): string | null => colours.get(id) ?? null };
   return {
     id: 'garden-map',
     title,
     measure: `${say.measure} ${grown.map((name) => `${marks.get(name)!} ${name}`).join(', ')}.`,
     wide: draw(beds, 900, { ...marking, cell: CELL }, title),
-    narrow: draw(beds, 290, { ...marking, cell: 38 }, title),
+    narrow: draw(beds, 290, { ...marking, cell: 27 }, title),
     head: [say.bed, say.row, say.column, tables.variety, say.planting],
     rows: plantings.map((own) => [
       own.bed ?? '',

@@ -22,6 +22,8 @@ export interface Writing {
   readonly alike: (value: number, limits: Limits, unit: string, more?: number) => string;
   /** `1,240 g (1,010 to 1,520)`, with the other system's writing as in `quantity`. */
   readonly interval: (estimate: Limits, unit: string) => string;
+  /** The same in two parts: `1,240 g` and `1,010 to 1,520`; the second empty without an interval. */
+  readonly parted: (estimate: Limits, unit: string) => readonly [figure: string, range: string];
 }
 
 type UnitSystem = Settings['units'];
@@ -36,11 +38,22 @@ interface ShownQuantity {
 
 const US: Readonly<Record<string, readonly [unit: string, factor: number, decimals: number]>> = {
   g: ['oz', 1 / 28.349523125, 1],
+  kg: ['lb', 1 / 0.45359237, 0],
   cm: ['in', 1 / 2.54, 1],
   mm: ['in', 1 / 25.4, 2],
   rain: ['in', 1 / 25.4, 1],
 };
-const DECIMALS: Readonly<Record<string, number>> = { g: 0, cm: 1, mm: 1, d: 0, fruits: 1, points: 1, '°C': 1, rain: 0 };
+const DECIMALS: Readonly<Record<string, number>> = {
+  g: 0,
+  kg: 0,
+  cm: 1,
+  mm: 1,
+  d: 0,
+  fruits: 1,
+  points: 1,
+  '°C': 1,
+  rain: 0,
+};
 
 /** A stored quantity as one system of units shows it. */
 function shownIn(value: number, unit: string, system: UnitSystem): ShownQuantity {
@@ -70,14 +83,13 @@ function lastPlace({ estimate, low, high }: Limits, unit: string, system: UnitSy
   return Math.max(-decimals, Math.min(first(half) - 1, ...digits.filter((digit) => digit >= -decimals)));
 }
 
-/** Makes the writing of a trial. */
-export function writingOf(settings: Pick<Settings, 'language' | 'units'>): Writing {
-  const words = wordsFor(settings.language);
+/** Numbers of a language with a fixed number of decimals. */
+function numberWriter(language: string): Writing['number'] {
   const formats = new Map<number, Intl.NumberFormat>();
-  const number = (value: number, decimals = 0): string => {
+  return (value, decimals = 0) => {
     let format = formats.get(decimals);
     if (!format) {
-      format = new Intl.NumberFormat(settings.language, {
+      format = new Intl.NumberFormat(language, {
         minimumFractionDigits: decimals,
         maximumFractionDigits: decimals,
         // No minus before what is rounded to nothing.
@@ -87,6 +99,12 @@ export function writingOf(settings: Pick<Settings, 'language' | 'units'>): Writi
     }
     return format.format(value);
   };
+}
+
+/** Makes the writing of a trial. */
+export function writingOf(settings: Pick<Settings, 'language' | 'units'>): Writing {
+  const words = wordsFor(settings.language);
+  const number = numberWriter(settings.language);
   const dates = new Intl.DateTimeFormat(settings.language, {
     day: 'numeric',
     month: 'long',
@@ -109,6 +127,17 @@ export function writingOf(settings: Pick<Settings, 'language' | 'units'>): Writi
     return words.figure.interval(alikeIn(estimate, limits, unit, system), end(limits.low), end(limits.high));
   };
   const both = (write: (system: UnitSystem) => string): string => inBothUnits(write(systems[0]), write(systems[1]));
+  const partedIn = ({ estimate, low, high }: Limits, unit: string): readonly [string, string] => {
+    const limits = { estimate, low, high };
+    if (estimate === null) return [words.figure.notKnown, ''];
+    if (low === null || high === null) return [both((system) => quantityIn(estimate, unit, system)), ''];
+    const end = (value: number, system: UnitSystem): string =>
+      rounded(shownIn(value, unit, system).value, lastPlace(limits, unit, system));
+    return [
+      both((system) => alikeIn(estimate, limits, unit, system)),
+      both((system) => words.figure.range(end(low, system), end(high, system))),
+    ];
+  };
   return {
     words,
     trait: (key) => traitName(key, words),
@@ -118,6 +147,7 @@ export function writingOf(settings: Pick<Settings, 'language' | 'units'>): Writi
     shown: (value, unit) => shownIn(value, unit, settings.units),
     quantity: (value, unit, decimals) => both((system) => quantityIn(value, unit, system, decimals)),
     alike: (value, limits, unit, more) => both((system) => alikeIn(value, limits, unit, system, more)),
+    parted: (limits, unit) => partedIn(limits, unit),
     interval(limits, unit) {
       const { estimate, low, high } = limits;
       if (estimate === null) return low === null && high === null ? words.figure.notKnown : words.figure.notReached;

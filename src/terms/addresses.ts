@@ -10,7 +10,11 @@ export const addresses = {
   notes: 'data-notes/',
   methods: 'methods/',
   glossary: 'glossary/',
+  varieties: 'varieties/',
   season: (key: SeasonKey): string => `${key}/`,
+  /** A class of a season; one that is called as another page is gets a longer address. */
+  klass: (key: SeasonKey, classId: string): string => `${key}/${classId === 'handout' ? 'class-' : ''}${classId}/`,
+  classFigures: (key: SeasonKey, classId: string): string => `${addresses.klass(key, classId)}figures/`,
   handout: (key: SeasonKey): string => `${key}/handout/`,
   variety: (id: string): string => `varieties/${id}/`,
   /** A page of the grower's own, by its content path without `.md`. */

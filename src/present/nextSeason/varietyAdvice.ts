@@ -4,6 +4,7 @@ import type { ClassOutcome } from '../../decide/nextSeason.ts';
 import { pointsOf } from '../../decide/points.ts';
 import { otherUnits, plainUnits } from '../units.ts';
 import { traitFacts } from '../../terms/traits.ts';
+import { goalWords } from '../pages/goalWords.ts';
 import { barValue, expectedIn, of100 } from './source.ts';
 import type { AdviceSource } from './source.ts';
 
@@ -58,14 +59,21 @@ function reasonWords(source: AdviceSource, outcome: ClassOutcome, own: VarietyAd
       source.writing.alike(expected.estimate, expected, unit, more),
       source.writing.alike(bar, like, unit, more),
     ]);
-    const facts = [name(trait), value, barText, number(Math.abs(effect), 1), effect > 0] as const;
+    const points = `${effect < 0 ? '−' : '+'}${number(Math.abs(effect), 1)}`;
+    const isCheck = outcome.case.bar === 'check';
+    const heading = goalWords(source, trait, effect, expected.estimate, bar);
+    const facts = [name(trait), value, barText, points, isCheck] as const;
     const say = words.nextSeason;
     if (Math.abs(effect) < 0.05) return { trait, effect, text: say.reasonEqual(name(trait), value) };
     if (plainUnits(value) === plainUnits(barText)) return { trait, effect, text: say.reasonSpread(...facts) };
     const goal = outcome.advice!.goals.find((one) => one.trait === trait)!;
     // By the values alone it could be the other way: points end where the range does.
     const isOwn = Math.sign(pointsOf(goal.range, expected.estimate) - pointsOf(goal.range, bar)) === Math.sign(effect);
-    return { trait, effect, text: isOwn ? say.reason(...facts) : say.reasonCut(...facts) };
+    return {
+      trait,
+      effect,
+      text: isOwn ? say.reason(heading, value, barText, points, isCheck) : say.reasonCut(...facts),
+    };
   });
 }
 

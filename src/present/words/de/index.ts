@@ -1,5 +1,6 @@
 import type { Words } from '../en/index.ts';
 import { traits, frame, status, figure, tables, listed, capital } from './shared.ts';
+import { bench } from './bench.ts';
 import { report, charts } from './class.ts';
 import { season, seasons, fruit, map } from './season.ts';
 import { variety } from './variety.ts';
@@ -11,6 +12,7 @@ import { nextSeason, yourWeights } from './next.ts';
 
 /** Every word that a reader sees, in German. */
 export const german: Words = {
+  bench,
   listed,
   capital,
   traits,

@@ -17,6 +17,9 @@ const whyNot: Readonly<Record<NoCandidate, string>> = {
   untried: 'von ihr wurde nichts notiert, was zählt: Sie ist noch unerprobt',
 };
 
+/** Woran ein erwarteter Wert gemessen wird. */
+const besides = (isCheck: boolean): string => (isCheck ? 'die Vergleichssorte' : 'eine durchschnittliche');
+
 export const nextSeason: Words['nextSeason'] = {
   title: (year: string) => `Nächste Saison, ${year}`,
   nav: 'Nächste Saison',
@@ -79,7 +82,7 @@ export const nextSeason: Words['nextSeason'] = {
   limitDrawn: (trait: string, share: string) =>
     `${capital(trait)} verfehlt die Grenze in ${share} simulierten Saisons.`,
   leans: { up: 'neigt zu behalten', down: 'neigt zu aufgeben' },
-  edge: 'auf der Kippe: Ein anderer Startwert könnte das Urteil ändern',
+  edge: 'gerade an der Grenze',
   untested:
     'die Aufzeichnungen zeigen nicht, dass sie eine Grenze einhält, die nicht verfehlt werden darf, daher ist behalten nicht möglich',
   alone: 'allein in ihrer Klasse: nicht mehr als ein Münzwurf',
@@ -90,15 +93,16 @@ export const nextSeason: Words['nextSeason'] = {
   onlyContainers: 'Nur aus Gefäßen bekannt.',
   onlyTopped: 'Nur von entspitzten Pflanzen bekannt.',
   notGrown: (year: string) => `Zuletzt ${year} angebaut; das Urteil beruht auf älteren Saisons.`,
-  reason: (trait: string, value: string, bar: string, points: string, isFor: boolean) =>
-    `${capital(trait)}: ${value} erwartet, ${bar} bei der Messlatte; ${points} Punkte ${isFor ? 'dafür' : 'dagegen'}.`,
+  reason: (heading: string, value: string, bar: string, points: string, isCheck: boolean) =>
+    `${heading}: ${value}, ${besides(isCheck)} ${bar} (${points} Punkte).`,
   against: (text: string) => `Dagegen: ${text}`,
-  reasonCut: (trait: string, value: string, bar: string, points: string, isFor: boolean) =>
-    `${capital(trait)}: ${value} erwartet, ${bar} bei der Messlatte; was außerhalb des zählenden Bereichs liegt, macht daraus aber ${points} Punkte ${isFor ? 'dafür' : 'dagegen'}.`,
-  reasonSpread: (trait: string, value: string, _bar: string, points: string, isFor: boolean) =>
-    `${capital(trait)}: ${value} erwartet, gleich der Messlatte; wie weit es davon abliegen kann, macht daraus ${points} Punkte ${isFor ? 'dafür' : 'dagegen'}.`,
-  reasonEqual: (trait: string, value: string) => `${capital(trait)}: ${value} erwartet, gleich der Messlatte.`,
-  isBar: 'Sie ist selbst die Messlatte.',
+  reasonCut: (trait: string, value: string, bar: string, points: string, isCheck: boolean) =>
+    `${capital(trait)}: ${value}, ${besides(isCheck)} ${bar}; was außerhalb der zählenden Spanne liegt, macht daraus aber ${points} Punkte.`,
+  reasonSpread: (trait: string, value: string, _bar: string, points: string, isCheck: boolean) =>
+    `${capital(trait)}: ${value}, wie ${besides(isCheck)}; wie weit sie davon abliegen kann, macht ${points} Punkte.`,
+  reasonEqual: (trait: string, value: string) =>
+    `${capital(trait)}: ${value}, nicht anders als das, woran sie gemessen wird.`,
+  isBar: 'Sie ist selbst die Vergleichssorte.',
   fragile: (trait: string, isDoubled: boolean, word: string) =>
     `bei ${isDoubled ? 'doppeltem' : 'halbem'} Gewicht für ${trait} wäre es „${word}“`,
   fragileAll: (parts: readonly string[]) => `Das Urteil hängt an den Gewichten: ${listed(parts)}.`,

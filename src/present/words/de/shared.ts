@@ -23,6 +23,7 @@ export const traits: Words['traits'] = {
 export const frame: Words['frame'] = {
   skip: 'Zum Inhalt',
   pages: 'Seiten',
+  morePages: 'Weitere Seiten',
   description: (title: string) =>
     `${title}: was jede Sorte brachte, wie sicher das ist und was wieder angebaut wird. Zahlen mit Intervallen, Diagramme und offene Daten.`,
   feed: 'Neues aus dem Versuch',

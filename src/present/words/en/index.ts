@@ -1,4 +1,5 @@
 import { traits, frame, status, figure, tables, listed, capital } from './shared.ts';
+import { bench } from './bench.ts';
 import { report, charts } from './class.ts';
 import { season, seasons, fruit, map } from './season.ts';
 import { variety } from './variety.ts';
@@ -10,6 +11,7 @@ import { nextSeason, yourWeights } from './next.ts';
 
 /** Every word that a reader sees, in English. */
 export const english = {
+  bench,
   listed,
   capital,
   traits,

@@ -16,6 +16,9 @@ const whyNot: Readonly<Record<NoCandidate, string>> = {
   untried: 'nothing that counts was recorded of it: it is still untried',
 };
 
+/** What an expected value is set against. */
+const besides = (isCheck: boolean): string => (isCheck ? 'the check variety' : 'an average one');
+
 export const nextSeason = {
   title: (year: string) => `Next season, ${year}`,
   nav: 'Next season',
@@ -75,7 +78,7 @@ export const nextSeason = {
     `${k} of ${n} were ${isOffType ? 'off type' : 'hot'}: too few were looked at to show that the limit of ${limit} is kept.`,
   limitDrawn: (trait: string, share: string) => `${capital(trait)} misses its limit in ${share} simulated seasons.`,
   leans: { up: 'leaning to keep', down: 'leaning to drop' },
-  edge: 'on the edge: another seed could turn it',
+  edge: 'just at the limit',
   untested: 'the records do not show that it keeps a limit that must not be missed, so it cannot be a keep',
   alone: 'alone in its class: no more than the toss of a coin',
   must: (trait: string, least: string | null, most: string | null) =>
@@ -85,15 +88,16 @@ export const nextSeason = {
   onlyContainers: 'Known from containers only.',
   onlyTopped: 'Known from topped plants only.',
   notGrown: (year: string) => `Last grown in ${year}; it stands on its older seasons.`,
-  reason: (trait: string, value: string, bar: string, points: string, isFor: boolean) =>
-    `${capital(trait)}: ${value} expected, ${bar} for the bar; ${points} points ${isFor ? 'for' : 'against'} it.`,
+  reason: (heading: string, value: string, bar: string, points: string, isCheck: boolean) =>
+    `${heading}: ${value}, ${besides(isCheck)} ${bar} (${points} points).`,
   against: (text: string) => `Against that: ${text}`,
-  reasonCut: (trait: string, value: string, bar: string, points: string, isFor: boolean) =>
-    `${capital(trait)}: ${value} expected, ${bar} for the bar; but what lies outside the range that counts makes it ${points} points ${isFor ? 'for' : 'against'} it.`,
-  reasonSpread: (trait: string, value: string, _bar: string, points: string, isFor: boolean) =>
-    `${capital(trait)}: ${value} expected, as for the bar; how far it may lie from that makes it ${points} points ${isFor ? 'for' : 'against'} it.`,
-  reasonEqual: (trait: string, value: string) => `${capital(trait)}: ${value} expected, no different from the bar.`,
-  isBar: 'It is the bar itself.',
+  reasonCut: (trait: string, value: string, bar: string, points: string, isCheck: boolean) =>
+    `${capital(trait)}: ${value}, ${besides(isCheck)} ${bar}; but what lies outside the range that counts makes it ${points} points.`,
+  reasonSpread: (trait: string, value: string, _bar: string, points: string, isCheck: boolean) =>
+    `${capital(trait)}: ${value}, as ${besides(isCheck)}; how far it may lie from that makes it ${points} points.`,
+  reasonEqual: (trait: string, value: string) =>
+    `${capital(trait)}: ${value}, no different from what it is set against.`,
+  isBar: 'It is the check variety itself.',
   fragile: (trait: string, isDoubled: boolean, word: string) =>
     `with ${trait} counting ${isDoubled ? 'twice as much' : 'half as much'} it would be “${word}”`,
   fragileAll: (parts: readonly string[]) => `The verdict is fragile: ${listed(parts)}.`,

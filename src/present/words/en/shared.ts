@@ -21,6 +21,7 @@ export const traits = {
 export const frame = {
   skip: 'To the content',
   pages: 'Pages',
+  morePages: 'More pages',
   description: (title: string) =>
     `${title}: what each variety did, how sure that is, and what to grow again. Figures with their intervals, charts and open data.`,
   feed: 'News of the trial',

@@ -1,0 +1,53 @@
+import { addresses } from '../../src/terms/addresses.ts';
+import { FruitPicture } from '../bench/fruit.tsx';
+import { Verdict } from '../bench/signs.tsx';
+import type { Page, SiteContent } from '../content.ts';
+import { to } from '../layout.tsx';
+import { page } from '../page.tsx';
+
+/** Every variety ever grown, by class and from A to Z, with its fruit and its verdict; a script filters by name. */
+export function varietiesPage(content: SiteContent): Page {
+  const { trial, stands, writing } = content;
+  const { bench } = writing.words;
+  const say = bench.varieties;
+  const collator = new Intl.Collator(trial.settings.language);
+  const all = [...stands.values()].toSorted((a, b) => collator.compare(a.variety.name, b.variety.name));
+  const classes = [...new Set(all.map(({ variety }) => variety.classId))];
+  const order = [...trial.settings.classes.keys()];
+  const sorted = classes.toSorted((a, b) => order.indexOf(a) - order.indexOf(b));
+  return page(content, addresses.varieties, say.title, (root) => (
+    <>
+      <p>{say.note(all.length)}</p>
+      <p class="filter">
+        <label for="filter">{say.filter}</label> <input id="filter" type="search" data-none={say.none} />
+        <span id="filtered" role="status"></span>
+      </p>
+      {sorted.map((classId) => (
+        <section>
+          <h2>{trial.settings.classes.get(classId)?.name ?? classId}</h2>
+          <ul class="list" data-filter>
+            {all
+              .filter(({ variety }) => variety.classId === classId)
+              .map(({ variety, fruit, standing, shareText, lastGrown }) => (
+                <li data-name={variety.name.toLowerCase()}>
+                  <span class="stand">
+                    <FruitPicture fruit={fruit} id={`all-${variety.id}`} />
+                  </span>
+                  <div>
+                    <a class="nm" href={to(root, addresses.variety(variety.id))}>
+                      {variety.name}
+                    </a>
+                    <Verdict standing={standing} word={bench.standing[standing]} size={0.8} />{' '}
+                    <span class="s num m">
+                      {shareText === null ? '' : `${shareText} · `}
+                      {lastGrown === null ? say.never : say.lastGrown(String(lastGrown))}
+                    </span>
+                  </div>
+                </li>
+              ))}
+          </ul>
+        </section>
+      ))}
+    </>
+  ));
+}

@@ -1,0 +1,25 @@
+import type { AdviceSource } from '../nextSeason/source.ts';
+
+/**
+ * What a goal says of a variety, in a gardener's words: `Tastes better`, `Ripens 12 days sooner`.
+ *
+ * @param effect    points of the score
+ * @param estimate  expected value, stored unit
+ * @param bar       what it is set against; null where that is not known
+ */
+export function goalWords(
+  { writing }: Pick<AdviceSource, 'writing'>,
+  trait: string,
+  effect: number,
+  estimate: number,
+  bar: number | null,
+): string {
+  const { goal } = writing.words.bench.variety;
+  if (trait === 'yield') return goal.yield(effect);
+  if (trait === 'flavour') return goal.flavour(effect);
+  if (trait === 'first_ripe') {
+    const days = bar === null ? 0 : bar - estimate;
+    return goal.first_ripe(Math.sign(days) * Math.abs(effect), writing.number(Math.abs(days), 0));
+  }
+  return goal.other(writing.trait(trait), effect);
+}
