@@ -61,6 +61,10 @@ function GlanceRow({
   );
 }
 
+/** True where anything was weighed by day. */
+export const hasGlance = (seen: SeasonSeen): boolean =>
+  seen.varieties.some(({ variety }) => gramsByDay(seen, variety.id).length > 0);
+
 /** Weather above, weekly pickings of every variety below, on one time axis; null where nothing was weighed by day. */
 export function Glance({ content, seen, root }: Part): JSX.Element | null {
   const { writing, trial } = content;

@@ -12,7 +12,7 @@ import { to } from '../layout.tsx';
 import { page, Words } from '../page.tsx';
 import { Picture } from '../parts.tsx';
 import { classesOf } from '../seasonTables.tsx';
-import { Glance } from './glance.tsx';
+import { Glance, hasGlance } from './glance.tsx';
 import { ClassMatrix, classParts } from './klass.tsx';
 
 interface Part {
@@ -121,9 +121,11 @@ function Cloth({ content, seen }: Omit<Part, 'root'>): JSX.Element {
       <p class="s facts">{facts(content, seen)}</p>
       <nav class="toc" aria-label={bench.season.contents}>
         <ul>
-          <li>
-            <a href="#glance">{bench.season.glance}</a>
-          </li>
+          {hasGlance(seen) ? (
+            <li>
+              <a href="#glance">{bench.season.glance}</a>
+            </li>
+          ) : null}
           {classesOf(content, seen).map(({ id, name }) => {
             const first = seen.varieties.find(({ variety }) => variety.classId === id)!.variety;
             return (

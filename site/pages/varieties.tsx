@@ -19,7 +19,7 @@ export function varietiesPage(content: SiteContent): Page {
     <>
       <p>{say.note(all.length)}</p>
       <p class="filter">
-        <label for="filter">{say.filter}</label> <input id="filter" type="search" data-none={say.none} />
+        <label for="filter">{say.filter}</label> <input id="filter" type="text" data-none={say.none} />
         <span id="filtered" role="status"></span>
       </p>
       {sorted.map((classId) => (

@@ -34,7 +34,7 @@ async function open(
 
 describe('the other units', { retry: 2 }, () => {
   it('are shown without a reload, and remembered on the next page', async () => {
-    const { page } = await open('2026/');
+    const { page } = await open('2026/hot/figures/');
     const cell = page.locator('table td .unit').first();
     const before = (await cell.textContent())!;
     expect(before).toMatch(/^[\d,]+ g \(/);
@@ -88,6 +88,10 @@ describe('charts', { retry: 2 }, () => {
   });
   it('tell their marks one by one by keyboard', async () => {
     const { page } = await open('next-season/', { viewport: { width: 1280, height: 800 } });
+    await page
+      .locator('#class-hot ~ .folds details')
+      .nth(1)
+      .evaluate((fold) => fold.setAttribute('open', ''));
     await page.locator('#expected-yield-hot .wide svg').focus();
     expect(await page.locator('#mark').textContent()).toContain('Arrow keys');
     await page.keyboard.press('ArrowDown');
@@ -124,7 +128,7 @@ describe('colours', () => {
       ),
     );
     const palette = blocks[which]!;
-    for (const name of ['ink', 'muted', 'returning', 'new', 'check', 'keep', 'try', 'drop'])
+    for (const name of ['ink', 'muted', 'returning', 'new', 'check', 'keep', 'try', 'room', 'drop'])
       expect([name, contrast(palette[name]!, palette['paper']!) >= 4.5]).toEqual([name, true]);
     expect(contrast(palette['rule']!, palette['paper']!)).toBeGreaterThanOrEqual(3);
   });
@@ -140,13 +144,16 @@ describe('the handout', { retry: 2 }, () => {
 });
 
 describe('without JavaScript', { retry: 2 }, () => {
-  it.each(['', '2026/', 'next-season/', 'your-weights/', '2026/handout/'])('/%s can be read', async (address) => {
-    const { page, faults } = await open(address, { javaScriptEnabled: false });
-    expect(faults).toEqual([]);
-    expect((await page.locator('main').textContent())!.length).toBeGreaterThan(300);
-    expect(await page.locator('fieldset:visible').count()).toBe(0);
-    await page.context().close();
-  });
+  it.each(['', '2026/', '2026/sweet/', 'varieties/wren-hill/', 'next-season/', 'your-weights/', '2026/handout/'])(
+    '/%s can be read',
+    async (address) => {
+      const { page, faults } = await open(address, { javaScriptEnabled: false });
+      expect(faults).toEqual([]);
+      expect((await page.locator('main').textContent())!.length).toBeGreaterThan(300);
+      expect(await page.locator('fieldset:visible').count()).toBe(0);
+      await page.context().close();
+    },
+  );
 });
 
 describe('the weight', () => {

@@ -11,6 +11,9 @@ const PAGES = [
   '',
   '2026/',
   '2023/',
+  '2026/sweet/',
+  '2026/sweet/figures/',
+  'varieties/',
   'varieties/tollgate-amber/',
   'varieties/kiln-spark/',
   'next-season/',
@@ -84,8 +87,8 @@ describe('without JavaScript', { retry: 2 }, () => {
     const context = await freshContext({ javaScriptEnabled: false });
     const page = await context.newPage();
     await page.goto(pathToFileURL(join(site, '2026/index.html')).href);
-    expect(await page.locator('h1').textContent()).toBe('Season 2026');
-    expect(await page.locator('figure svg').count()).toBeGreaterThan(20);
+    expect(await page.locator('h1').textContent()).toBe('The 2026 season');
+    expect(await page.locator('.mx svg').count()).toBeGreaterThan(60);
     await context.close();
   });
 });
@@ -93,8 +96,11 @@ describe('without JavaScript', { retry: 2 }, () => {
 describe('charts', { retry: 2 }, () => {
   it('have a mark for every row of their table, and say it in words', async () => {
     const page = await (await freshContext()).newPage();
-    await page.goto(pathToFileURL(join(site, '2026/index.html')).href);
-    for (const id of ['yield-sweet', 'rating-flavour-hot']) {
+    for (const [id, classId] of [
+      ['yield-sweet', 'sweet'],
+      ['rating-flavour-hot', 'hot'],
+    ] as const) {
+      await page.goto(pathToFileURL(join(site, `2026/${classId}/figures/index.html`)).href);
       const figure = page.locator(`#${id}`);
       const rows = await figure.locator('tbody tr').count();
       const labels = await figure

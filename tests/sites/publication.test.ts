@@ -304,9 +304,12 @@ describe('the grower’s words', () => {
       'Quarry Bell gave {yield of quarry-bell in 2026} and ripened after {first ripe of Quarry Bell in 2026}.\n\nWren Hill: {verdict of wren-hill}, {share of wren-hill}, {expected flavour of wren-hill}.\n\n{chart yield of sweet in 2026}\n',
     );
     expect(status).toBe(0);
-    const words = /<div class="words">(.*?)<\/div><section/s.exec(html)![1]!.replace(/<[^>]*>/g, '');
-    const row = html.slice(html.indexOf('Usable yield per plant set out'));
-    const figure = /Quarry Bell<\/a><\/th><td>\d<\/td><td>(.*?)<\/td>/s.exec(row)![1]!.replace(/<[^>]*>/g, '');
+    const words = /<div class="words">(.*?)<\/div><p class="rest"/s.exec(html)![1]!.replace(/<[^>]*>/g, '');
+    const row = html.slice(html.indexOf('<table class="mx">'));
+    const figure = /Quarry Bell<\/a>.*?<span class="val num">(.*?)<i>/s
+      .exec(row)![1]!
+      .replace(/<[^>]*>/g, '')
+      .trim();
     expect(words).toContain(`gave ${figure} and ripened after`);
     expect(words).toMatch(/Wren Hill: keep, 9\d of 100, \d\.\d \(\d\.\d to \d\.\d\)\./);
     expect(html).toContain('<figure id="live-yield-sweet">');
