@@ -18,10 +18,7 @@ export function varietiesPage(content: SiteContent): Page {
   return page(content, addresses.varieties, say.title, (root) => (
     <>
       <p>{say.note(all.length)}</p>
-      <p class="filter">
-        <label for="filter">{say.filter}</label> <input id="filter" type="text" data-none={say.none} />
-        <span id="filtered" role="status"></span>
-      </p>
+      <p class="filter" id="filter" data-label={say.filter} data-none={say.none}></p>
       {sorted.map((classId) => (
         <section>
           <h2>{trial.settings.classes.get(classId)?.name ?? classId}</h2>

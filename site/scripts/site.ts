@@ -93,9 +93,18 @@ function openMarks(): void {
 
 /** Leaves the varieties whose names hold what was typed. */
 function openFilter(): void {
-  const input = document.querySelector<HTMLInputElement>('#filter');
-  const told = document.querySelector<HTMLElement>('#filtered');
-  if (!input || !told) return;
+  const place = document.querySelector<HTMLElement>('#filter');
+  if (!place) return;
+  const [label, input, told] = [
+    document.createElement('label'),
+    document.createElement('input'),
+    document.createElement('span'),
+  ];
+  input.id = 'filter-name';
+  label.htmlFor = input.id;
+  label.textContent = place.dataset['label'] ?? '';
+  told.setAttribute('role', 'status');
+  place.append(label, input, told);
   input.addEventListener('input', () => {
     const wanted = input.value.trim().toLowerCase();
     let left = 0;
@@ -108,7 +117,7 @@ function openFilter(): void {
       section.hidden = here === 0;
       left += here;
     }
-    told.textContent = wanted === '' ? '' : left === 0 ? (input.dataset['none'] ?? '') : String(left);
+    told.textContent = wanted === '' ? '' : left === 0 ? (place.dataset['none'] ?? '') : String(left);
   });
 }
 

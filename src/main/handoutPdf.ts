@@ -8,7 +8,7 @@ import { pathToFileURL } from 'node:url';
 const NAMES = ['chromium', 'chromium-browser', 'google-chrome', 'google-chrome-stable', 'chrome'];
 
 /** A Chromium of this machine: CHROME_PATH, or one of the usual names on the path; null if there is none. */
-function findChromium(): string | null {
+export function findChromium(): string | null {
   const own = process.env['CHROME_PATH'];
   if (own !== undefined && existsSync(own)) return own;
   for (const folder of (process.env['PATH'] ?? '').split(delimiter)) {

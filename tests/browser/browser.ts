@@ -1,12 +1,16 @@
 import { mkdirSync } from 'node:fs';
 import { resolve } from 'node:path';
+import { findChromium } from '../../src/main/handoutPdf.ts';
 import { chromium as playwright } from 'playwright-core';
 import type { Browser } from 'playwright-core';
 
 /** Nothing may fail because the machine is slow. */
 const LIMIT = 300_000;
 
-/** A browser for tests: CHROME_PATH, or the one inside an npm package (Linux x64). */
+/** A Chromium of this machine; null where there is none. */
+export const ownBrowser = findChromium();
+
+/** A browser for tests: one of this machine, or the one inside an npm package (Linux x64). */
 async function openBrowser(): Promise<Browser> {
   const args = [
     '--no-sandbox',
@@ -15,8 +19,7 @@ async function openBrowser(): Promise<Browser> {
     '--disable-background-networking',
     '--no-first-run',
   ];
-  const own = process.env['CHROME_PATH'];
-  if (own !== undefined) return playwright.launch({ executablePath: own, args, timeout: LIMIT });
+  if (ownBrowser !== null) return playwright.launch({ executablePath: ownBrowser, args, timeout: LIMIT });
   // Each worker unpacks a browser of its own: one that is unpacked again while it runs crashes.
   const cache = resolve('.cache/chromium', process.env['VITEST_POOL_ID'] ?? '0');
   mkdirSync(cache, { recursive: true });
