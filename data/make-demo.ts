@@ -82,7 +82,11 @@ const VARIETIES: readonly Invented[] = [
     claim_heat_min: '15000',
     claim_heat_max: '30000',
   }),
-  v('beacon-ember', 'hot', [310, 7, 112, 7.2, 8.6], '456', { colour_ripe: 'orange', claim_heat_min: '80000' }),
+  v('beacon-stile', 'hot', [310, 7, 112, 7.2, 8.6], '456', {
+    colour_ripe: 'orange',
+    claim_heat_min: '80000',
+    former_ids: 'beacon-ember',
+  }),
   v('cinder-row', 'hot', [480, 12, 92, 5.2, 5.2], '56', { colour_ripe: 'red' }),
   v('farrier', 'hot', [360, 8, 96, 6.7, 7.4], '6', { colour_ripe: 'chocolate' }),
   v('nightwatch', 'hot', [250, 10, 132, 6.9, 9.2], '6', { colour_ripe: 'purple', claim_days: '110' }),
@@ -137,6 +141,7 @@ const columns = [
   'claim_heat_min',
   'claim_heat_max',
   'colour_ripe',
+  'former_ids',
 ];
 write('varieties.csv', [
   ['variety', 'name', 'class', 'species', 'from', 'colour_unripe', ...columns],

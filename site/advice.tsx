@@ -3,46 +3,19 @@ import type { JSX } from 'preact';
 import { nameOf } from '../src/present/nextSeason/source.ts';
 import type { AdviceWords } from '../src/present/nextSeason/varietyAdvice.ts';
 import type { SiteContent } from './content.ts';
+import { Stake } from './bench/signs.tsx';
 import { to } from './layout.tsx';
-
-const SQUARES = 20;
-const SIDE = 8;
-const STEP = 10;
-
-/** Twenty small squares, as many filled as the share has twentieths: for the eye, the words stand beside it. */
-export function Squares({ share }: { readonly share: number }): JSX.Element {
-  const filled = Math.round(share * SQUARES);
-  return (
-    <svg
-      class="squares"
-      width={SQUARES * STEP}
-      height={SIDE}
-      viewBox={`0 0 ${SQUARES * STEP} ${SIDE}`}
-      aria-hidden="true"
-    >
-      {Array.from({ length: SQUARES }, (_, i) => (
-        <rect
-          x={i * STEP + 0.5}
-          y={0.5}
-          width={SIDE - 1}
-          height={SIDE - 1}
-          fill={i < filled ? 'var(--ink)' : 'none'}
-          stroke="var(--rule)"
-        />
-      ))}
-    </svg>
-  );
-}
 
 /** A verdict with its share, its reasons and its doubts. */
 export function Advice({ advice }: { readonly advice: AdviceWords }): JSX.Element {
   return (
     <div class="advice">
       <p>
-        <span class={`mark ${advice.verdict}`} aria-hidden="true"></span>
+        <span class={`v ${advice.verdict}`}>
+          <Stake standing={advice.verdict} size={0.8} />
+        </span>{' '}
         {advice.sentence}
       </p>
-      <Squares share={advice.share} />
       <ul>
         {advice.reasons.map(({ text }) => (
           <li>{text}</li>
@@ -60,9 +33,9 @@ export function AdviceSummary({ content, classId, root }: SummaryOf): JSX.Elemen
   if (!next || !own || own.varieties.length === 0) return null;
   const say = writing.words.nextSeason;
   return (
-    <div class="list">
+    <div class="summary">
       <p>
-        {say.advice(String(next.season))}. {own.list[0]}{' '}
+        {own.list[0]}{' '}
         <a href={`${to(root, addresses.nextSeason)}#class-${classId}`}>{say.inFull(String(next.season))}</a>
       </p>
       <ul>

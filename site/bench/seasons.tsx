@@ -67,7 +67,13 @@ function Own({
       )}
       <circle cx={x(at)} cy={y(estimate)} r="5.5" class="dot" fill={fill} />
       {isTold ? (
-        <text x={x(at)} dx="9" y={y(estimate) + 4} class="t b">
+        <text
+          x={x(at)}
+          dx={isAhead ? 0 : -9}
+          y={y(estimate) + (isAhead ? -10 : 4)}
+          text-anchor={isAhead ? 'middle' : 'end'}
+          class="t b"
+        >
           {text}
         </text>
       ) : null}

@@ -292,10 +292,6 @@ export const bench: Words['bench'] = {
     lead: (spots, named) =>
       `${capital(count(named))} ${named === 1 ? 'Sorte' : 'Sorten'} für ${places(spots)}, nach ihrem Anteil; die gestrichelte Linie zeigt, wo die Plätze enden.`,
     ends: 'hier enden die Plätze',
-    right: (named, right) =>
-      named === 1
-        ? `Sie verdient ihren Platz voraussichtlich in ${right} von 1 Saisons.`
-        : `Von den ${count(named)} verdienen voraussichtlich rund ${right} ihren Platz.`,
     how: 'Wie gezählt wird',
     figures: 'Zahlen und Tabellen',
     advice: 'In Worten',

@@ -50,7 +50,7 @@ export const nextSeason: Words['nextSeason'] = {
   list: (names: readonly string[], spots: number, right: string) =>
     names.length === 0
       ? 'Keine Sorte ist einen Platz mehr wert, als ein Neuling es wäre.'
-      : `Die Liste für ${spots === 1 ? 'den Platz' : `die ${spots} Plätze`}${names.length === 1 ? '' : ', nach Anteil geordnet'}: ${listed(names)}. ${names.length === 1 ? `Sie verdient ihren Platz in ${right} simulierten Saisons` : `Davon (${names.length}) voraussichtlich richtig: ${right}`}.`,
+      : `Die Liste für ${spots === 1 ? 'den Platz' : `die ${spots} Plätze`}${names.length === 1 ? '' : ', nach Anteil geordnet'}: ${listed(names)}. ${names.length === 1 ? `Sie verdient ihren Platz in ${right} simulierten Saisons` : `Von diesen ${names.length} verdienen voraussichtlich rund ${right} ihren Platz`}.`,
   left: (n: number) => (n === 1 ? 'Ein Platz bleibt für einen Neuling.' : `${n} Plätze bleiben für Neulinge.`),
   gain: (points: string) =>
     `Die Liste bringt je Platz voraussichtlich ${points} von 100 Punkten mehr als Sorten in der Mitte ihrer Klasse.`,

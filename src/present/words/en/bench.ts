@@ -294,10 +294,6 @@ export const bench = {
     lead: (spots: number, named: number) =>
       `${capital(count(named))} varieties for ${count(spots)} spot${s(spots)}, in order of share; the broken line is where the spots end.`,
     ends: 'here the spots end',
-    right: (named: number, right: string) =>
-      named === 1
-        ? `Expect it to earn its spot in ${right} of 1 seasons.`
-        : `Expect about ${right} of the ${count(named)} to earn their spot.`,
     how: 'How it is counted',
     figures: 'Figures and tables',
     advice: 'In words',

@@ -47,7 +47,7 @@ export const nextSeason = {
   list: (names: readonly string[], spots: number, right: string) =>
     names.length === 0
       ? 'No variety is worth a spot more than a newcomer would be.'
-      : `The list for ${spots === 1 ? 'the spot' : `the ${spots} spots`}${names.length === 1 ? '' : ', in order of share'}: ${listed(names)}. ${names.length === 1 ? `It earns its spot in ${right} simulated seasons` : `Of these ${names.length}, ${right} ${right === '1.0' ? 'is' : 'are'} expected to be right`}.`,
+      : `The list for ${spots === 1 ? 'the spot' : `the ${spots} spots`}${names.length === 1 ? '' : ', in order of share'}: ${listed(names)}. ${names.length === 1 ? `It earns its spot in ${right} simulated seasons` : `Expect about ${right} of these ${names.length} to earn their spot`}.`,
   left: (n: number) => (n === 1 ? 'One spot is left for a newcomer.' : `${n} spots are left for newcomers.`),
   gain: (points: string) =>
     `The list is expected to score ${points} points of 100 more a spot than varieties in the middle of their class.`,
