@@ -81,7 +81,7 @@ export function HowMany({ content, variety, grown }: VarietyPart): JSX.Element |
           <li>
             <Dots k={k} n={n} />
             <span>
-              <b class="num">{figure.kOfN(String(k), String(n))}</b> {text}{' '}
+              <b class="num">{figure.kOfN(String(k), String(n))}</b> {text(n)}{' '}
               {low === null || high === null ? null : (
                 <span class="m">({figure.range(writing.number(100 * low, 0), writing.percent(high, 0))})</span>
               )}

@@ -15,6 +15,7 @@ import { problemText } from '../../src/present/problems.ts';
 import { resultsDocument } from '../../src/present/results.ts';
 import { classFigures } from '../../src/present/seasonFigures/class.ts';
 import { plainUnits } from '../../src/present/units.ts';
+import { faultsOfPages, pagesOfTrial } from './pagesOfTrial.ts';
 import { check } from '../sites/folder.ts';
 import type { Folder } from '../sites/folder.ts';
 
@@ -54,9 +55,10 @@ function oddWords(value: unknown, path: string, found: string[]): void {
 /** `1,230 g expected, 1,230 g for the bar; 4.1 points for it` says nothing. */
 function equalReasons(texts: readonly string[], found: string[]): void {
   for (const text of texts) {
-    const said = /: (?<own>.+?) (?:expected|erwartet), (?<bar>.+?) (?:for the bar|bei der Messlatte); /u.exec(
-      plainUnits(text),
-    );
+    const said =
+      /: (?<own>.+?), (?:an average one|the check variety|eine durchschnittliche|die Vergleichssorte) (?<bar>.+?) \(/u.exec(
+        plainUnits(text),
+      );
     if (said && said.groups!['own'] === said.groups!['bar']) found.push(`reason: “${text}”`);
   }
 }
@@ -87,6 +89,7 @@ export function saidOfTrial(folder: Folder): Said {
       oddNumbers(figures, where, faults);
     }
   oddWords(downloadsOf(trial, seasons), 'downloads', faults);
+  faults.push(...faultsOfPages(pagesOfTrial(trial, compared, advice)));
   if (!advice) return { outcome: 'site', faults };
   for (const outcome of advice.next.classes) {
     const words = classAdviceWords(advice, outcome);

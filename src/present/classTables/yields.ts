@@ -19,6 +19,9 @@ function timesText(times: number, { number }: Writing): string {
   return number(times, times >= 1.05 ? 1 : times >= 1.005 ? 2 : 3);
 }
 
+/** A variety that would have to give so many times another's is no help to a reader. */
+const MOST_TIMES = 100;
+
 function yieldFoot(source: Source, model: PlantModel): readonly string[] {
   const { writing, own, seen, trial, classId } = source;
   const mean = meanOfEstimates(
@@ -53,7 +56,10 @@ function yieldFoot(source: Source, model: PlantModel): readonly string[] {
   const compares = own.filter((v) => (model.estimates.get(v.variety.id)?.estimate ?? 0) > 0).length > 1;
   const found = compares && detectableDifference(model, units, trial.settings.interval, trial.settings.spotCorrelation);
   // Plants all alike: what their letters could tell apart is then less than is ever written.
-  const seenBy = found && found.difference > (model.family === 'gaussian' ? 0 : 1.0005) ? found : null;
+  // Beyond so many times nothing is told: letters then tell nothing apart.
+  const isTold = (difference: number): boolean =>
+    model.family === 'gaussian' ? difference > 0 : difference > 1.0005 && difference < MOST_TIMES;
+  const seenBy = found && isTold(found.difference) ? found : null;
   const plantings = seenBy ? writing.number(seenBy.plantings, seenBy.plantings % 1 === 0 ? 0 : 1) : '';
   const power = seenBy
     ? [

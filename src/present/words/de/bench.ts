@@ -92,15 +92,15 @@ export const bench: Words['bench'] = {
     winter: (year, listed_, grown, earned) =>
       grown === 0
         ? `Von den ${count(listed_)} auf der Liste für ${year} wurde keine angebaut; der Rat des letzten Winters ist nicht zu beurteilen.`
-        : `Die Liste des letzten Winters für ${year} nannte ${count(listed_)} Sorten; ${count(grown)} ${grown === 1 ? 'wurde' : 'wurden'} angebaut, und ${count(earned)} davon ${earned === 1 ? 'hat ihren' : 'haben ihren'} Platz verdient.`,
+        : `Die Liste des letzten Winters für ${year} nannte ${count(listed_)} ${listed_ === 1 ? 'Sorte' : 'Sorten'}; ${count(grown)} ${grown === 1 ? 'wurde' : 'wurden'} angebaut, und ${count(earned)} davon ${earned < 2 ? 'hat ihren' : 'haben ihren'} Platz verdient.`,
   },
   season: {
     title: (year) => `Die Saison ${year}`,
     facts: (varieties, fresh, plants, days) =>
       [
-        `${varieties} Sorten${fresh > 0 ? `, davon ${fresh} neu` : ''}`,
-        `${plants} Pflanzen`,
-        ...(days > 0 ? [`${days} Erntetage`] : []),
+        `${varieties} ${varieties === 1 ? 'Sorte' : 'Sorten'}${fresh > 0 ? `, davon ${fresh} neu` : ''}`,
+        `${plants} ${plants === '1' ? 'Pflanze' : 'Pflanzen'}`,
+        ...(days > 0 ? [`${days} ${days === 1 ? 'Erntetag' : 'Erntetage'}`] : []),
       ].join(' · '),
     sown: (date) => `gesät ${date}`,
     plantedOut: (date) => `ausgepflanzt ${date}`,
@@ -240,12 +240,12 @@ export const bench: Words['bench'] = {
     pickedNote: (total) => `Brauchbares Gewicht je Pflanze, Woche für Woche: zusammen ${total}.`,
     howMany: 'Wie viele von wie vielen',
     howManyNote: (level) => `In Klammern das ${level}-Intervall (Wilson).`,
-    seeds: 'Samen keimten',
-    cropped: 'Pflanzen trugen',
-    ripe: 'Pflanzen hatten bis zum Ende reife Frucht',
-    offType: 'Pflanzen wichen ab',
-    hot: 'Pflanzen hatten unerwartet scharfe Frucht',
-    again: 'Verkoster würden sie wieder anbauen',
+    seeds: (n) => (n === 1 ? 'Samen keimte' : 'Samen keimten'),
+    cropped: (n) => (n === 1 ? 'Pflanze trug' : 'Pflanzen trugen'),
+    ripe: (n) => (n === 1 ? 'Pflanze hatte bis zum Ende reife Frucht' : 'Pflanzen hatten bis zum Ende reife Frucht'),
+    offType: (n) => (n === 1 ? 'Pflanze wich ab' : 'Pflanzen wichen ab'),
+    hot: (n) => (n === 1 ? 'Pflanze hatte unerwartet scharfe Frucht' : 'Pflanzen hatten unerwartet scharfe Frucht'),
+    again: (n) => (n === 1 ? 'Verkoster würde sie wieder anbauen' : 'Verkoster würden sie wieder anbauen'),
     packet: 'Was die Tüte angibt',
     claimDays: (claimed, seen, verdict) =>
       `Sie gibt ${claimed} Tage bis zur ersten reifen Frucht an; gesehen ${seen}: ${verdict}.`,

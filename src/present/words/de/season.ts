@@ -31,7 +31,7 @@ export const season: Words['season'] = {
 export const seasons: Words['seasons'] = {
   title: 'Alle Saisons',
   every: 'Jede je angebaute Sorte',
-  varieties: (n: string) => `${n} Sorten`,
+  varieties: (n: string) => `${n} ${n === '1' ? 'Sorte' : 'Sorten'}`,
   none: 'Noch ist keine Saison erfasst.',
   inFull: (year: string) => `Die Saison ${year} ausführlich`,
 };

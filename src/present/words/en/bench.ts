@@ -92,15 +92,15 @@ export const bench = {
     winter: (year: string, listed_: number, grown: number, earned: number) =>
       grown === 0
         ? `Of the ${count(listed_)} on the list for ${year} none was grown, so last winter’s advice cannot be judged.`
-        : `Last winter’s list for ${year} named ${count(listed_)}; ${count(grown)} ${grown === 1 ? 'was' : 'were'} grown, and ${count(earned)} of them earned ${earned === 1 ? 'its' : 'their'} spot.`,
+        : `Last winter’s list for ${year} named ${count(listed_)}; ${count(grown)} ${grown === 1 ? 'was' : 'were'} grown, and ${earned === 0 ? 'none' : count(earned)} of them earned ${earned === 1 ? 'its' : 'a'} spot.`,
   },
   season: {
     title: (year: string) => `The ${year} season`,
     facts: (varieties: number, fresh: number, plants: string, days: number) =>
       [
-        `${varieties} varieties${fresh > 0 ? `, ${fresh} of them new` : ''}`,
-        `${plants} plants`,
-        ...(days > 0 ? [`${days} picking days`] : []),
+        `${varieties} ${varieties === 1 ? 'variety' : 'varieties'}${fresh > 0 ? `, ${fresh} of them new` : ''}`,
+        `${plants} plant${plants === '1' ? '' : 's'}`,
+        ...(days > 0 ? [`${days} picking day${s(days)}`] : []),
       ].join(' · '),
     sown: (date: string) => `sown ${date}`,
     plantedOut: (date: string) => `planted out ${date}`,
@@ -243,12 +243,12 @@ export const bench = {
     pickedNote: (total: string) => `Usable weight a plant, week by week: ${total} in all.`,
     howMany: 'How many of how many',
     howManyNote: (level: string) => `In brackets the ${level} interval (Wilson).`,
-    seeds: 'seeds came up',
-    cropped: 'plants gave fruit',
-    ripe: 'plants had ripe fruit by the end',
-    offType: 'plants were off type',
-    hot: 'plants had unexpectedly hot fruit',
-    again: 'tasters would grow it again',
+    seeds: (n: number) => `seed${s(n)} came up`,
+    cropped: (n: number) => `plant${s(n)} gave fruit`,
+    ripe: (n: number) => `plant${s(n)} had ripe fruit by the end`,
+    offType: (n: number) => `plant${s(n)} ${n === 1 ? 'was' : 'were'} off type`,
+    hot: (n: number) => `plant${s(n)} had unexpectedly hot fruit`,
+    again: (n: number) => `taster${s(n)} would grow it again`,
     packet: 'The packet’s claims',
     claimDays: (claimed: string, seen: string, verdict: string) =>
       `It claims ${claimed} days to the first ripe fruit; seen ${seen}: ${verdict}.`,
@@ -292,7 +292,7 @@ export const bench = {
   next: {
     title: (year: string) => `What to grow in ${year}`,
     lead: (spots: number, named: number) =>
-      `${capital(count(named))} varieties for ${count(spots)} spot${s(spots)}, in order of share; the broken line is where the spots end.`,
+      `${capital(count(named))} ${named === 1 ? 'variety' : 'varieties'} for ${count(spots)} spot${s(spots)}, in order of share; the broken line is where the spots end.`,
     ends: 'here the spots end',
     how: 'How it is counted',
     figures: 'Figures and tables',
@@ -302,7 +302,7 @@ export const bench = {
   handout: {
     title: (year: string) => `What to grow in ${year}`,
     lead: (total: number, spots: number, keep: number, tries: number) =>
-      `${capital(count(total))} varieties for ${count(spots)} spots: ${count(keep)} to keep, ${count(tries)} to try again. Fruit drawn to one scale.`,
+      `${capital(count(total))} ${total === 1 ? 'variety' : 'varieties'} for ${count(spots)} spot${s(spots)}: ${keep === 0 ? 'none' : count(keep)} to keep, ${tries === 0 ? 'none' : count(tries)} to try again. Fruit drawn to one scale.`,
     key: (simulations: string) =>
       `Each filled seed is five of a hundred next seasons, played ${simulations} times from all records, in which the variety earned a spot. Above the broken line it is on the list.`,
     did: (year: string) => `What they did in ${year}`,

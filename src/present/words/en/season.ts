@@ -30,7 +30,7 @@ export const season = {
 export const seasons = {
   title: 'All seasons',
   every: 'Every variety ever grown',
-  varieties: (n: string) => `${n} varieties`,
+  varieties: (n: string) => `${n} ${n === '1' ? 'variety' : 'varieties'}`,
   none: 'No season is recorded yet.',
   inFull: (year: string) => `The ${year} season in full`,
 };

@@ -84,9 +84,9 @@ export const tables = {
   fruits: 'Fruits',
   culls: 'Culls',
   power: (plantings: string, difference: string) =>
-    `With ${plantings} plantings a variety, letters tell a difference of ${difference} apart in 4 of 5 such seasons; smaller ones stay hidden.`,
+    `With ${plantings} planting${plantings === '1' ? '' : 's'} a variety, letters tell a difference of ${difference} apart in 4 of 5 such seasons; smaller ones stay hidden.`,
   powerRatio: (plantings: string, times: string) =>
-    `With ${plantings} plantings a variety, letters tell one that gives ${times} times another apart in 4 of 5 such seasons; smaller differences stay hidden.`,
+    `With ${plantings} planting${plantings === '1' ? '' : 's'} a variety, letters tell one that gives ${times} times another apart in 4 of 5 such seasons; smaller differences stay hidden.`,
   ripening: (isSown: boolean, level: string) =>
     `Days from ${isSown ? 'sowing' : 'planting out'} to the first ripe fruit, with ${level} intervals`,
   ripeByEnd: 'Ripe by the end',
