@@ -10,7 +10,7 @@ import { handoutPage } from './pages/handout.tsx';
 import { methodsPage } from './pages/methods.tsx';
 import { movedPage } from './pages/moved.tsx';
 import { nextSeasonPage } from './pages/next.tsx';
-import { notesPage } from './pages/notes.tsx';
+import { messagesPage, notesPage } from './pages/notes.tsx';
 import { seasonPage } from './pages/season.tsx';
 import { seasonsPage } from './pages/seasons.tsx';
 import { varietiesPage } from './pages/varieties.tsx';
@@ -43,6 +43,7 @@ export function sitePages(content: SiteContent): readonly Page[] {
     glossaryPage(content),
     dataPage(content),
     notesPage(content),
+    messagesPage(content),
     methodsPage(content),
   ];
 }

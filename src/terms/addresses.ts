@@ -8,6 +8,7 @@ export const addresses = {
   seasons: 'seasons/',
   data: 'data/',
   notes: 'data-notes/',
+  messages: 'data-notes/messages/',
   methods: 'methods/',
   glossary: 'glossary/',
   varieties: 'varieties/',

@@ -8,8 +8,8 @@ export interface Difference {
   readonly size: number;
 }
 
-/** What R says beside the figures compared: F of ratings (not published), what a variety's prediction rests on. */
-const NOT_COUNTED = /\/flavour\/f\/|\/recorded$/u;
+/** What only one of the two says: F of ratings, what a prediction rests on, a CV of fruit numbers. */
+const NOT_COUNTED = /\/flavour\/f\/|\/recorded$|\/fruits\/cv$/u;
 
 type Tree = Readonly<Record<string, unknown>>;
 

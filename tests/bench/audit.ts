@@ -54,6 +54,8 @@ function compare(out: string, count: number): void {
     const found = differences(figuresOf(auditTrial(number).files), JSON.parse(readFileSync(file, 'utf8')));
     all.push(...found.map((one) => ({ ...one, trial: number })));
   }
+  const off = all.filter((one) => one.size > 1 && !/one side/.test(one.kind));
+  say(`trials with a difference: ${[...new Set(off.map((one) => `${one.trial} ${one.kind}`))].join('; ')}`);
   for (const kind of new Set(all.map((one) => one.kind))) {
     const own = all.filter((one) => one.kind === kind);
     const off = own.filter(({ size }) => size > 1);
