@@ -64,8 +64,9 @@ function shownIn(value: number, unit: string, system: UnitSystem): ShownQuantity
   return { value, unit: unit === 'rain' ? 'mm' : unit, decimals: DECIMALS[unit] ?? 1 };
 }
 
-function unitWord(unit: string, { figure }: Words): string {
-  return unit === 'points' || unit === 'fruits' ? '' : ` ${figure.units[unit] ?? unit}`;
+function unitWord(written: string, unit: string, { figure }: Words): string {
+  if (unit === 'points' || unit === 'fruits') return '';
+  return ` ${(written === '1' ? figure.unitsOfOne[unit] : undefined) ?? figure.units[unit] ?? unit}`;
 }
 
 /**
@@ -114,12 +115,15 @@ export function writingOf(settings: Pick<Settings, 'language' | 'units'>): Writi
   const systems: readonly [UnitSystem, UnitSystem] = settings.units === 'us' ? ['us', 'metric'] : ['metric', 'us'];
   const quantityIn = (value: number, unit: string, system: UnitSystem, decimals?: number): string => {
     const out = shownIn(value, unit, system);
-    return `${number(out.value, decimals ?? out.decimals)}${unitWord(out.unit, words)}`;
+    const written = number(out.value, decimals ?? out.decimals);
+    return `${written}${unitWord(written, out.unit, words)}`;
   };
   const rounded = (value: number, place: number): string =>
     place > 0 ? number(Math.round(value / 10 ** place) * 10 ** place) : number(value, -place);
-  const alikeIn = (value: number, limits: Limits, unit: string, system: UnitSystem, more = 0): string =>
-    `${rounded(shownIn(value, unit, system).value, lastPlace(limits, unit, system) - more)}${unitWord(shownIn(0, unit, system).unit, words)}`;
+  const alikeIn = (value: number, limits: Limits, unit: string, system: UnitSystem, more = 0): string => {
+    const written = rounded(shownIn(value, unit, system).value, lastPlace(limits, unit, system) - more);
+    return `${written}${unitWord(written, shownIn(0, unit, system).unit, words)}`;
+  };
   const intervalIn = (estimate: number, limits: Limits, unit: string, system: UnitSystem): string => {
     const place = lastPlace(limits, unit, system);
     const end = (value: number | null): string =>

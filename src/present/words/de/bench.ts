@@ -63,7 +63,8 @@ export const bench: Words['bench'] = {
     keyTry: 'darunter: auf der Liste, weil noch nichts Besseres bekannt ist.',
     how: 'Wie das berechnet wird',
     picked: (when) => `Am meisten geerntet wurde in der Woche vom ${when}`,
-    pickedNote: (plants, total) => `Brauchbares Gewicht je Woche, alle ${plants} Pflanzen: zusammen ${total}`,
+    pickedNote: (plants, total) =>
+      `Brauchbares Gewicht je Woche, ${plants === '1' ? 'von der einen Pflanze' : `alle ${plants} Pflanzen`}: zusammen ${total}`,
     pickedLabel: (from, to, most, when) =>
       `Geerntetes Gewicht je Woche vom ${from} bis ${to}; am meisten in der Woche vom ${when}, ${most}.`,
     toSeason: (year) => `Die Saison ${year}, Sorte für Sorte`,

@@ -56,6 +56,7 @@ export const figure: Words['figure'] = {
   interval: (middle: string, low: string, high: string) => `${middle} (${low} bis ${high})`,
   range: (low: string, high: string) => `${low} bis ${high}`,
   units: { d: 'Tage' },
+  unitsOfOne: { d: 'Tag' },
   p: (p: string) => `p ${p}`,
   pBelow: (p: string) => `unter ${p}`,
   f: (value: string, df1: string, df2: string, p: string) => `F ${value} mit ${df1} und ${df2} FG, ${p}`,

@@ -63,7 +63,8 @@ export const bench = {
     keyTry: 'below that: on the list because nothing better is known yet.',
     how: 'How this is worked out',
     picked: (when: string) => `Most was picked in the week of ${when}`,
-    pickedNote: (plants: string, total: string) => `Usable weight picked a week, all ${plants} plants: ${total} in all`,
+    pickedNote: (plants: string, total: string) =>
+      `Usable weight picked a week, ${plants === '1' ? 'from the one plant' : `all ${plants} plants`}: ${total} in all`,
     pickedLabel: (from: string, to: string, most: string, when: string) =>
       `Weight picked in each week from ${from} to ${to}; most in the week of ${when}, ${most}.`,
     toSeason: (year: string) => `The ${year} season, variety by variety`,

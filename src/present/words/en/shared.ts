@@ -53,6 +53,8 @@ export const figure = {
   interval: (middle: string, low: string, high: string) => `${middle} (${low} to ${high})`,
   range: (low: string, high: string) => `${low} to ${high}`,
   units: { d: 'days' } as Readonly<Record<string, string>>,
+  /** The same of one of them. */
+  unitsOfOne: { d: 'day' } as Readonly<Record<string, string>>,
   p: (p: string) => `p ${p}`,
   pBelow: (p: string) => `below ${p}`,
   f: (value: string, df1: string, df2: string, p: string) => `F ${value} on ${df1} and ${df2} df, ${p}`,
