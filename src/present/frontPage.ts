@@ -2,32 +2,12 @@ import { ripeningModel } from '../analyse/traitsSeen.ts';
 import { judgeClaim } from '../analyse/claims.ts';
 import type { SeasonComparisons } from '../analyse/compareSeason.ts';
 import type { SeasonSeen } from '../analyse/seen.ts';
-import type { Verdict } from '../decide/verdict.ts';
 import { nameOf, of100 } from './nextSeason/source.ts';
 import type { AdviceSource } from './nextSeason/source.ts';
 
-/** The season in one screen: what to grow again, what surprised, what is still open. */
+/** What the front page and the handout tell of the last season. */
 export interface FrontPage {
-  readonly lead: string;
-  readonly again: readonly string[];
   readonly surprised: readonly string[];
-  readonly open: readonly string[];
-}
-
-/** Varieties of a verdict, a line a class. */
-function byClass(source: AdviceSource, verdict: Verdict, withShare: boolean): readonly string[] {
-  const { next, trial, writing } = source;
-  const { front } = writing.words;
-  return next.classes.flatMap(({ classId, advice }) => {
-    const names = (advice?.varieties ?? [])
-      .filter((own) => own.verdict === verdict)
-      .map(({ variety, share }) => {
-        const name = nameOf(source, variety);
-        return withShare ? front.perhaps(name, of100(share, source)) : name;
-      });
-    const className = trial.settings.classes.get(classId)?.name ?? classId;
-    return names.length > 0 ? [front.inClass(className, names.join(', '))] : [];
-  });
 }
 
 function ripeningSurprises({ trial, writing }: AdviceSource, seen: SeasonSeen): readonly string[] {
@@ -66,27 +46,10 @@ function newKeeps(source: AdviceSource, seen: SeasonSeen): readonly string[] {
   );
 }
 
-/** What the front page says of the last season. */
+/** What stood out in the last season: newcomers that are kept, yields beyond the check's, packets that were wrong. */
 export function frontPage(source: AdviceSource, compared: SeasonComparisons): FrontPage {
-  const { seasons, writing } = source;
-  const seen = seasons.at(-1)!;
-  const { front } = writing.words;
-  const count = (n: number): string => writing.number(n);
-  const drop = byClass(source, 'drop', false);
-  const noRoom = byClass(source, 'no-room', false);
+  const seen = source.seasons.at(-1)!;
   return {
-    lead: front.lead(
-      count(seen.varieties.length),
-      count(seen.varieties.filter(({ status }) => status === 'new').length),
-      count(seen.varieties.reduce((sum, { plantsSetOut }) => sum + plantsSetOut, 0)),
-      String(seen.season.year),
-    ),
-    again: byClass(source, 'keep', true),
     surprised: [...newKeeps(source, seen), ...yieldSurprises(source, compared), ...ripeningSurprises(source, seen)],
-    open: [
-      ...byClass(source, 'try-again', true),
-      ...(noRoom.length > 0 ? [front.noRoom(noRoom.join(' ').replace(/\.$/, ''))] : []),
-      ...(drop.length > 0 ? [front.gone(drop.join(' ').replace(/\.$/, ''))] : []),
-    ],
   };
 }

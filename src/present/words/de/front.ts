@@ -1,14 +1,6 @@
 import type { Words } from '../en/index.ts';
 
 export const front: Words['front'] = {
-  lead: (varieties: string, fresh: string, plants: string, year: string) =>
-    `${varieties} Sorten im Jahr ${year}, davon ${fresh} neu, mit ${plants} Pflanzen.`,
-  again: (year: string) => `${year} wieder anbauen`,
-  againNone: 'Noch ist nichts sicher zu behalten.',
-  surprised: 'Was überraschte',
-  surprisedNone: 'Nichts hob sich von seiner Angabe oder seiner Vergleichssorte ab.',
-  open: 'Noch offen',
-  openNone: 'Nichts: Jedes Urteil ist geklärt.',
   later: (name: string, seen: string, claimed: string) =>
     `${name} reifte später, als die Tüte sagt: ${seen}, angegeben ${claimed}.`,
   earlier: (name: string, seen: string, claimed: string) =>
@@ -17,11 +9,6 @@ export const front: Words['front'] = {
     `${name} brachte mehr Ertrag als ${check}: im Verhältnis ${figure}.`,
   newKeep: (name: string, share: string) =>
     `${name}, zum ersten Mal angebaut, verdient einen Platz in ${share} simulierten Saisons.`,
-  perhaps: (name: string, share: string) => `${name} (${share})`,
-  gone: (names: string) => `Nicht wieder anzubauen: ${names}.`,
-  noRoom: (names: string) => `Gut genug, aber ohne Platz: ${names}.`,
-  inClass: (className: string, names: string) => `${className}: ${names}.`,
-  read: 'Weiterlesen',
 };
 
 export const handout: Words['handout'] = {

@@ -1,12 +1,4 @@
 export const front = {
-  lead: (varieties: string, fresh: string, plants: string, year: string) =>
-    `${varieties} varieties in ${year}, ${fresh} of them new, on ${plants} plants.`,
-  again: (year: string) => `To grow again in ${year}`,
-  againNone: 'Nothing is a sure keep yet.',
-  surprised: 'What surprised',
-  surprisedNone: 'Nothing stood out from its claim or its check variety.',
-  open: 'Still open',
-  openNone: 'Nothing: every verdict is settled.',
   later: (name: string, seen: string, claimed: string) =>
     `${name} ripened later than its packet says: ${seen}, claimed ${claimed}.`,
   earlier: (name: string, seen: string, claimed: string) =>
@@ -14,11 +6,6 @@ export const front = {
   more: (name: string, check: string, figure: string) => `${name} gave ${figure} times the yield of ${check}.`,
   newKeep: (name: string, share: string) =>
     `${name}, grown for the first time, earns its spot in ${share} simulated seasons.`,
-  perhaps: (name: string, share: string) => `${name} (${share})`,
-  gone: (names: string) => `Not to be grown again: ${names}.`,
-  noRoom: (names: string) => `Good enough, but without room: ${names}.`,
-  inClass: (className: string, names: string) => `${className}: ${names}.`,
-  read: 'Read on',
 };
 
 export const handout = {
