@@ -272,7 +272,6 @@ export const bench: Words['bench'] = {
     seen: 'Gesehen, Saison für Saison, mit Intervallen und n',
     expectedTable: 'Worauf das Urteil beruht',
     plants: 'Ihre Pflanzen',
-    plantsCaption: (year) => `Pflanzungen ${year}`,
     asCsv: 'Dieselben Zahlen als CSV',
     lifeSize: 'Im Druck in Lebensgröße.',
     notGrown: 'Sie wurde in diesem Versuch noch nicht angebaut.',

@@ -18,8 +18,6 @@ export const handout: Words['handout'] = {
     `Was ${year} anzubauen ist: von 100 simulierten Saisons (${simulations} aus allen Aufzeichnungen gezogen) die, in denen eine Sorte einen der Plätze ihrer Klasse verdient. Jedes gefüllte Quadrat sind fünf davon.`,
   older: 'Die Empfehlung steht nur auf dem Handzettel der letzten Saison.',
   class: 'Klasse',
-  howToRead: (of100: string) =>
-    `Ein Intervall in Klammern ist so gemacht, dass es in ${of100} von 100 solchen Versuchen das enthält, worum es geht; n sagt, wie viele Pflanzungen oder Verkoster hinter einer Zahl stehen. Ob zwei Sorten in diesem Versuch getrennt sind, sagen die Buchstaben auf der Seite der Saison, nicht die Überlappung ihrer Intervalle. Ein Sommer ist ein Sommer.`,
   cautions:
     'Scharfer Paprika brennt auf der Haut und in den Augen: Handschuhe tragen und von Kindern fernhalten. Früchte unbekannter Kreuzungen sind nicht zum Essen. Paprika und Tomaten werden nur nach geprüften Rezepten haltbar gemacht. Gebeiztes Saatgut ist nicht zum Essen oder Verfüttern.',
   site: 'Alles ausführlich:',

@@ -4,7 +4,6 @@ import { listed } from './shared.ts';
 export const season: Words['season'] = {
   title: (year: string) => `Saison ${year}`,
   place: 'Ort',
-  notStated: 'nicht angegeben',
   varieties: 'Sorten',
   counts: (varieties: string, fresh: string, plants: string, plantings: string) =>
     `${varieties}, davon ${fresh} neu; ${plants} Pflanzen in ${plantings} Pflanzungen`,
@@ -12,19 +11,15 @@ export const season: Words['season'] = {
   plantedOut: 'Ausgepflanzt',
   lastDay: 'Letzter Tag der Aufzeichnung',
   beds: 'Beete',
-  pickingDays: 'Erntetage',
-  noPickings: 'keine erfasst',
   blocks: 'Blöcke',
   block: { block: 'im Modell', 'stands-in': 'Gefäße und Boden im Modell', none: 'keine im Modell' },
   lost: 'Durch Unfall verloren',
-  notInYields: (n: string) => `${n}, nicht in den Erträgen`,
   weather: 'Wetter',
   weatherText: (days: string, mean: string, nights: string, cold: string, rain: string) =>
     `${days} Tage erfasst: Mittel ${mean}, ${nights} Nächte unter ${cold}, ${rain} Regen.`,
   one: 'Eine Saison: Diese Zahlen sagen, was diese Pflanzen in ihr brachten.',
   together: (rho: string, classes: readonly string[]) =>
     `Pflanzen einer Sorte standen zusammen${classes.length === 0 ? '' : ` (${listed(classes)})`}, daher lassen sich Sorte und Standort nicht ganz auseinanderhalten; die Intervalle sind für eine Standortkorrelation von ${rho} verbreitert.`,
-  toMap: 'Wo sie standen',
   toHandout: 'Der Handzettel für den Vereinsabend',
 };
 

@@ -11,8 +11,6 @@ export const variety: Words['variety'] = {
   median: 'Tage bis zur ersten reifen Frucht, Modell',
   rating: (trait: string) => `Verkoster: ${trait}`,
   shares: 'Anteile',
-  sharesCaption: (level: string) => `k von n, mit Intervallen zu ${level} (Wilson)`,
-  shareOf: 'Anteil',
   kOfN: 'k von n',
   interval: 'Intervall',
   share: {
@@ -22,8 +20,6 @@ export const variety: Words['variety'] = {
     off_type: 'sortenuntypische Pflanzen',
     hot: 'Pflanzen mit unerwartet scharfen Früchten',
   },
-  resultsCaption: (level: string) =>
-    `Ergebnisse mit Intervallen zu ${level}; n zählt Pflanzungen, bei Bewertungen Verkoster`,
   movedTo: (name: string) => `Diese Sorte hat eine neue Adresse: ${name}.`,
   parents: (mother: string, father: string) => `Kreuzung aus ${mother} und ${father}.`,
   unknownParent: 'einem unbekannten Elternteil',

@@ -275,7 +275,6 @@ export const bench = {
     seen: 'Seen, season by season, with intervals and n',
     expectedTable: 'What the verdict rests on',
     plants: 'Its plants',
-    plantsCaption: (year: string) => `Plantings in ${year}`,
     asCsv: 'The same figures as CSV',
     lifeSize: 'Life size in print.',
     notGrown: 'It has not been grown in this trial yet.',

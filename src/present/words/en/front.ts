@@ -15,8 +15,6 @@ export const handout = {
     `What to grow in ${year}: of 100 simulated seasons (${simulations} drawn from all records), those in which a variety earns one of its class’s spots. Each filled square is five of them.`,
   older: 'Advice stands on the handout of the last season only.',
   class: 'Class',
-  howToRead: (of100: string) =>
-    `An interval in brackets is made so that it holds what it is about in ${of100} of 100 such trials; n says how many plantings, or tasters, stand behind a figure. Whether two varieties are separated in this trial is said by the letters on the season’s page, not by whether their intervals overlap. One summer is one summer.`,
   cautions:
     'Hot peppers burn skin and eyes: gloves, and away from children. Fruit of unknown crosses is not for eating. Peppers and tomatoes are preserved by tested recipes only. Treated seed is not for eating or feeding.',
   site: 'Everything in full:',

@@ -3,7 +3,6 @@ import { listed } from './shared.ts';
 export const season = {
   title: (year: string) => `Season ${year}`,
   place: 'Place',
-  notStated: 'not stated',
   varieties: 'Varieties',
   counts: (varieties: string, fresh: string, plants: string, plantings: string) =>
     `${varieties}, ${fresh} of them new; ${plants} plants in ${plantings} plantings`,
@@ -11,19 +10,15 @@ export const season = {
   plantedOut: 'Planted out',
   lastDay: 'Last day of recording',
   beds: 'Beds',
-  pickingDays: 'Picking days',
-  noPickings: 'none recorded',
   blocks: 'Blocks',
   block: { block: 'in the model', 'stands-in': 'containers and ground in the model', none: 'none in the model' },
   lost: 'Lost by accident',
-  notInYields: (n: string) => `${n}, not in the yields`,
   weather: 'Weather',
   weatherText: (days: string, mean: string, nights: string, cold: string, rain: string) =>
     `${days} days recorded: mean ${mean}, ${nights} nights under ${cold}, ${rain} of rain.`,
   one: 'One season: these figures say what these plants did in it.',
   together: (rho: string, classes: readonly string[]) =>
     `Plants of a variety stood together${classes.length === 0 ? '' : ` (${listed(classes)})`}, so variety and place cannot be told apart fully; intervals are widened for a spot correlation of ${rho}.`,
-  toMap: 'Where they stood',
   toHandout: 'The handout for the club evening',
 };
 

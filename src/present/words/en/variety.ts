@@ -9,8 +9,6 @@ export const variety = {
   median: 'Days to first ripe, model',
   rating: (trait: string) => `Tasters’ ${trait}`,
   shares: 'Shares',
-  sharesCaption: (level: string) => `k of n, with ${level} intervals (Wilson)`,
-  shareOf: 'Share of',
   kOfN: 'k of n',
   interval: 'Interval',
   share: {
@@ -20,7 +18,6 @@ export const variety = {
     off_type: 'plants off-type',
     hot: 'plants with unexpectedly hot fruit',
   },
-  resultsCaption: (level: string) => `Results with ${level} intervals; n counts plantings, for ratings tasters`,
   movedTo: (name: string) => `This variety has a new address: ${name}.`,
   parents: (mother: string, father: string) => `A cross of ${mother} and ${father}.`,
   unknownParent: 'an unknown parent',
