@@ -1,5 +1,5 @@
 /**
- * The second count: npm run bench:audit [-- r|tasters|trials [number]]. `r` compares every figure of 200 random trials
+ * The second count: npm run bench:audit [-- r|tasters|trials [number [first]]]. `r` compares every figure of 200 random trials
  * with R (Rscript on the path; survival and mvtnorm), `tasters` runs 20,000 random tables of scores, `trials` 20,000
  * trials of any tables that the contract allows. Prints counts and the largest differences.
  */
@@ -17,8 +17,8 @@ import { notFinite, randomTable } from '../laws/tasterTables.ts';
 
 const say = (text: string): void => void process.stdout.write(`${text}\n`);
 
-function writeTrials(folder: string, count: number): void {
-  for (let number = 1; number <= count; number++) {
+function writeTrials(folder: string, count: number, first: number): void {
+  for (let number = first; number <= count; number++) {
     const { files, reading } = auditTrial(number);
     for (const [path, text] of [...Object.entries(files), ['reading.csv', reading] as const]) {
       const file = join(folder, String(number), path);
@@ -28,24 +28,24 @@ function writeTrials(folder: string, count: number): void {
   }
 }
 
-function againstR(count: number): void {
+function againstR(count: number, first: number): void {
   const folder = mkdtempSync(join(tmpdir(), 'keeprow-audit-'));
   try {
     const [trials, out] = [join(folder, 'trials'), join(folder, 'out')];
     mkdirSync(out);
-    writeTrials(trials, count);
+    writeTrials(trials, count, first);
     const script = new URL('../audit/audit.R', import.meta.url).pathname;
     const run = spawnSync('Rscript', [script, trials, out], { stdio: ['ignore', 'inherit', 'inherit'] });
     if (run.status !== 0) throw new Error('Rscript is not there, or stopped');
-    compare(out, count);
+    compare(out, count, first);
   } finally {
     rmSync(folder, { recursive: true, force: true });
   }
 }
 
-function compare(out: string, count: number): void {
+function compare(out: string, count: number, first: number): void {
   const all: (Difference & { readonly trial: number })[] = [];
-  for (let number = 1; number <= count; number++) {
+  for (let number = first; number <= count; number++) {
     const file = join(out, `${number}.json`);
     if (!existsSync(file)) {
       say(`trial ${number}: R has no figures`);
@@ -74,10 +74,10 @@ function tasters(count: number): void {
   say(`tables of scores ${count}: with a figure that is not finite ${odd}`);
 }
 
-function trials(count: number): void {
+function trials(count: number, first: number): void {
   const outcomes = { site: 0, problems: 0, fault: 0 };
   let slowest = 0;
-  for (let number = 1; number <= count; number++) {
+  for (let number = first; number <= count; number++) {
     const start = performance.now();
     try {
       const { outcome, faults } = saidOfTrial(anyTrial(number));
@@ -90,11 +90,11 @@ function trials(count: number): void {
     slowest = Math.max(slowest, performance.now() - start);
   }
   say(
-    `trials ${count}: a site ${outcomes.site}, problems ${outcomes.problems}, a fault ${outcomes.fault}; slowest ${(slowest / 1000).toFixed(1)} s`,
+    `trials ${first} to ${count}: a site ${outcomes.site}, problems ${outcomes.problems}, a fault ${outcomes.fault}; slowest ${(slowest / 1000).toFixed(1)} s`,
   );
 }
 
-const [what, number] = process.argv.slice(2);
-if (what === undefined || what === 'r') againstR(Number(number ?? 200));
+const [what, number, first] = process.argv.slice(2);
+if (what === undefined || what === 'r') againstR(Number(number ?? 200), Number(first ?? 1));
 if (what === undefined || what === 'tasters') tasters(Number(number ?? 20_000));
-if (what === undefined || what === 'trials') trials(Number(number ?? 20_000));
+if (what === undefined || what === 'trials') trials(Number(number ?? 20_000), Number(first ?? 1));
