@@ -3,6 +3,7 @@ import { fileOnly } from '../terms/place.ts';
 import type { Problem } from '../terms/problem.ts';
 import { classLookup } from '../terms/trial.ts';
 import type { Planting, Trial } from '../terms/trial.ts';
+import { given } from '../numerics/element.ts';
 
 /** What stands for likeness of place in the model of a season. */
 export interface BlockFactor {
@@ -47,21 +48,21 @@ export function blockFactor(
     const lacking = units.find((unit) => unit.block === null && !without.has(classOf(unit)));
     if (lacking) leftOut = { why: 'missing', what: lacking.id };
     for (const [id, members] of byClass) {
-      if (leftOut || connects(members, ({ block }) => block!)) continue;
+      if (leftOut || connects(members, ({ block }) => given(block))) continue;
       leftOut = { why: 'not-connected', what: id };
     }
     if (!leftOut) {
       const isOne = new Set(blocked.map(({ block }) => block)).size === 1;
-      const levels = units.map((unit) => (without.has(classOf(unit)) ? asOne(unit) : unit.block!));
+      const levels = units.map((unit) => (without.has(classOf(unit)) ? asOne(unit) : given(unit.block)));
       return isOne ? NONE : { kind: 'block', levels, leftOut: null };
     }
   }
   const usable = new Set<string>();
   for (const [id, members] of byClass) {
-    if (members.every(({ standsIn }) => standsIn !== null) && connects(members, ({ standsIn }) => standsIn!))
+    if (members.every(({ standsIn }) => standsIn !== null) && connects(members, ({ standsIn }) => given(standsIn)))
       usable.add(id);
   }
-  const levels = units.map((unit) => (usable.has(classOf(unit)) ? unit.standsIn! : asOne(unit)));
+  const levels = units.map((unit) => (usable.has(classOf(unit)) ? given(unit.standsIn) : asOne(unit)));
   const varies = [...byClass].some(
     ([id, members]) => usable.has(id) && new Set(members.map((m) => m.standsIn)).size > 1,
   );

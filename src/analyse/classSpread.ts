@@ -2,6 +2,7 @@ import { mean } from 'simple-statistics';
 import type { AdditiveFit } from '../numerics/additive.ts';
 import { findRoot } from '../numerics/root.ts';
 import type { Unit } from './units.ts';
+import { nth } from '../numerics/element.ts';
 
 /** How far the spread of fruit numbers grows with them, in one season. */
 export interface CountSpread {
@@ -36,9 +37,9 @@ export function countSpread(units: readonly Unit[], variance: readonly number[],
   const all = meanPerPlant(units);
   const { dispersion, residualDf, fitted } = fit;
   if (dispersion === null || dispersion <= 1) return { k: 0, byClass, all, scales: null };
-  const squares = units.map(({ y }, i) => (y - fitted[i]!) ** 2 / (fitted[i]! * variance[i]!));
+  const squares = units.map(({ y }, i) => (y - nth(fitted, i)) ** 2 / (nth(fitted, i) * nth(variance, i)));
   const excess = (k: number): number =>
-    squares.reduce((sum, square, i) => sum + square / (1 + k * fitted[i]!), 0) - residualDf;
+    squares.reduce((sum, square, i) => sum + square / (1 + k * nth(fitted, i)), 0) - residualDf;
   // At this k every plant's dispersion is at least the season's, so that the root lies below; a little more for rounding.
   const k = findRoot(excess, 0, (1.001 * (dispersion - 1)) / Math.min(...fitted));
   const scales = new Map([...byClass].map(([id, own]) => [id, (1 + k * own) / (1 + k * all)]));
@@ -62,5 +63,5 @@ export function sizeSpread(units: readonly Unit[]): ReadonlyMap<string, number> 
   const means = classes.map((id) => meanOf(units.filter(({ classId }) => classId === id)));
   if (classes.length < 2 || means.some((own) => own <= 0)) return null;
   const all = meanOf(units);
-  return new Map(classes.map((id, i) => [id, (means[i]! / all) ** 2]));
+  return new Map(classes.map((id, i) => [id, (nth(means, i) / all) ** 2]));
 }

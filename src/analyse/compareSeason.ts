@@ -7,6 +7,7 @@ import type { ClassComparisons } from './comparisons.ts';
 import type { ClassMeans } from './plantTypes.ts';
 import type { RatingModel } from './ratings.ts';
 import type { SeasonSeen } from './seen.ts';
+import { nth } from '../numerics/element.ts';
 
 /** Comparisons within classes, by trait and class. */
 export type SeasonComparisons = ReadonlyMap<string, ReadonlyMap<string, ClassComparisons>>;
@@ -19,9 +20,9 @@ function ratingClasses({ means }: RatingModel, classOf: (variety: string) => str
     const own = means.varieties.flatMap((variety, i) => (classOf(variety) === classId ? [i] : []));
     return {
       classId,
-      varieties: own.map((i) => means.varieties[i]!),
-      estimates: own.map((i) => means.estimates[i]!),
-      covariance: own.map((i) => own.map((j) => means.covariance[i]![j]!)),
+      varieties: own.map((i) => nth(means.varieties, i)),
+      estimates: own.map((i) => nth(means.estimates, i)),
+      covariance: own.map((i) => own.map((j) => nth(nth(means.covariance, i), j))),
     };
   });
 }

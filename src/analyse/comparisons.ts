@@ -5,6 +5,7 @@ import { multivariateTQuantile, multivariateTUpperTail } from '../numerics/multi
 import { studentizedRangeQuantile } from '../numerics/range.ts';
 import { squaredSed } from './plantClasses.ts';
 import type { ClassMeans } from './plantTypes.ts';
+import { nth } from '../numerics/element.ts';
 
 /** A difference on the working scale, given back as a ratio or a difference; no interval where a limit says nothing. */
 export interface Contrast {
@@ -37,14 +38,14 @@ function lettersOf(means: ClassMeans, { df, level, lowerIsBetter }: ComparisonOp
   const { varieties, estimates, covariance } = means;
   const order = varieties
     .map((_, i) => i)
-    .toSorted((a, b) => (lowerIsBetter ? 1 : -1) * (estimates[a]! - estimates[b]!) || a - b);
+    .toSorted((a, b) => (lowerIsBetter ? 1 : -1) * (nth(estimates, a) - nth(estimates, b)) || a - b);
   const critical = varieties.length > 1 ? studentizedRangeQuantile(level, varieties.length, df) / Math.SQRT2 : Infinity;
   const separated = (a: number, b: number): boolean => {
-    const [i, j] = [order[a]!, order[b]!];
-    return Math.abs(estimates[i]! - estimates[j]!) > critical * Math.sqrt(squaredSed(covariance, i, j));
+    const [i, j] = [nth(order, a), nth(order, b)];
+    return Math.abs(nth(estimates, i) - nth(estimates, j)) > critical * Math.sqrt(squaredSed(covariance, i, j));
   };
   const letters = letterDisplay(order.length, separated);
-  return new Map(order.map((i, rank) => [varieties[i]!, letters[rank]!]));
+  return new Map(order.map((i, rank) => [nth(varieties, i), nth(letters, rank)]));
 }
 
 /** So many times another is more than any two varieties differ: a limit beyond it says nothing. */
@@ -65,20 +66,25 @@ function checkContrasts(means: ClassMeans, options: ComparisonOptions): ClassCom
   if (check < 0 || varieties.length < 2) return null;
   const others = varieties.map((_, i) => i).filter((i) => i !== check);
   const joint = (i: number, j: number): number =>
-    covariance[i]![j]! - covariance[i]![check]! - covariance[j]![check]! + covariance[check]![check]!;
+    nth(nth(covariance, i), j) -
+    nth(nth(covariance, i), check) -
+    nth(nth(covariance, j), check) +
+    nth(nth(covariance, check), check);
   const seds = others.map((i) => Math.sqrt(joint(i, i)));
-  const correlation = others.map((i, a) => others.map((j, b) => (a === b ? 1 : joint(i, j) / (seds[a]! * seds[b]!))));
+  const correlation = others.map((i, a) =>
+    others.map((j, b) => (a === b ? 1 : joint(i, j) / (nth(seds, a) * nth(seds, b)))),
+  );
   const factors = productFactors(correlation);
   const { df, level } = options;
   const critical = factors ? dunnettQuantile(level, factors, df) : multivariateTQuantile(level, correlation, df);
   const tail = (t: number): number =>
     factors ? dunnettUpperTail(t, factors, df) : multivariateTUpperTail(t, correlation, df);
   const compared = others.map((i, a) => {
-    const difference = estimates[i]! - estimates[check]!;
-    const p = tail(Math.abs(difference) / seds[a]!);
-    return { variety: varieties[i]!, ...contrast(difference, critical * seds[a]!, p, options.isRatio) };
+    const difference = nth(estimates, i) - nth(estimates, check);
+    const p = tail(Math.abs(difference) / nth(seds, a));
+    return { variety: nth(varieties, i), ...contrast(difference, critical * nth(seds, a), p, options.isRatio) };
   });
-  return { checkVariety: varieties[check]!, varieties: compared };
+  return { checkVariety: nth(varieties, check), varieties: compared };
 }
 
 function newContrast(
@@ -89,9 +95,9 @@ function newContrast(
   const known = varieties.length - fresh;
   if (fresh === 0 || known === 0) return null;
   const weights = varieties.map((variety) => (isNew(variety) ? 1 / fresh : -1 / known));
-  const difference = weights.reduce((sum, w, i) => sum + w * estimates[i]!, 0);
+  const difference = weights.reduce((sum, w, i) => sum + w * nth(estimates, i), 0);
   const variance = weights.reduce(
-    (sum, w, i) => sum + weights.reduce((row, v, j) => row + w * v * covariance[i]![j]!, 0),
+    (sum, w, i) => sum + weights.reduce((row, v, j) => row + w * v * nth(nth(covariance, i), j), 0),
     0,
   );
   const se = Math.sqrt(variance);

@@ -4,6 +4,7 @@ import { studentizedRangeQuantile } from '../numerics/range.ts';
 import type { PlantModel } from './plantTypes.ts';
 import { placeVariance, togetherFactor } from './units.ts';
 import type { Unit } from './units.ts';
+import { nth } from '../numerics/element.ts';
 
 export interface Detectable {
   /** Median number of plantings of a variety of the class. */
@@ -31,7 +32,7 @@ export function detectableDifference(
   const counts = new Map<string, number>();
   for (const { planting } of units) counts.set(planting.variety, (counts.get(planting.variety) ?? 0) + 1);
   if (counts.size < 2) return null;
-  const { classId } = units[0]!;
+  const { classId } = nth(units, 0);
   const layout = model.layouts.get(classId);
   const plantings = median([...counts.values()]);
   const plants = median(units.map((unit) => unit.plants));

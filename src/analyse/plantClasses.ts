@@ -6,6 +6,7 @@ import { guarded } from './guard.ts';
 import type { ClassF, ClassMeans, ModelOptions } from './plantTypes.ts';
 import { togetherFactor } from './units.ts';
 import type { Layout, Unit } from './units.ts';
+import { nth } from '../numerics/element.ts';
 
 /** A fit with everything its classes are worked out from. */
 export interface Fitted {
@@ -73,7 +74,7 @@ function classLsd(
   counts: readonly number[],
   f: ClassF | null,
 ): number | null {
-  const isEqual = new Set(counts).size === 1 && new Set(members.map((i) => used[i]!.plants)).size === 1;
+  const isEqual = new Set(counts).size === 1 && new Set(members.map((i) => nth(used, i).plants)).size === 1;
   if (options.family !== 'gaussian' || !isEqual || !f || f.p >= 1 - options.level) return null;
   const squares = covariance.flatMap((row, i) => row.slice(0, i).map((_, j) => squaredSed(covariance, i, j)));
   const [least, most] = [Math.min(...squares), Math.max(...squares)];
@@ -83,7 +84,7 @@ function classLsd(
 
 /** Squared standard error of the difference of two varieties of a class. */
 export function squaredSed(covariance: ClassMeans['covariance'], i: number, j: number): number {
-  return covariance[i]![i]! + covariance[j]![j]! - 2 * covariance[i]![j]!;
+  return nth(nth(covariance, i), i) + nth(nth(covariance, j), j) - 2 * nth(nth(covariance, i), j);
 }
 
 /** Estimates of a class with their intervals and tests; a limit beyond anything that was picked is none. */
@@ -91,32 +92,32 @@ export function classResult(fitted: Fitted, classId: string): ClassResult {
   const { options, used, variety, block, fit, layouts, hasSpread } = fitted;
   const { family, level, spotCorrelation } = options;
   const members = used.flatMap((unit, i) => (unit.classId === classId ? [i] : []));
-  const groups = [...new Set(members.map((i) => variety.at[i]!))];
-  const means = fit.marginalMeans(groups, block ? [...new Set(members.map((i) => block.at[i]!))] : []);
+  const groups = [...new Set(members.map((i) => nth(variety.at, i)))];
+  const means = fit.marginalMeans(groups, block ? [...new Set(members.map((i) => nth(block.at, i)))] : []);
   const counts = groups.map((group) => variety.at.filter((at) => at === group).length);
   const inflation = groups.map((group) =>
     togetherFactor(layouts.get(classId), plantsOf(fitted, group), spotCorrelation),
   );
   const covariance = means.covariance.map((row, i) =>
-    row.map((value, j) => value * (fit.dispersion ?? 0) * Math.sqrt(inflation[i]! * inflation[j]!)),
+    row.map((value, j) => value * (fit.dispersion ?? 0) * Math.sqrt(nth(inflation, i) * nth(inflation, j))),
   );
   const t = fit.residualDf > 0 ? tQuantile(0.5 + level / 2, fit.residualDf) : 0;
   const isLog = family !== 'gaussian';
   const back = isLog ? Math.exp : (x: number): number => x + fit.offset;
-  const own = members.map((i) => used[i]!.y);
+  const own = members.map((i) => nth(used, i).y);
   const reason = fit.residualDf <= 0 ? 'no-residual-df' : hasSpread ? null : 'no-spread';
   const estimates = groups.map((group, i): Estimate => {
-    const middle = means.estimates[i]!;
-    const half = t * Math.sqrt(covariance[i]![i]!);
+    const middle = nth(means.estimates, i);
+    const half = t * Math.sqrt(nth(nth(covariance, i), i));
     const estimate = isLog && block === null ? totalOverPlants(fitted, group) : back(middle);
-    const figures = { n: counts[i]!, estimate, low: back(middle - half), high: back(middle + half) };
+    const figures = { n: nth(counts, i), estimate, low: back(middle - half), high: back(middle + half) };
     return reason === null ? guarded(figures, own, isLog) : { ...figures, low: null, high: null, reason };
   });
   const f = classF(fitted, means.estimates, covariance);
   return {
     means: {
       classId,
-      varieties: groups.map((group) => variety.levels[group]!),
+      varieties: groups.map((group) => nth(variety.levels, group)),
       estimates: means.estimates.map((m) => m + fit.offset),
       covariance,
     },

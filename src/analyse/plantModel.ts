@@ -10,13 +10,14 @@ import type { Fitted } from './plantClasses.ts';
 import type { ModelOptions, PlantModel } from './plantTypes.ts';
 import { layoutsOf, placeVariance } from './units.ts';
 import type { Layout, Unit } from './units.ts';
+import { keyed, nth } from '../numerics/element.ts';
 
 /** Units whose variety gave anything: of nothing there is no spread, and no logarithm. */
 function estimable(units: readonly Unit[], { family, isYield }: ModelOptions): readonly Unit[] {
   if (family === 'gaussian' && !isYield) return units;
   const total = new Map<string, number>();
   for (const { planting, y } of units) total.set(planting.variety, (total.get(planting.variety) ?? 0) + y);
-  return units.filter(({ planting }) => total.get(planting.variety)! > 0);
+  return units.filter(({ planting }) => keyed(total, planting.variety) > 0);
 }
 
 function cvPercent(fit: AdditiveFit, units: readonly Unit[]): number | null {
@@ -47,17 +48,17 @@ function refitted(data: AdditiveData, used: readonly Unit[], first: AdditiveFit,
   if (data.family === 'poisson') {
     const counts = countSpread(used, data.relativeVariance, first);
     const relative = varianceOfCounts(counts, first.fitted);
-    const relativeVariance = data.relativeVariance.map((own, i) => own * relative[i]!);
+    const relativeVariance = data.relativeVariance.map((own, i) => own * nth(relative, i));
     const fit = counts.k === 0 ? first : fitAdditive({ ...data, relativeVariance });
     return { fit, counts, scales: counts.scales };
   }
   const scales = data.family === 'gaussian' && !options.isYield ? sizeSpread(used) : null;
   if (!scales) return { fit: first, counts: null, scales: null };
-  const of = used.map(({ classId }) => scales.get(classId)!);
+  const of = used.map(({ classId }) => keyed(scales, classId));
   const fit = fitAdditive({
     ...data,
-    weight: data.weight.map((own, i) => own / of[i]!),
-    relativeVariance: data.relativeVariance.map((own, i) => own * of[i]!),
+    weight: data.weight.map((own, i) => own / nth(of, i)),
+    relativeVariance: data.relativeVariance.map((own, i) => own * nth(of, i)),
   });
   return { fit, counts: null, scales };
 }
@@ -76,7 +77,7 @@ function prepare(season: Season, units: readonly Unit[], options: ModelOptions):
   const layouts = layoutsOf(season, units);
   const classOf = new Map<string, string>(used.map(({ planting, classId }) => [planting.id, classId]));
   const plantings = used.map(({ planting }) => planting);
-  const named = ({ id }: { readonly id: string }): string => classOf.get(id)!;
+  const named = ({ id }: { readonly id: string }): string => keyed(classOf, id);
   const nothing = classesWithNothing(units, options);
   const factor = options.withBlocks ? blockFactor(plantings, named, nothing) : null;
   const isBlocked = options.withBlocks && blockFactor(plantings, named).kind !== 'none';
@@ -121,7 +122,8 @@ export function fitPlantModel(season: Season, units: readonly Unit[], options: M
     const n = (estimates.get(planting.variety)?.n ?? 0) + 1;
     estimates.set(planting.variety, { n, estimate: 0, low: null, high: null, reason: 'nothing-picked' });
   }
-  for (const { means, estimates: own } of results) means.varieties.forEach((name, i) => estimates.set(name, own[i]!));
+  for (const { means, estimates: own } of results)
+    means.varieties.forEach((name, i) => estimates.set(name, nth(own, i)));
   return {
     family: options.family,
     factor: block === null ? 'none' : kind,

@@ -10,6 +10,7 @@ import type { AdditiveFit } from '../numerics/additive.ts';
 import { connectedParts } from '../numerics/connected.ts';
 import { tQuantile } from '../numerics/distributions.ts';
 import { wilsonInterval } from '../numerics/wilson.ts';
+import { keyed, nth } from '../numerics/element.ts';
 
 /** A trait's scores of one season, freed of the tasters' generosity. */
 export interface RatingModel {
@@ -50,7 +51,7 @@ function cellsOf(scores: readonly Score[], raterOf: (score: Score) => string): r
 function numbered(values: readonly string[]): { readonly levels: readonly string[]; readonly at: readonly number[] } {
   const levels = [...new Set(values)];
   const numbers = new Map(levels.map((level, i) => [level, i]));
-  return { levels, at: values.map((value) => numbers.get(value)!) };
+  return { levels, at: values.map((value) => keyed(numbers, value)) };
 }
 
 /**
@@ -67,7 +68,7 @@ export function kendallW(cells: readonly Cell[]): number | null {
   let ties = 0;
   for (let r = 0; r < m; r++) {
     const own = cells.flatMap((cell, i) =>
-      raters.at[i] === r ? [{ mean: cell.mean, variety: varieties.at[i]! }] : [],
+      raters.at[i] === r ? [{ mean: cell.mean, variety: nth(varieties.at, i) }] : [],
     );
     for (const { mean, variety } of own) {
       const below = own.filter((other) => other.mean < mean).length;
@@ -141,8 +142,8 @@ function fittedMeans(
   const reason = fit.residualDf <= 0 ? 'no-residual-df' : hasSpread ? null : 'no-spread';
   const estimates = new Map<string, Estimate & { tasters: number }>();
   varieties.forEach((variety, i) => {
-    const middle = means.estimates[i]! + fit.offset;
-    const half = t * Math.sqrt((fit.dispersion ?? 0) * means.covariance[i]![i]!);
+    const middle = nth(means.estimates, i) + fit.offset;
+    const half = t * Math.sqrt((fit.dispersion ?? 0) * nth(nth(means.covariance, i), i));
     const [low, high] = reason === null ? [cut(middle - half), cut(middle + half)] : [null, null];
     const n = cells.filter((cell) => cell.variety === variety).length;
     const tasters = byTaster.filter((cell) => cell.variety === variety).length;

@@ -8,6 +8,7 @@ import type { ClassF, ClassMeans } from './plantTypes.ts';
 import type { Ripening } from './ripening.ts';
 import { togetherFactor } from './units.ts';
 import type { Layout } from './units.ts';
+import { nth } from '../numerics/element.ts';
 
 /** Days to first ripe fruit by an accelerated failure time model, log-normal, one scale for the season. */
 export interface RipeningModel {
@@ -67,9 +68,9 @@ function byClass(
     const own = varieties.flatMap((variety, i) => (classOf(variety) === classId ? [i] : []));
     return {
       classId,
-      varieties: own.map((i) => varieties[i]!),
-      estimates: own.map((i) => locations[i]!),
-      covariance: own.map((i) => own.map((j) => covariance[i]![j]!)),
+      varieties: own.map((i) => nth(varieties, i)),
+      estimates: own.map((i) => nth(locations, i)),
+      covariance: own.map((i) => own.map((j) => nth(nth(covariance, i), j))),
     };
   });
 }
@@ -127,8 +128,8 @@ function withinLooks(
   const variances = bounds.map((own) => varianceOf(own, t));
   varieties.forEach((variety, i) => {
     const n = used.filter(({ unit }) => unit.variety === variety).length;
-    const [low, high] = bounds[i]!;
-    estimates.set(variety, { n, estimate: Math.exp(locations[i]!), low, high, reason: null });
+    const [low, high] = nth(bounds, i);
+    estimates.set(variety, { n, estimate: Math.exp(nth(locations, i)), low, high, reason: null });
   });
   const covariance = variances.map((own, i) => variances.map((_, j) => (i === j ? own : 0)));
   const classes = byClass({ varieties, locations, covariance }, classOf);
@@ -151,14 +152,14 @@ function correctedFit(
     return togetherFactor(layouts.get(classOf(variety)), plants, spotCorrelation);
   });
   const factor = (i: number, j: number): number =>
-    (used.length / residualDf) * Math.sqrt(inflation[i]! * inflation[j]!);
+    (used.length / residualDf) * Math.sqrt(nth(inflation, i) * nth(inflation, j));
   return {
     varieties,
-    locations: fit.locations.map((at, i) => (isFlat[i] ? middleOf(bounds[i]!) : at)),
+    locations: fit.locations.map((at, i) => (isFlat[i] ? middleOf(nth(bounds, i)) : at)),
     covariance: fit.covariance.map((row, i) =>
       row.map((value, j) => {
         if (!isFlat[i] && !isFlat[j]) return value * factor(i, j);
-        return i === j ? varianceOf(bounds[i]!, t) : 0;
+        return i === j ? varianceOf(nth(bounds, i), t) : 0;
       }),
     ),
   };
@@ -195,8 +196,8 @@ export function fitRipening(list: readonly Ripening[], options: RipeningModelOpt
   const located = correctedFit(fit, { used, varieties, bounds, residualDf }, options);
   const t = tQuantile(0.5 + options.level / 2, residualDf);
   varieties.forEach((variety, i) => {
-    const half = t * Math.sqrt(located.covariance[i]![i]!);
-    const location = located.locations[i]!;
+    const half = t * Math.sqrt(nth(nth(located.covariance, i), i));
+    const location = nth(located.locations, i);
     const [low, high] = [Math.exp(location - half), Math.exp(location + half)];
     const own = times.filter(({ group }) => group === i);
     const days = own.map((time) => (time.high === Infinity ? time.low : time.high));

@@ -3,6 +3,7 @@ import type { Season } from '../terms/trial.ts';
 import { wilsonInterval } from '../numerics/wilson.ts';
 import type { Ripening } from './ripening.ts';
 import type { PlantingYield } from './yield.ts';
+import { given, keyed } from '../numerics/element.ts';
 
 export type ShareKey = 'germinated' | 'cropped' | 'ripe_by_end' | 'off_type' | 'hot';
 
@@ -29,7 +30,7 @@ export function varietyShares(
   );
   const known = single.filter((unit) => yields.has(unit.id));
   const cropped = known.filter(
-    (unit) => (yields.get(unit.id)!.fruits ?? 0) > 0 || (yields.get(unit.id)!.grams ?? 0) > 0,
+    (unit) => (keyed(yields, unit.id).fruits ?? 0) > 0 || (keyed(yields, unit.id).grams ?? 0) > 0,
   );
   const watched = ripening.filter(
     ({ unit }) => unit.variety === variety && unit.plants === 1 && unit.cause !== 'accident',
@@ -39,7 +40,7 @@ export function varietyShares(
       .filter((planting) => planting.variety === variety)
       .flatMap((planting) => planting.events);
     const own = events.filter((one) => one.event === event && one.count !== null && one.of !== null);
-    return [own.reduce((sum, one) => sum + one.count!, 0), own.reduce((sum, one) => sum + one.of!, 0)];
+    return [own.reduce((sum, one) => sum + given(one.count), 0), own.reduce((sum, one) => sum + given(one.of), 0)];
   };
   const all: readonly (readonly [ShareKey, number, number])[] = [
     [

@@ -1,5 +1,6 @@
 import { blockFactor } from './blocks.ts';
 import type { Planting, Season } from '../terms/trial.ts';
+import { given, nth } from '../numerics/element.ts';
 
 /** A planting (or plantings recorded together) with its response. */
 export interface Unit {
@@ -21,9 +22,9 @@ function standsApart(units: readonly Unit[]): boolean {
   for (const plantings of places.values()) {
     for (let i = 0; i < plantings.length; i++) {
       for (let j = 0; j < i; j++) {
-        const [a, b] = [plantings[i]!, plantings[j]!];
+        const [a, b] = [nth(plantings, i), nth(plantings, j)];
         compared = true;
-        const steps = Math.abs(a.row! - b.row!) + Math.abs(a.column! - b.column!);
+        const steps = Math.abs(given(a.row) - given(b.row)) + Math.abs(given(a.column) - given(b.column));
         if (a.bed === b.bed && steps <= 1) return false;
       }
     }

@@ -6,6 +6,7 @@ import { pointRange } from './points.ts';
 import type { PointRange } from './points.ts';
 import { simulateClass } from './simulate.ts';
 import type { DrawnTrait, Simulated } from './simulate.ts';
+import { first, given, keyed, nth } from '../numerics/element.ts';
 
 /** One goal with the range its points run over. */
 export interface GoalRange extends Goal {
@@ -41,7 +42,7 @@ function drawnTraits(own: ClassCase, traits: ReadonlyMap<string, TraitForecast>,
     const values = forecast?.own.classes.find(({ classId }) => classId === own.classId);
     if (!forecast || !values) continue;
     const goal = own.goals.find((one) => one.trait === trait);
-    const { classMean } = forecast.expected.classes.find(({ classId }) => classId === own.classId)!;
+    const { classMean } = first(forecast.expected.classes, ({ classId }) => classId === own.classId);
     const basis = { ...forecast.own, classMean, between: forecast.expected.between };
     const draws = openDraws(values, forecast.expected.cells, `${seed}/${own.classId}/${trait}`);
     drawn.push({ trait: forecast.own, draws, range: goal ? pointRange(goal, basis) : null });
@@ -51,13 +52,13 @@ function drawnTraits(own: ClassCase, traits: ReadonlyMap<string, TraitForecast>,
 
 function goalRanges(own: ClassCase, drawn: readonly DrawnTrait[], { sums }: Simulated): readonly GoalRange[] {
   // The parts' covariances with the score add up to its variance.
-  const total = own.goals.reduce((sum, { weight }, g) => sum + weight * sums.scoreCovariance[g]!, 0);
+  const total = own.goals.reduce((sum, { weight }, g) => sum + weight * nth(sums.scoreCovariance, g), 0);
   return own.goals.map((goal, g) => ({
     ...goal,
-    range: drawn[g]!.range!,
+    range: given(nth(drawn, g).range),
     isGiven: goal.good !== null || goal.bad !== null,
-    partOfVariance: total > 0 ? (goal.weight * sums.scoreCovariance[g]!) / total : 0,
-    cutOff: sums.cutOff[g]!,
+    partOfVariance: total > 0 ? (goal.weight * nth(sums.scoreCovariance, g)) / total : 0,
+    cutOff: nth(sums.cutOff, g),
   }));
 }
 
@@ -87,14 +88,14 @@ export function adviseClass(
   const at = new Map(own.competitors.map(({ id }, i) => [id, i]));
   const isListed = ({ variety, verdict, above }: VarietyAdvice): boolean =>
     verdict === 'keep' ||
-    (verdict !== 'drop' && above >= EXPECTED && own.competitors[at.get(variety)!]!.wanted !== 'no');
+    (verdict !== 'drop' && above >= EXPECTED && nth(own.competitors, keyed(at, variety)).wanted !== 'no');
   // What is kept has its spot, in order of share; then what is expected to reach the bar.
   const fit = ordered.filter(isListed);
   const listed = [
     ...fit.filter(({ verdict }) => verdict === 'keep'),
     ...fit.filter(({ verdict }) => verdict !== 'keep'),
   ].slice(0, own.spots);
-  const gains = listed.map(({ variety }) => simulated.sums.gain[at.get(variety)!]!);
+  const gains = listed.map(({ variety }) => nth(simulated.sums.gain, keyed(at, variety)));
   const gain = gains.reduce((sum, one) => sum + one, 0) / Math.max(1, gains.length);
   return {
     classId: own.classId,

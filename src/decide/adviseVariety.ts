@@ -4,6 +4,7 @@ import { chanceToSettle } from './settling.ts';
 import type { Simulated } from './simulate.ts';
 import { isOnTheEdge, verdictOf } from './verdict.ts';
 import type { Verdict } from './verdict.ts';
+import { keyed, nth } from '../numerics/element.ts';
 
 /** A trait with its posterior; the varieties are needed only for what would settle a verdict. */
 export interface TraitForecast {
@@ -83,15 +84,15 @@ function settlesOf({ own, traits, settings, simulated }: Run, i: number, share: 
   const total = own.goals.reduce((sum, { weight }) => sum + weight, 0);
   return PLANTS.map((plants) => {
     const learning = own.goals.map(({ trait, weight }, g) => {
-      const forecast = traits.get(trait)!;
+      const forecast = keyed(traits, trait);
       const { variance, perPlant } = forecast.own.nextSeason;
       return {
-        slope: (weight / total) * simulated.sums.slope[g]![i]!,
-        variance: expectedOf(forecast, own.classId, own.competitors[i]!.id)!.variance,
+        slope: (weight / total) * nth(nth(simulated.sums.slope, g), i),
+        variance: expectedOf(forecast, own.classId, nth(own.competitors, i).id)!.variance,
         noise: forecast.expected.withSeason ** 2 + variance[own.classId]! * (perPlant ? 1 / plants + own.together : 1),
       };
     });
-    return { plants, chance: chanceToSettle(share, simulated.sums.marginVariance[i]!, learning, settings) };
+    return { plants, chance: chanceToSettle(share, nth(simulated.sums.marginVariance, i), learning, settings) };
   });
 }
 
@@ -101,18 +102,23 @@ function reasonsOf({ own, simulated: { sums } }: Run, i: number): readonly Reaso
   return own.goals
     .map(({ trait, weight }, g) => ({
       trait,
-      effect: (weight / total) * (sums.points[g]![i]! - sums.barPoints[g]!),
+      effect: (weight / total) * (nth(nth(sums.points, g), i) - nth(sums.barPoints, g)),
     }))
     .toSorted((a, b) => Math.abs(b.effect) - Math.abs(a.effect));
 }
 
 /** The verdict as it would be without the limits that must not be missed. */
 function withoutLimits({ own, simulated, settings, wanted }: Run, i: number): Verdict {
-  const { id } = own.competitors[i]!;
-  const { earned, above } = simulated.unlimited ?? simulated.counts[0]!;
-  const isRefused = own.competitors[i]!.wanted === 'no';
-  const free = { untested: isRefused || (simulated.unlimited ? false : own.competitors[i]!.untested) };
-  const verdict = verdictOf(earned[i]! / settings.simulations, above[i]! / settings.simulations, settings, free);
+  const { id } = nth(own.competitors, i);
+  const { earned, above } = simulated.unlimited ?? nth(simulated.counts, 0);
+  const isRefused = nth(own.competitors, i).wanted === 'no';
+  const free = { untested: isRefused || (simulated.unlimited ? false : nth(own.competitors, i).untested) };
+  const verdict = verdictOf(
+    nth(earned, i) / settings.simulations,
+    nth(above, i) / settings.simulations,
+    settings,
+    free,
+  );
   return wanted.has(id) && verdict !== 'drop' ? 'keep' : verdict;
 }
 
@@ -128,18 +134,18 @@ export const EXPECTED = 0.5;
 /** Everything that the simulated seasons say of one variety. */
 export function varietyAdvice(run: Run, i: number): VarietyAdvice {
   const { own, settings, simulated, changed } = run;
-  const competitor = own.competitors[i]!;
+  const competitor = nth(own.competitors, i);
   const shares = simulated.counts.map(
-    ({ earned, above }) => [earned[i]! / settings.simulations, above[i]! / settings.simulations] as const,
+    ({ earned, above }) => [nth(earned, i) / settings.simulations, nth(above, i) / settings.simulations] as const,
   );
-  const [share, above] = shares[0]!;
+  const [share, above] = nth(shares, 0);
   // What everyone who answered would not grow again is no keep, whatever the figures say.
   const hardly = { untested: competitor.untested || competitor.wanted === 'no' };
   const byShares = verdictOf(share, above, settings, hardly);
   const isWanted = run.wanted.has(competitor.id) && byShares !== 'keep' && byShares !== 'drop' && !competitor.untested;
   const verdict = isWanted ? 'keep' : byShares;
   const fragile = changed.flatMap(({ trait, factor }, k): readonly Fragile[] => {
-    const turned = verdictOf(...shares[k + 1]!, settings, hardly);
+    const turned = verdictOf(...nth(shares, k + 1), settings, hardly);
     return turned === byShares || isWanted ? [] : [{ trait, factor, verdict: turned }];
   });
   const isOpen = verdict === 'try-again';
@@ -152,7 +158,7 @@ export function varietyAdvice(run: Run, i: number): VarietyAdvice {
     isOnTheEdge: isOnTheEdge(share, above, settings),
     untested: competitor.untested,
     decidedByLimit: verdict !== withoutLimits(run, i),
-    missed: simulated.missed.map((own) => own[i]! / settings.simulations),
+    missed: simulated.missed.map((own) => nth(own, i) / settings.simulations),
     isWanted,
     reasons: reasonsOf(run, i),
     fragile,

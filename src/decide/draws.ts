@@ -2,6 +2,7 @@ import { solveUpper } from '../numerics/cholesky.ts';
 import { randomStream } from '../numerics/random.ts';
 import { seasonMeans, varietyGiven } from '../analyse/expected/posterior.ts';
 import type { ClassValues, SeasonMeans, SpreadCell } from '../analyse/expected/posterior.ts';
+import { cell, nth } from '../numerics/element.ts';
 
 /** Draws next seasons of one trait in one class, a batch at a time. */
 export interface TraitDraws {
@@ -19,7 +20,7 @@ function pick(cumulated: Float64Array, u: number): number {
   let [low, high] = [0, cumulated.length - 1];
   while (low < high) {
     const middle = (low + high) >> 1;
-    if (cumulated[middle]! < u) low = middle + 1;
+    if (cell(cumulated, middle) < u) low = middle + 1;
     else high = middle;
   }
   return low;
@@ -66,7 +67,7 @@ export function openDraws(own: ClassValues, cells: readonly SpreadCell[], name: 
   const given = (at: number): CellDraws => {
     let found = known.get(at);
     if (!found) {
-      const cell = cells[at]!;
+      const cell = nth(cells, at);
       found = cellDraws(own, cell, seasonMeans(own, cell.between, cell.withSeason));
       known.set(at, found);
     }
@@ -82,14 +83,14 @@ export function openDraws(own: ClassValues, cells: readonly SpreadCell[], name: 
         solveUpper(season.factor, seasons, means);
         let classMean = 0;
         for (let s = 0; s < seasons; s++) {
-          means[s]! += season.means[s]!;
-          classMean += means[s]! / seasons;
+          means[s]! += cell(season.means, s);
+          classMean += cell(means, s) / seasons;
         }
         newcomer[j] = classMean;
         for (let i = 0; i < varieties.length; i++) {
-          let value = classMean + fixed[i]!;
-          for (let s = 0, at = i * seasons; s < seasons; s++) value -= pull[at + s]! * means[s]!;
-          values[j * varieties.length + i] = value + sd[i]! * streams[i]!.normal();
+          let value = classMean + cell(fixed, i);
+          for (let s = 0, at = i * seasons; s < seasons; s++) value -= cell(pull, at + s) * cell(means, s);
+          values[j * varieties.length + i] = value + cell(sd, i) * nth(streams, i).normal();
         }
       }
     },

@@ -8,6 +8,7 @@ import type { ClassCase } from './cases.ts';
 import { adviseNextSeason } from './nextSeason.ts';
 import { pointsOf } from './points.ts';
 import { lastSpot } from './spots.ts';
+import { keyed, nth } from '../numerics/element.ts';
 
 /** How advice of the winter before fared in the season it was for. */
 export interface AdviceKept {
@@ -28,7 +29,7 @@ export interface LastWinter {
 /** Varieties that stood in a season's competition: those advised on, and newcomers that the rule does not leave out. */
 function competing(trial: Trial, seasons: readonly SeasonSeen[], own: ClassCase): ReadonlySet<string> {
   const settings = trial.settings.classes.get(own.classId);
-  const year = seasons.at(-1)!.season.year;
+  const year = nth(seasons, -1).season.year;
   const advised = own.competitors.filter(({ competes }) => competes).map(({ id }) => id);
   const known = new Set(own.competitors.map(({ id }) => id));
   const fresh = (settings ? candidatesOf(trial, seasons, settings, year) : [])
@@ -64,7 +65,7 @@ function scoresSeen(trial: Trial, seen: SeasonSeen, advice: ClassAdvice, own: Cl
 
 function kept(advised: readonly string[], scores: ReadonlyMap<string, number>, needed: number): AdviceKept {
   const grown = advised.filter((id) => scores.has(id));
-  return { advised, grown, earned: grown.filter((id) => scores.get(id)! >= needed) };
+  return { advised, grown, earned: grown.filter((id) => keyed(scores, id) >= needed) };
 }
 
 /**

@@ -12,6 +12,7 @@ import type { Forecast } from './forecasts.ts';
 import { goalsOf, mustOf } from './goals.ts';
 import { limitsOf } from './must.ts';
 import type { CountedLimit } from './must.ts';
+import { keyed, nth } from '../numerics/element.ts';
 
 /** What a verdict rests on, where that is one-sided. */
 export interface Basis {
@@ -83,7 +84,7 @@ function wantedOf({ said }: Basis): 'yes' | 'no' | null {
 
 function basisOf(seasons: readonly SeasonSeen[], variety: string): Basis {
   const grown = seasons.filter(({ varieties }) => varieties.some((own) => own.variety.id === variety));
-  const last = grown.at(-1)!;
+  const last = nth(grown, -1);
   const ripening = last.varieties.find((own) => own.variety.id === variety)?.ripening;
   const plantings = grown.flatMap(({ season }) => season.plantings.filter((own) => own.variety === variety));
   return {
@@ -136,7 +137,7 @@ function classOutcome(
   const barFellBack = own.bar === 'check' && !hasCheck;
   const basis = new Map(candidates.map(({ variety }) => [variety.id, basisOf(seasons, variety.id)]));
   const isKnown = (id: string): boolean =>
-    goals.some(({ trait }) => values.get(trait)!.values.some(({ variety }) => variety === id));
+    goals.some(({ trait }) => keyed(values, trait).values.some(({ variety }) => variety === id));
   const reasons = new Map(
     candidates.map(({ variety: { id }, excluded }) => [id, excluded ?? (isKnown(id) ? null : ('untried' as const))]),
   );
@@ -144,8 +145,8 @@ function classOutcome(
     candidates.map(({ variety: { id } }) => [id, limitsOf(seasons, id, must, values, settings)] as const),
   );
   const competitors = candidates.map(({ variety: { id } }) => {
-    const { untested, missed, counted } = found.get(id)!;
-    return { id, competes: reasons.get(id) === null, untested, missed, counted, wanted: wantedOf(basis.get(id)!) };
+    const { untested, missed, counted } = keyed(found, id);
+    return { id, competes: reasons.get(id) === null, untested, missed, counted, wanted: wantedOf(keyed(basis, id)) };
   });
   const bar = barFellBack ? 'newcomer' : own.bar;
   const spots = spotsOf(own, seasons);
@@ -177,13 +178,13 @@ function classOutcome(
  * @source methods page B and C
  */
 export function adviseNextSeason(trial: Trial, seasons: readonly SeasonSeen[], withDetail = true): NextSeason {
-  const season = seasons.at(-1)!.season.year + 1;
+  const season = nth(seasons, -1).season.year + 1;
   const classes = [...trial.settings.classes.values()];
   const candidates = new Map(classes.map((own) => [own.id, candidatesOf(trial, seasons, own, season)]));
   const grown = new Map([...candidates].map(([id, list]) => [id, list.map(({ variety }) => variety.id)]));
   const forecasts = forecastsOf(trial, seasons, grown);
   const outcomes = classes
-    .filter(({ id }) => candidates.get(id)!.length > 0)
-    .map((own) => classOutcome(trial, seasons, own, { candidates: candidates.get(own.id)!, forecasts, withDetail }));
+    .filter(({ id }) => keyed(candidates, id).length > 0)
+    .map((own) => classOutcome(trial, seasons, own, { candidates: keyed(candidates, own.id), forecasts, withDetail }));
   return { season, forecasts, classes: outcomes };
 }

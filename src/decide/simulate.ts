@@ -4,6 +4,7 @@ import { extentOf, pointsOf } from './points.ts';
 import type { PointRange } from './points.ts';
 import { openSums, summary } from './simulatedSums.ts';
 import type { SimulatedSums, Sums } from './simulatedSums.ts';
+import { cell, nth } from '../numerics/element.ts';
 import { lastSpot } from './spots.ts';
 import type { SpotCount } from './spots.ts';
 
@@ -14,6 +15,12 @@ export interface DrawnTrait {
   /** Null for a trait that only has a limit. */
   readonly range: PointRange | null;
 }
+
+interface ScoredTrait extends DrawnTrait {
+  readonly range: PointRange;
+}
+
+const isScored = (one: DrawnTrait): one is ScoredTrait => one.range !== null;
 
 export interface Simulated {
   /** One for every weighting, in their order; the first is the class's own. */
@@ -52,13 +59,14 @@ function markMissed(
   own.must.forEach(({ trait: limited, atMost, atLeast }, m) => {
     if (limited !== trait.trait) return;
     const [from, to] = [atLeast ?? -Infinity, atMost ?? Infinity];
+    const misses = nth(missed, m);
     for (let i = 0; i < n; i++) {
-      if (own.competitors[i]!.counted.includes(limited)) continue;
+      if (nth(own.competitors, i).counted.includes(limited)) continue;
       for (let at = i; at < batch.size * n; at += n) {
-        const value = shownValue(values[at]!, trait);
+        const value = shownValue(cell(values, at), trait);
         if (value >= from && value <= to) continue;
         batch.missed[at] = 1;
-        missed[m]![i]!++;
+        misses[i]!++;
       }
     }
   });
@@ -70,26 +78,34 @@ function shownValue(x: number, { isLog, ends }: TraitCase): number {
 }
 
 /** Points of a goal's draws, with the sums that are made of them. */
-function scoreGoal({ trait, range }: DrawnTrait, g: number, own: ClassCase, batch: Batch, sums: Sums): void {
+function scoreGoal({ trait, range }: ScoredTrait, g: number, own: ClassCase, batch: Batch, sums: Sums): void {
   const n = own.competitors.length;
-  const [from, to] = extentOf(range!);
-  const [values, newcomer] = [batch.values[g]!, batch.newcomer[g]!];
-  const [points, x, xx, p, px] = [batch.points[g]!, sums.x[g]!, sums.xx[g]!, sums.p[g]!, sums.px[g]!];
+  const [from, to] = extentOf(range);
+  const [values, newcomer] = [nth(batch.values, g), nth(batch.newcomer, g)];
+  const [points, x, xx, p, px] = [
+    nth(batch.points, g),
+    nth(sums.x, g),
+    nth(sums.xx, g),
+    nth(sums.p, g),
+    nth(sums.px, g),
+  ];
+  const competes = own.competitors.map((one) => one.competes);
+  const newcomers = nth(batch.newcomerPoints, g);
   let outside = 0;
   for (let j = 0; j < batch.size; j++) {
     for (let i = 0; i < n; i++) {
-      const worked = values[j * n + i]!;
+      const worked = cell(values, j * n + i);
       const value = shownValue(worked, trait);
-      const own100 = pointsOf(range!, value);
+      const own100 = pointsOf(range, value);
       points[j * n + i] = own100;
       x[i]! += worked;
       xx[i]! += worked * worked;
       p[i]! += own100;
       px[i]! += own100 * worked;
-      if (!own.competitors[i]!.competes) continue;
+      if (!competes[i]) continue;
       if (value < from || value > to) outside++;
     }
-    batch.newcomerPoints[g]![j] = pointsOf(range!, shownValue(newcomer[j]!, trait));
+    newcomers[j] = pointsOf(range, shownValue(cell(newcomer, j), trait));
   }
   sums.outside[g]! += outside;
 }
@@ -108,9 +124,9 @@ function drawBatch(
     for (let j = 0; j < BATCH; j++) batch.missed[j * n + i] = 1;
   });
   drawn.forEach((one, t) => {
-    one.draws.next(batch.values[t]!, batch.newcomer[t]!);
-    markMissed(own, one, batch.values[t]!, batch, missed);
-    if (one.range) scoreGoal(one, t, own, batch, sums);
+    one.draws.next(nth(batch.values, t), nth(batch.newcomer, t));
+    markMissed(own, one, nth(batch.values, t), batch, missed);
+    if (isScored(one)) scoreGoal(one, t, own, batch, sums);
   });
 }
 
@@ -127,9 +143,10 @@ function scoresOf(
   newcomer.fill(0);
   weights.forEach((weight, g) => {
     const part = weight / total;
-    const points = batch.points[g]!;
-    for (let at = 0; at < n * BATCH; at++) into[at]! += part * points[at]!;
-    for (let j = 0; j < BATCH; j++) newcomer[j]! += part * batch.newcomerPoints[g]![j]!;
+    const points = nth(batch.points, g);
+    for (let at = 0; at < n * BATCH; at++) into[at]! += part * cell(points, at);
+    const ofNewcomer = nth(batch.newcomerPoints, g);
+    for (let j = 0; j < BATCH; j++) newcomer[j]! += part * cell(ofNewcomer, j);
   });
 }
 
@@ -155,19 +172,19 @@ function countBatch(counting: Counting, { earned, above }: SpotCount, sums: Sums
     const row = j * n;
     for (let c = 0; c < competing.length; c++) {
       const at = row + competing[c]!;
-      list[c] = missed[at] ? -Infinity : scores[at]!;
+      list[c] = missed[at] ? -Infinity : cell(scores, at);
     }
-    const bar = check >= 0 ? scores[row + check]! : newcomer[j]!;
+    const bar = check >= 0 ? cell(scores, row + check) : cell(newcomer, j);
     const { score: last, part } = lastSpot(list, spots);
     const needed = Math.max(bar, last);
     for (let c = 0; c < competing.length; c++) {
       const i = competing[c]!;
-      const score = scores[row + i]!;
+      const score = cell(scores, row + i);
       if (sums) {
         const margin = score - needed;
         sums.margin[i]! += margin;
         sums.marginSquared[i]! += margin * margin;
-        sums.gain[i]! += score - newcomer[j]!;
+        sums.gain[i]! += score - cell(newcomer, j);
         sums.s[i]! += score;
         for (let g = 0; g < points.length; g++) sums.ps[g]! += points[g]![row + i]! * score;
       }
@@ -216,12 +233,12 @@ export function simulateClass(
       scoresOf(batch, weights, n, scores, newcomer);
       const { missed, points, size } = batch;
       const counting = { n, spots: own.spots, competing, check, scores, points, newcomer, missed, size };
-      countBatch(counting, counts[k]!, k === 0 ? sums : null);
+      countBatch(counting, nth(counts, k), k === 0 ? sums : null);
       if (k === 0 && unlimited) countBatch({ ...counting, missed: free }, unlimited, null);
     });
     for (let g = 0; g < goals; g++) {
-      const [bar, step, from] = check >= 0 ? [batch.points[g]!, n, check] : [batch.newcomerPoints[g]!, 1, 0];
-      for (let j = 0; j < batch.size; j++) sums.bar[g]! += bar[j * step + from]!;
+      const [bar, step, from] = check >= 0 ? [nth(batch.points, g), n, check] : [nth(batch.newcomerPoints, g), 1, 0];
+      for (let j = 0; j < batch.size; j++) sums.bar[g]! += cell(bar, j * step + from);
     }
   }
   return { counts, unlimited, missed: missedDraws, sums: summary(sums, competing, simulations) };

@@ -1,3 +1,5 @@
+import { cell, nth } from '../numerics/element.ts';
+
 /** What the simulated seasons say with the club's own weights, beside who earned a spot. */
 export interface SimulatedSums {
   /** Mean points, goals × varieties. */
@@ -54,20 +56,20 @@ export function summary(sums: Sums, competing: readonly number[], draws: number)
   const mean = (sum: Float64Array): Float64Array => sum.map((own) => own / draws);
   const points = sums.p.map(mean);
   const slopeOf = (g: number, i: number): number => {
-    const [x, p] = [sums.x[g]![i]!, sums.p[g]![i]!];
-    const variance = sums.xx[g]![i]! - (x * x) / draws;
-    return variance > 0 ? (sums.px[g]![i]! - (x * p) / draws) / variance : 0;
+    const [x, p] = [cell(nth(sums.x, g), i), cell(nth(sums.p, g), i)];
+    const variance = cell(nth(sums.xx, g), i) - (x * x) / draws;
+    return variance > 0 ? (cell(nth(sums.px, g), i) - (x * p) / draws) / variance : 0;
   };
   return {
     points,
     barPoints: mean(sums.bar),
     scoreCovariance: sums.ps.map((sum, g) => {
-      const average = (own: ArrayLike<number>): number => competing.reduce((total, i) => total + own[i]!, 0) / n;
-      return sum / (draws * n) - average(points[g]!) * average(mean(sums.s));
+      const average = (own: ArrayLike<number>): number => competing.reduce((total, i) => total + nth(own, i), 0) / n;
+      return sum / (draws * n) - average(nth(points, g)) * average(mean(sums.s));
     }),
     cutOff: sums.outside.map((count) => count / (draws * n)),
     slope: sums.px.map((row, g) => row.map((_, i) => slopeOf(g, i))),
     gain: mean(sums.gain),
-    marginVariance: sums.marginSquared.map((sum, i) => sum / draws - (sums.margin[i]! / draws) ** 2),
+    marginVariance: sums.marginSquared.map((sum, i) => sum / draws - (cell(sums.margin, i) / draws) ** 2),
   };
 }

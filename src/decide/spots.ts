@@ -1,4 +1,5 @@
 import { quickselect } from 'simple-statistics';
+import { nth } from '../numerics/element.ts';
 
 /** Who earns a spot in one simulated season, added to the counts. */
 export interface SpotCount {
@@ -19,7 +20,7 @@ export function lastSpot(scores: number[], spots: number): { readonly score: num
   const n = scores.length;
   if (n <= spots) return { score: -Infinity, part: 1 };
   quickselect(scores, n - spots);
-  const score = scores[n - spots]!;
+  const score = nth(scores, n - spots);
   let [better, tied] = [0, 0];
   for (const own of scores) {
     if (own > score) better++;

@@ -14,6 +14,7 @@ import { foldName } from '../terms/names.ts';
 import type { DateOrder } from '../terms/settings.ts';
 import { readFolder } from './readFolder.ts';
 import { openWorkbooks } from './workbooks.ts';
+import { nth } from '../numerics/element.ts';
 
 export interface AdoptChoices {
   readonly into: string | null;
@@ -34,12 +35,12 @@ const err = (text: string): void => void process.stderr.write(`keeprow: ${text}\
 function saidOf(text: string): readonly [string, string | AdoptedTrait | null] | null {
   const parts = /^(.+)=\s*(\S.*)$/s.exec(text);
   if (!parts) return null;
-  const [title, meaning] = [parts[1]!.trim(), parts[2]!.trim()];
+  const [title, meaning] = [nth(parts, 1).trim(), nth(parts, 2).trim()];
   if (meaning === '-') return [title, null];
   const rating = /^rating\s+([a-z]\w*)\s+(\d+)\s*(?:-|to|\s)\s*(\d+)$/i.exec(meaning);
-  if (rating) return [title, { kind: 'rating', key: rating[1]!, from: Number(rating[2]), to: Number(rating[3]) }];
+  if (rating) return [title, { kind: 'rating', key: nth(rating, 1), from: Number(rating[2]), to: Number(rating[3]) }];
   const measure = /^measure\s+([a-z]\w*)\s+(\S+)$/i.exec(meaning);
-  if (measure) return [title, { kind: 'measure', key: measure[1]!, unit: measure[2]! }];
+  if (measure) return [title, { kind: 'measure', key: nth(measure, 1), unit: nth(measure, 2) }];
   return /^[a-z]\w*$/i.test(meaning) ? [title, meaning] : null;
 }
 
@@ -90,8 +91,8 @@ function varietiesOf({ tables }: Proposal): string | null {
   return csvText([
     ['variety', 'name', ...more],
     ...[...rows.values()].map((row) => [
-      idOf(row[at]!, taken),
-      row[at]!,
+      idOf(nth(row, at), taken),
+      nth(row, at),
       ...more.map((name) => row[head.indexOf(name)] ?? ''),
     ]),
   ]);
@@ -106,7 +107,7 @@ function withIds({ table, tables }: Proposal): Proposal['tables'] {
   const hasName = head.includes('name');
   const made = rows.map((row) => {
     const own = row.map((cell, i) => (i === at ? idOf(cell, taken) : cell));
-    return hasName ? own : [...own, row[at]!];
+    return hasName ? own : [...own, nth(row, at)];
   });
   return new Map([[null, [hasName ? head : [...head, 'name'], ...made]]]);
 }

@@ -13,6 +13,7 @@ import type { SeasonKey } from '../terms/ids.ts';
 import type { SeasonPictures, SiteContent } from '../../site/content.ts';
 import type { Settings } from '../terms/settings.ts';
 import type { Trial } from '../terms/trial.ts';
+import { nth } from '../numerics/element.ts';
 
 const WIDE = 560;
 const NARROW = 170;
@@ -33,8 +34,8 @@ export async function drawAll(here: readonly Figure[], there: readonly Figure[])
   });
   for (const [i, figure] of here.entries()) {
     const own = await draw(figure, '');
-    const isSame = plainUnits(JSON.stringify(figure.chart)) === plainUnits(JSON.stringify(there[i]!.chart));
-    drawn.push(isSame ? own : pictureInBothUnits(own, await draw(there[i]!, 'x')));
+    const isSame = plainUnits(JSON.stringify(figure.chart)) === plainUnits(JSON.stringify(nth(there, i).chart));
+    drawn.push(isSame ? own : pictureInBothUnits(own, await draw(nth(there, i), 'x')));
   }
   return drawn;
 }

@@ -2,6 +2,7 @@
 import { readFileSync } from 'node:fs';
 import { parseArgs } from 'node:util';
 import { HELP } from '../present/help.ts';
+import { nth } from '../numerics/element.ts';
 
 const OPTIONS = {
   help: { type: 'boolean' },
@@ -58,7 +59,7 @@ async function adopt(positionals: readonly string[], values: Values, isQuiet: bo
     return usage('--dates is day-first or month-first');
   const { runAdopt, TABLES } = await import('./adopt.ts');
   if (table !== null && !TABLES.includes(table)) return usage(`--table is one of ${TABLES.join(', ')}`);
-  return runAdopt(positionals[1]!, {
+  return runAdopt(nth(positionals, 1), {
     into,
     season: season === undefined ? null : Number(season),
     table,
@@ -74,7 +75,7 @@ async function main(args: readonly string[]): Promise<number> {
   try {
     parsed = parseArgs({ args: [...args], options: OPTIONS, allowPositionals: true });
   } catch (fault) {
-    return usage(fault instanceof Error ? fault.message.split('.')[0]! : 'wrong usage');
+    return usage(fault instanceof Error ? nth(fault.message.split('.'), 0) : 'wrong usage');
   }
   const { values, positionals } = parsed;
   if (values.version) {

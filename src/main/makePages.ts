@@ -35,6 +35,7 @@ import { makePhotos } from './photos.ts';
 import type { MadePhotos } from './photos.ts';
 import { publicationFiles, qrCode } from './publication.ts';
 import { readFolder } from './readFolder.ts';
+import { nth } from '../numerics/element.ts';
 
 export interface MadePages {
   /** Empty where the records have errors. */
@@ -125,7 +126,7 @@ async function siteContent({ trial, compared, advice, problems, content, photos 
     stands: standsOf(trial, seasons, advice),
     words,
     next,
-    front: advice && frontPage(advice, compared.at(-1)!.compared),
+    front: advice && frontPage(advice, nth(compared, -1).compared),
     qr: qrCode(trial),
     pictures,
     ownPages: [...content].flatMap(([key, text]) =>
@@ -163,7 +164,7 @@ export async function makePages(
   const doubts = [...blockProblems(trial), ...(advice ? rangeProblems(advice.next) : [])];
   const problems = [...checked, ...photos.problems, ...doubts];
   const comparisons = await working;
-  const compared = seasons.map((seen, i) => ({ seen, compared: comparisons[i]! }));
+  const compared = seasons.map((seen, i) => ({ seen, compared: nth(comparisons, i) }));
   const site = await siteContent({ trial, compared, advice, problems, content, photos: photos.photos });
   const { downloads, writing } = site;
   const pages = sitePages(site);

@@ -2,6 +2,7 @@ import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import type { MadePhoto } from '../present/growersWords.ts';
 import type { Problem } from '../terms/problem.ts';
+import { nth } from '../numerics/element.ts';
 
 const WIDTHS = [480, 960, 1600];
 const FALLBACK = 960;
@@ -68,7 +69,7 @@ export async function makePhotos(folder: string, names: readonly string[]): Prom
       const upright = await source.toBuffer({ resolveWithObject: true });
       const { width, height } = upright.info;
       const slug = slugOf(name, taken);
-      const widths = [...WIDTHS.filter((one) => one < width), ...(width <= WIDTHS.at(-1)! ? [width] : [])];
+      const widths = [...WIDTHS.filter((one) => one < width), ...(width <= nth(WIDTHS, -1) ? [width] : [])];
       const sources: { path: string; width: number }[] = [];
       for (const one of widths) {
         const made = await sharp(upright.data).resize({ width: one }).webp({ quality: 80 }).toBuffer();
@@ -89,7 +90,7 @@ export async function makePhotos(folder: string, names: readonly string[]): Prom
         height: Math.round((height * small) / width),
       });
     } catch (fault) {
-      const facts = { reason: fault instanceof Error ? fault.message.split('\n')[0]! : 'unknown' };
+      const facts = { reason: fault instanceof Error ? nth(fault.message.split('\n'), 0) : 'unknown' };
       problems.push({
         code: 'photo-unreadable',
         places: [{ file: path, line: null, column: null }],

@@ -2,6 +2,7 @@ import type { AdditiveData, Family } from './additiveData.ts';
 import { notConverged } from './notConverged.ts';
 import { groupAverages, layoutOf, predict, solve } from './sweep.ts';
 import type { Layout, Solution, Working } from './sweep.ts';
+import { cell } from './element.ts';
 
 export interface AdditiveFit {
   readonly family: Family;
@@ -46,7 +47,7 @@ function newtonWorking(data: AdditiveData, eta: Float64Array): Working {
 function distance({ family, y, weight }: AdditiveData, eta: Float64Array): number {
   let sum = 0;
   for (let i = 0; i < y.length; i++) {
-    const e = eta[i]!;
+    const e = cell(eta, i);
     sum += weight[i]! * (family === 'poisson' ? Math.exp(e) - y[i]! * e : y[i]! * Math.exp(-e) + e);
   }
   return sum;
@@ -54,7 +55,7 @@ function distance({ family, y, weight }: AdditiveData, eta: Float64Array): numbe
 
 /** A part of the way from one predictor to another. */
 function towards(from: Float64Array, to: Float64Array, part: number): Float64Array {
-  return part === 1 ? to : from.map((own, i) => own + part * (to[i]! - own));
+  return part === 1 ? to : from.map((own, i) => own + part * (cell(to, i) - own));
 }
 
 /** V(μ) of the working response: what multiplies φ · relative variance on the link scale. */
@@ -96,12 +97,12 @@ export function fitAdditive(data: AdditiveData): AdditiveFit {
   } else {
     const means = groupAverages(data.y, weight, data.group, layout.groups);
     if (means.some((mean) => !(mean > 0))) throw new RangeError('a group without a positive response has no logarithm');
-    eta = Float64Array.from(data.group, (g) => Math.log(means[g]!));
+    eta = Float64Array.from(data.group, (g) => Math.log(cell(means, g)));
     let change = Infinity;
     for (let i = 0; i < MOST_STEPS && change >= 1e-13; i++) {
       const next = predict(data, layout, solve(data, layout, newtonWorking(data, eta)));
       change = 0;
-      for (let j = 0; j < next.length; j++) change = Math.max(change, Math.abs(next[j]! - eta[j]!));
+      for (let j = 0; j < next.length; j++) change = Math.max(change, Math.abs(cell(next, j) - cell(eta, j)));
       // A whole step may go too far: then half of it, or less.
       let part = 1;
       const from = distance(data, eta);
@@ -157,31 +158,31 @@ function marginal(solved: Solved, groups: readonly number[], blocks: readonly nu
     if (column >= 0) target[column]! += 1 / blocks.length;
   }
   const totals = new Float64Array(layout.groups);
-  data.group.forEach((g, i) => (totals[g]! += w[i]!));
+  data.group.forEach((g, i) => (totals[g]! += cell(w, i)));
   const own = new Float64Array(layout.groups);
   const mixed = Array.from({ length: layout.groups }, () => new Float64Array(columns));
   const between = Array.from({ length: columns }, () => new Float64Array(columns));
   data.group.forEach((g, i) => {
     const variance = data.relativeVariance[i]! * linkVariance(data.family, fitted[i]!);
-    const part = w[i]! / totals[g]!;
+    const part = cell(w, i) / cell(totals, g);
     own[g]! += part * part * variance;
     for (let c = 0; c < columns; c++) {
-      const h = solution.blockRows[c]![i]! * variance;
+      const h = cell(solution.blockRows[c]!, i) * variance;
       mixed[g]![c]! += part * h;
-      for (let d = 0; d < columns; d++) between[c]![d]! += h * solution.blockRows[d]![i]!;
+      for (let d = 0; d < columns; d++) between[c]![d]! += h * cell(solution.blockRows[d]!, i);
     }
   });
-  const shifts = groups.map((group) => target.map((t, c) => t - solution.blockShares[group]![c]!));
+  const shifts = groups.map((group) => target.map((t, c) => t - cell(solution.blockShares[group]!, c)));
   const carried = shifts.map((shift) => between.map((row) => dot(row, shift)));
   const covariance = groups.map((a, i) =>
     groups.map(
       (b, j) =>
-        (a === b ? own[a]! : 0) +
+        (a === b ? cell(own, a) : 0) +
         dot(mixed[a]!, shifts[j]!) +
         dot(mixed[b]!, shifts[i]!) +
         dot(shifts[i]!, carried[j]!),
     ),
   );
-  const estimates = groups.map((group, i) => solution.groupMeans[group]! + dot(shifts[i]!, solution.blockEffects));
+  const estimates = groups.map((group, i) => cell(solution.groupMeans, group) + dot(shifts[i]!, solution.blockEffects));
   return { estimates, covariance };
 }

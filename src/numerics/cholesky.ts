@@ -1,3 +1,5 @@
+import { cell } from './element.ts';
+
 /** Lower triangle L of a symmetric positive definite matrix A = L Lᵀ, row by row. */
 export type Cholesky = Float64Array;
 
@@ -12,13 +14,13 @@ export type Cholesky = Float64Array;
 export function choleskyFactor(a: Float64Array, size: number): Cholesky | null {
   for (let i = 0; i < size; i++) {
     for (let j = 0; j <= i; j++) {
-      let sum = a[i * size + j]!;
-      for (let k = 0; k < j; k++) sum -= a[i * size + k]! * a[j * size + k]!;
+      let sum = cell(a, i * size + j);
+      for (let k = 0; k < j; k++) sum -= cell(a, i * size + k) * cell(a, j * size + k);
       if (i === j) {
         if (!(sum > 0)) return null;
         a[i * size + i] = Math.sqrt(sum);
       } else {
-        a[i * size + j] = sum / a[j * size + j]!;
+        a[i * size + j] = sum / cell(a, j * size + j);
         a[j * size + i] = 0;
       }
     }
@@ -29,8 +31,8 @@ export function choleskyFactor(a: Float64Array, size: number): Cholesky | null {
 /** Solves L x = b in place. */
 export function solveLower(l: Cholesky, size: number, b: Float64Array): Float64Array {
   for (let i = 0; i < size; i++) {
-    let sum = b[i]!;
-    for (let k = 0; k < i; k++) sum -= l[i * size + k]! * b[k]!;
+    let sum = cell(b, i);
+    for (let k = 0; k < i; k++) sum -= l[i * size + k]! * cell(b, k);
     b[i] = sum / l[i * size + i]!;
   }
   return b;
@@ -39,8 +41,8 @@ export function solveLower(l: Cholesky, size: number, b: Float64Array): Float64A
 /** Solves Lᵀ x = b in place. */
 export function solveUpper(l: Cholesky, size: number, b: Float64Array): Float64Array {
   for (let i = size - 1; i >= 0; i--) {
-    let sum = b[i]!;
-    for (let k = i + 1; k < size; k++) sum -= l[k * size + i]! * b[k]!;
+    let sum = cell(b, i);
+    for (let k = i + 1; k < size; k++) sum -= l[k * size + i]! * cell(b, k);
     b[i] = sum / l[i * size + i]!;
   }
   return b;

@@ -1,3 +1,5 @@
+import { nth } from './element.ts';
+
 /**
  * Connected parts of a two-way table: row and column levels that share a filled cell belong together.
  *
@@ -14,11 +16,11 @@ export function connectedParts(
   const parent = Array.from({ length: rowCount + columnCount }, (_, i) => i);
   const top = (i: number): number => {
     let at = i;
-    while (parent[at] !== at) at = parent[at] = parent[parent[at]!]!;
+    while (parent[at] !== at) at = parent[at] = nth(parent, nth(parent, at));
     return at;
   };
   rows.forEach((row, i) => {
-    parent[top(rowCount + columns[i]!)] = top(row);
+    parent[top(rowCount + nth(columns, i))] = top(row);
   });
   const numbers = new Map<number, number>();
   const number = (i: number): number => {

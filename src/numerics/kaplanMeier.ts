@@ -1,4 +1,5 @@
 import { normalQuantile } from './normal.ts';
+import { nth } from './element.ts';
 
 export interface SurvivalStep {
   readonly time: number;
@@ -25,17 +26,17 @@ export interface SurvivalQuantile {
  * @source Kaplan & Meier (1958), J. Am. Stat. Assoc. 53:457
  */
 export function kaplanMeier(times: readonly number[], events: readonly boolean[]): readonly SurvivalStep[] {
-  const order = times.map((_, i) => i).toSorted((a, b) => times[a]! - times[b]!);
+  const order = times.map((_, i) => i).toSorted((a, b) => nth(times, a) - nth(times, b));
   const steps: SurvivalStep[] = [];
   let survival = 1;
   let hazardVariance = 0;
   let atRisk = times.length;
   for (let start = 0; start < order.length;) {
-    const time = times[order[start]!]!;
+    const time = nth(times, nth(order, start));
     let end = start;
     let died = 0;
-    while (end < order.length && times[order[end]!] === time) {
-      if (events[order[end]!]) died++;
+    while (end < order.length && times[nth(order, end)] === time) {
+      if (events[nth(order, end)]) died++;
       end++;
     }
     survival *= 1 - died / atRisk;
@@ -59,14 +60,14 @@ function crossing(
     return value !== null && value <= share + 1e-12;
   });
   if (at < 0) return null;
-  const value = height(drops[at]!)!;
+  const value = height(nth(drops, at))!;
   const meets = Math.abs(value - share) <= 1e-12;
   const next = drops.slice(at + 1).find((step) => {
     const later = height(step);
     return later === null || later < value - 1e-12;
   });
-  if (!meets) return drops[at]!.time;
-  return next ? (drops[at]!.time + next.time) / 2 : drops[at]!.time;
+  if (!meets) return nth(drops, at).time;
+  return next ? (nth(drops, at).time + next.time) / 2 : nth(drops, at).time;
 }
 
 /**

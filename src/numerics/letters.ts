@@ -1,3 +1,5 @@
+import { nth } from './element.ts';
+
 /**
  * Compact letter display: two items share a letter if and only if they are not separated.
  *
@@ -40,12 +42,12 @@ function absorb(columns: readonly ReadonlySet<number>[]): ReadonlySet<number>[] 
 }
 
 function byMembers(a: readonly number[], b: readonly number[]): number {
-  for (let i = 0; i < Math.min(a.length, b.length); i++) if (a[i] !== b[i]) return a[i]! - b[i]!;
+  for (let i = 0; i < Math.min(a.length, b.length); i++) if (a[i] !== b[i]) return nth(a, i) - nth(b, i);
   return a.length - b.length;
 }
 
 /** a … z, then aa, ab …; a second alphabet keeps its letters apart by a point. */
 function letter(index: number): string {
   const alphabet = 'abcdefghijklmnopqrstuvwxyz';
-  return index < 26 ? alphabet[index]! : `${alphabet[index % 26]!}${Math.floor(index / 26)}`;
+  return index < 26 ? nth(alphabet, index) : `${nth(alphabet, index % 26)}${Math.floor(index / 26)}`;
 }

@@ -1,6 +1,7 @@
 import { normalCdf, normalDensity } from './normal.ts';
 import { notConverged } from './notConverged.ts';
 import { findRoot } from './root.ts';
+import { cell, nth } from './element.ts';
 
 /** A time known exactly (low = high), to lie between two, or to be over one (high = Infinity); low may be 0. */
 export interface CensoredTime {
@@ -140,11 +141,11 @@ export function fitLogNormal(times: readonly CensoredTime[], groups: number): Lo
   const byGroup = Array.from({ length: groups }, (_, group) => times.filter((time) => time.group === group));
   if (byGroup.every(couldBeOneTime)) return null;
   const starts = byGroup.map(startOf);
-  const locations = (sigma: number): readonly number[] => byGroup.map((own, g) => locate(own, sigma, starts[g]!));
+  const locations = (sigma: number): readonly number[] => byGroup.map((own, g) => locate(own, sigma, nth(starts, g)));
   const slope = (logSigma: number): number => {
     const sigma = Math.exp(logSigma);
     const found = locations(sigma);
-    return times.reduce((sum, time) => sum + derivatives(time, found[time.group]!, sigma).t, 0);
+    return times.reduce((sum, time) => sum + derivatives(time, nth(found, time.group), sigma).t, 0);
   };
   const bracket = findBracket(slope);
   if (!bracket) return null;
@@ -154,17 +155,17 @@ export function fitLogNormal(times: readonly CensoredTime[], groups: number): Lo
   const mt = new Float64Array(groups);
   let [tt, logLikelihood] = [0, 0];
   for (const time of times) {
-    const own = derivatives(time, at[time.group]!, sigma);
+    const own = derivatives(time, nth(at, time.group), sigma);
     mm[time.group]! -= own.mm;
     mt[time.group]! -= own.mt;
     tt -= own.tt;
     logLikelihood += own.value - (time.low === time.high ? Math.log(time.low) : 0);
   }
   // A group between looks so far apart that its likelihood is flat tells nothing of the scale.
-  const part = (g: number): number => (mm[g]! > 0 ? mt[g]! / mm[g]! : 0);
+  const part = (g: number): number => (cell(mm, g) > 0 ? cell(mt, g) / cell(mm, g) : 0);
   const scaleVariance = 1 / (tt - mm.reduce((sum, value, g) => sum + part(g) ** 2 * value, 0));
   const covariance = at.map((_, i) =>
-    at.map((__, j) => (i === j ? 1 / mm[i]! : 0) + part(i) * part(j) * scaleVariance),
+    at.map((__, j) => (i === j ? 1 / cell(mm, i) : 0) + part(i) * part(j) * scaleVariance),
   );
   return { locations: at, sigma, covariance, logLikelihood };
 }

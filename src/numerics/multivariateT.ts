@@ -3,6 +3,7 @@ import { normalQuantile } from './normal.ts';
 import { tabledNormalCdf } from './normalTable.ts';
 import { criticalBounds, dunnettUpperTail } from './dunnett.ts';
 import { findRoot } from './root.ts';
+import { cell } from './element.ts';
 
 /** Lower triangular root of a correlation matrix; dependent columns become 0. */
 function cholesky(matrix: readonly (readonly number[])[]): readonly Float64Array[] {
@@ -11,9 +12,9 @@ function cholesky(matrix: readonly (readonly number[])[]): readonly Float64Array
   for (let j = 0; j < k; j++) {
     for (let i = j; i < k; i++) {
       let sum = matrix[i]![j]!;
-      for (let l = 0; l < j; l++) sum -= rows[i]![l]! * rows[j]![l]!;
+      for (let l = 0; l < j; l++) sum -= cell(rows[i]!, l) * cell(rows[j]!, l);
       if (i === j) rows[j]![j] = Math.sqrt(Math.max(sum, 0));
-      else rows[i]![j] = rows[j]![j]! > 1e-9 ? sum / rows[j]![j]! : 0;
+      else rows[i]![j] = cell(rows[j]!, j) > 1e-9 ? sum / cell(rows[j]!, j) : 0;
     }
   }
   return rows;
@@ -54,8 +55,8 @@ function boxShare(c: number, root: readonly Float64Array[], at: Float64Array): n
   for (let j = 0; j < k; j++) {
     const row = root[j]!;
     let mean = 0;
-    for (let l = 0; l < j; l++) mean += row[l]! * drawn[l]!;
-    const own = row[j]!;
+    for (let l = 0; l < j; l++) mean += cell(row, l) * cell(drawn, l);
+    const own = cell(row, j);
     if (own <= 1e-9) {
       if (Math.abs(mean) > c) return 0;
       drawn[j] = 0;
@@ -65,7 +66,7 @@ function boxShare(c: number, root: readonly Float64Array[], at: Float64Array): n
     const width = tabledNormalCdf((c - mean) / own) - low;
     product *= width;
     if (product === 0) return 0;
-    if (j < k - 1) drawn[j] = fastQuantile(low + Math.abs(2 * at[j]! - 1) * width);
+    if (j < k - 1) drawn[j] = fastQuantile(low + Math.abs(2 * cell(at, j) - 1) * width);
   }
   return product;
 }
@@ -101,11 +102,11 @@ function latticeShare(
     for (let i = 0; i < points; i++) {
       for (let j = 0; j <= k; j++) {
         at[j]! += steps[j]!;
-        if (at[j]! >= 1) at[j]! -= 1;
+        if (cell(at, j) >= 1) at[j]! -= 1;
       }
-      const place = Math.min(SCALES - 1.001, Math.max(0, Math.abs(2 * at[k]! - 1) * SCALES - 0.5));
+      const place = Math.min(SCALES - 1.001, Math.max(0, Math.abs(2 * cell(at, k) - 1) * SCALES - 0.5));
       const below = Math.floor(place);
-      const c = t * (scales[below]! + (place - below) * (scales[below + 1]! - scales[below]!));
+      const c = t * (cell(scales, below) + (place - below) * (cell(scales, below + 1) - cell(scales, below)));
       inside += boxShare(c, root, at);
     }
   }
@@ -145,7 +146,7 @@ function fastQuantile(u: number): number {
   if (u > 0.02 && u < 0.98) {
     const at = u * TABLE;
     const i = Math.floor(at);
-    return quantiles[i]! + (at - i) * (quantiles[i + 1]! - quantiles[i]!);
+    return cell(quantiles, i) + (at - i) * (cell(quantiles, i + 1) - cell(quantiles, i));
   }
   const tail = Math.max(1e-15, Math.min(u, 1 - u));
   const t = Math.sqrt(-2 * Math.log(tail));

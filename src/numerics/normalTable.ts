@@ -1,4 +1,5 @@
 import { normalCdf, normalDensity } from './normal.ts';
+import { cell } from './element.ts';
 
 const STEPS = 256;
 const REACH = 9;
@@ -17,8 +18,8 @@ export function tabledNormalCdf(z: number): number {
   const at = (z + REACH) * STEPS;
   const i = Math.floor(at);
   const t = at - i;
-  const [p, q] = [values[i]!, values[i + 1]!];
-  const s = slopes[i]!;
+  const [p, q] = [cell(values, i), cell(values, i + 1)];
+  const s = cell(slopes, i);
   const d = q - p;
-  return p + t * (s + t * (3 * d - 2 * s - slopes[i + 1]! + t * (s + slopes[i + 1]! - 2 * d)));
+  return p + t * (s + t * (3 * d - 2 * s - cell(slopes, i + 1) + t * (s + cell(slopes, i + 1) - 2 * d)));
 }

@@ -1,3 +1,5 @@
+import { cell } from './element.ts';
+
 /** Thin QR factors: columns of `q` are orthonormal, `r` is upper triangular, stored by columns. */
 export interface OrthogonalFactors {
   readonly q: readonly Float64Array[];
@@ -6,7 +8,7 @@ export interface OrthogonalFactors {
 
 function dot(a: Float64Array, b: Float64Array): number {
   let sum = 0;
-  for (let i = 0; i < a.length; i++) sum += a[i]! * b[i]!;
+  for (let i = 0; i < a.length; i++) sum += cell(a, i) * cell(b, i);
   return sum;
 }
 
@@ -29,7 +31,7 @@ export function orthogonalise(columns: readonly Float64Array[]): OrthogonalFacto
       for (let j = 0; j < q.length; j++) {
         const part = dot(q[j]!, v);
         coefficients[j]! += part;
-        for (let i = 0; i < v.length; i++) v[i]! -= part * q[j]![i]!;
+        for (let i = 0; i < v.length; i++) v[i]! -= part * cell(q[j]!, i);
       }
     }
     const rest = Math.sqrt(dot(v, v));
@@ -45,8 +47,8 @@ export function orthogonalise(columns: readonly Float64Array[]): OrthogonalFacto
 export function backSubstitute(r: readonly Float64Array[], b: Float64Array): Float64Array {
   const x = Float64Array.from(b);
   for (let j = r.length - 1; j >= 0; j--) {
-    x[j]! /= r[j]![j]!;
-    for (let i = 0; i < j; i++) x[i]! -= r[j]![i]! * x[j]!;
+    x[j]! /= cell(r[j]!, j);
+    for (let i = 0; i < j; i++) x[i]! -= cell(r[j]!, i) * cell(x, j);
   }
   return x;
 }

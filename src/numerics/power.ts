@@ -1,6 +1,7 @@
 import { normalCdf } from './normal.ts';
 import { scaleRule } from './range.ts';
 import { findRoot } from './root.ts';
+import { nth } from './element.ts';
 
 /**
  * Power of a two-sided test of a difference over its estimated standard error.
@@ -15,7 +16,7 @@ export function tPower(noncentrality: number, df: number, critical: number): num
   const { nodes, weights } = scaleRule(df);
   return nodes.reduce(
     (sum, s, i) =>
-      sum + weights[i]! * (normalCdf(noncentrality - critical * s) + normalCdf(-noncentrality - critical * s)),
+      sum + nth(weights, i) * (normalCdf(noncentrality - critical * s) + normalCdf(-noncentrality - critical * s)),
     0,
   );
 }

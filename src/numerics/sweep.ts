@@ -1,6 +1,7 @@
 import type { AdditiveData } from './additiveData.ts';
 import { connectedParts } from './connected.ts';
 import { backSubstitute, orthogonalise } from './orthogonal.ts';
+import { cell } from './element.ts';
 
 // One weighted least squares step of a two-way layout: groups swept out, blocks by QR.
 
@@ -58,7 +59,7 @@ export function groupAverages(
     sums[g]! += w[i]! * values[i]!;
     weights[g]! += w[i]!;
   });
-  return sums.map((sum, g) => sum / weights[g]!);
+  return sums.map((sum, g) => sum / cell(weights, g));
 }
 
 /** Weighted least squares with the groups swept out first (Frisch & Waugh 1933), blocks by QR. */
@@ -68,12 +69,12 @@ export function solve(data: AdditiveData, layout: Layout, { z, w }: Working): So
   const n = z.length;
   const groupMeans = groupAverages(z, w, group, groups);
   const refined = groupAverages(
-    z.map((value, i) => value - groupMeans[group[i]!]!),
+    z.map((value, i) => value - cell(groupMeans, group[i]!)),
     w,
     group,
     groups,
   );
-  groupMeans.forEach((_, g) => (groupMeans[g]! += refined[g]!));
+  groupMeans.forEach((_, g) => (groupMeans[g]! += cell(refined, g)));
   if (block === null || columns === 0) {
     const none = Array.from({ length: groups }, () => new Float64Array(0));
     return { groupMeans, blockShares: none, blockRows: [], blockEffects: new Float64Array(0) };
@@ -85,29 +86,31 @@ export function solve(data: AdditiveData, layout: Layout, { z, w }: Working): So
   });
   const shares = indicators.map((indicator) => groupAverages(indicator, w, group, groups));
   const root = w.map(Math.sqrt);
-  const centred = indicators.map((x, c) => x.map((value, i) => root[i]! * (value - shares[c]![group[i]!]!)));
+  const centred = indicators.map((x, c) => x.map((value, i) => cell(root, i) * (value - cell(shares[c]!, group[i]!))));
   const { q, r } = orthogonalise(centred);
   const blockRows = Array.from({ length: columns }, () => new Float64Array(n));
   const right = new Float64Array(columns);
   for (let i = 0; i < n; i++) {
-    for (let c = 0; c < columns; c++) right[c] = q[c]![i]! * root[i]!;
+    for (let c = 0; c < columns; c++) right[c] = cell(q[c]!, i) * cell(root, i);
     const solved = backSubstitute(r, right);
-    for (let c = 0; c < columns; c++) blockRows[c]![i] = solved[c]!;
+    for (let c = 0; c < columns; c++) blockRows[c]![i] = cell(solved, c);
   }
   // The rows are orthogonal to the groups, so deviations from the group means give the same effects with more digits.
-  const deviations = z.map((value, i) => value - groupMeans[group[i]!]!);
-  const blockEffects = Float64Array.from(blockRows, (row) => row.reduce((sum, h, i) => sum + h * deviations[i]!, 0));
-  const blockShares = Array.from({ length: groups }, (_, g) => Float64Array.from(shares, (share) => share[g]!));
+  const deviations = z.map((value, i) => value - cell(groupMeans, group[i]!));
+  const blockEffects = Float64Array.from(blockRows, (row) =>
+    row.reduce((sum, h, i) => sum + h * cell(deviations, i), 0),
+  );
+  const blockShares = Array.from({ length: groups }, (_, g) => Float64Array.from(shares, (share) => cell(share, g)));
   return { groupMeans, blockShares, blockRows, blockEffects };
 }
 
 /** Linear predictor of every observation. */
 export function predict(data: AdditiveData, layout: Layout, s: Solution): Float64Array {
   return Float64Array.from(data.group, (g, i) => {
-    let eta = s.groupMeans[g]!;
+    let eta = cell(s.groupMeans, g);
     const shares = s.blockShares[g]!;
-    for (let c = 0; c < layout.columns; c++) eta -= shares[c]! * s.blockEffects[c]!;
+    for (let c = 0; c < layout.columns; c++) eta -= cell(shares, c) * cell(s.blockEffects, c);
     const column = data.block === null ? -1 : (layout.columnOf[data.block[i]!] ?? -1);
-    return column >= 0 ? eta + s.blockEffects[column]! : eta;
+    return column >= 0 ? eta + cell(s.blockEffects, column) : eta;
   });
 }

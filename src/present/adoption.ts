@@ -4,6 +4,7 @@ import { harmless } from './problems.ts';
 import { quantityDimension } from '../records/adopt/meanings.ts';
 import { parseQuantity } from '../sheet/cells/quantity.ts';
 import { unitOf } from '../sheet/cells/units.ts';
+import { nth } from '../numerics/element.ts';
 
 /** What was made of a column, in words. */
 function columnLine({ title, header, trait, why }: ColumnProposal, width: number): string {
@@ -68,7 +69,7 @@ function samples({ tables }: Proposal): readonly string[] {
   const head = [...tables.values()][0]?.[0] ?? [];
   const rows = [...tables.values()].flatMap((table) => table.slice(1)).slice(0, 3);
   return rows.map((row) => {
-    const cells = row.flatMap((text, i) => (text === '' ? [] : [sampleCell(head[i]!, text)]));
+    const cells = row.flatMap((text, i) => (text === '' ? [] : [sampleCell(nth(head, i), text)]));
     return `  ${cells.join(', ')}`;
   });
 }

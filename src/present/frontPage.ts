@@ -4,6 +4,7 @@ import type { SeasonComparisons } from '../analyse/compareSeason.ts';
 import type { SeasonSeen } from '../analyse/seen.ts';
 import { nameOf, of100 } from './nextSeason/source.ts';
 import type { AdviceSource } from './nextSeason/source.ts';
+import { nth } from '../numerics/element.ts';
 
 /** What the front page and the handout tell of the last season. */
 export interface FrontPage {
@@ -48,7 +49,7 @@ function newKeeps(source: AdviceSource, seen: SeasonSeen): readonly string[] {
 
 /** What stood out in the last season: newcomers that are kept, yields beyond the check's, packets that were wrong. */
 export function frontPage(source: AdviceSource, compared: SeasonComparisons): FrontPage {
-  const seen = source.seasons.at(-1)!;
+  const seen = nth(source.seasons, -1);
   return {
     surprised: [...newKeeps(source, seen), ...yieldSurprises(source, compared), ...ripeningSurprises(source, seen)],
   };

@@ -4,6 +4,7 @@ import type { Trial, Variety } from '../terms/trial.ts';
 import type { Writing } from './numbers.ts';
 import { svgText } from './svgText.ts';
 import type { PictureWords } from './tables.ts';
+import { nth } from '../numerics/element.ts';
 
 const PER_CM = 14;
 const GAP = 22;
@@ -95,11 +96,11 @@ function lines(fruits: readonly Fruit[], room: number): readonly (readonly Fruit
   let used = 0;
   for (const fruit of fruits) {
     const needed = cellWidth(fruit);
-    if (used + needed > room && rows.at(-1)!.length > 0) {
+    if (used + needed > room && nth(rows, -1).length > 0) {
       rows.push([]);
       used = 0;
     }
-    rows.at(-1)!.push(fruit);
+    nth(rows, -1).push(fruit);
     used += needed;
   }
   return rows;
@@ -140,7 +141,7 @@ export function fruitFigure(seen: SeasonSeen, trial: Trial, classId: string, wri
   const isInches = trial.settings.units === 'us';
   const id = `fruit-${classId}`;
   const ruled = isInches ? 'in' : 'cm';
-  const longest = fruits[0]!;
+  const longest = nth(fruits, 0);
   const title = say.title(longest.variety.name, writing.quantity(longest.length, 'cm'));
   return {
     id,

@@ -4,15 +4,23 @@ import type { Planting, Trial } from '../terms/trial.ts';
 import type { Writing } from './numbers.ts';
 import { svgText } from './svgText.ts';
 import type { PictureWords } from './tables.ts';
+import { first, keyed } from '../numerics/element.ts';
 
 const CELL = 36;
 const HEAD = 20;
 const GAP = 18;
 
+interface Placed extends Planting {
+  readonly row: number;
+  readonly column: number;
+}
+
 interface Bed {
   readonly name: string;
-  readonly plantings: readonly Planting[];
+  readonly plantings: readonly Placed[];
 }
+
+const isPlaced = (own: Planting): own is Placed => own.row !== null && own.column !== null;
 
 /** Beds whose plantings all have a row and a column. */
 function bedsOf({ season }: SeasonSeen): readonly Bed[] {
@@ -22,8 +30,8 @@ function bedsOf({ season }: SeasonSeen): readonly Bed[] {
     beds.set(name, [...(beds.get(name) ?? []), planting]);
   }
   return [...beds]
-    .map(([name, plantings]) => ({ name, plantings }))
-    .filter(({ plantings }) => plantings.every(({ row, column }) => row !== null && column !== null));
+    .map(([name, plantings]) => ({ name, plantings: plantings.filter(isPlaced), all: plantings.length }))
+    .filter(({ plantings, all }) => plantings.length === all);
 }
 
 /** A short mark for each name, no two the same: its initials, else its first letters, else with a number. */
@@ -43,7 +51,7 @@ function marksOf(names: readonly string[]): ReadonlyMap<string, string> {
       letters.slice(0, 3).join(''),
       ...Array.from({ length: names.length }, (_, i) => `${letters.slice(0, 2).join('')}${i + 2}`),
     ].map((mark) => mark.toUpperCase());
-    const mark = choices.find((one) => !taken.has(one))!;
+    const mark = first(choices, (one) => !taken.has(one));
     taken.add(mark);
     marks.set(name, mark);
   }
@@ -59,11 +67,11 @@ interface Marking {
 }
 
 function drawBed({ name, plantings }: Bed, x: number, y: number, { nameOf, marks, colourOf, cell }: Marking): string {
-  const top = Math.min(...plantings.map(({ row }) => row!));
-  const left = Math.min(...plantings.map(({ column }) => column!));
+  const top = Math.min(...plantings.map(({ row }) => row));
+  const left = Math.min(...plantings.map(({ column }) => column));
   const [kept, lost]: [string[], string[]] = [[], []];
   const cells = plantings.map((own) => {
-    const [cx, cy] = [x + (own.column! - left) * cell, y + HEAD + (own.row! - top) * cell];
+    const [cx, cy] = [x + (own.column - left) * cell, y + HEAD + (own.row - top) * cell];
     const isLost = own.removed !== null && own.cause !== 'season-end' && own.cause !== 'frost';
     const colour = colourOf(own.variety);
     const outline = `M${cx + 1.5} ${cy + 1.5}h${cell - 3}v${cell - 3}h${3 - cell}z`;
@@ -72,7 +80,7 @@ function drawBed({ name, plantings }: Bed, x: number, y: number, { nameOf, marks
       colour === null
         ? ''
         : `<circle cx="${cx + cell / 2}" cy="${cy + 8}" r="3.5" fill="${colour}" stroke="var(--ink)"/>`;
-    return `${dot}<text x="${cx + cell / 2}" y="${cy + cell / 2 + 10}" font-size="12" text-anchor="middle"${isLost ? ' text-decoration="line-through"' : ''}>${svgText(marks.get(nameOf(own.variety))!)}</text>`;
+    return `${dot}<text x="${cx + cell / 2}" y="${cy + cell / 2 + 10}" font-size="12" text-anchor="middle"${isLost ? ' text-decoration="line-through"' : ''}>${svgText(keyed(marks, nameOf(own.variety)))}</text>`;
   });
   return `<text x="${x}" y="${y + 14}" font-size="13">${svgText(name)}</text><path d="${kept.join('')}" fill="none" stroke="var(--rule)"/>${lost.length > 0 ? `<path d="${lost.join('')}" fill="none" stroke="var(--rule)" stroke-dasharray="3 3"/>` : ''}${cells.join('')}`;
 }
@@ -82,10 +90,10 @@ function draw(beds: readonly Bed[], room: number, marking: Marking, title: strin
   let [x, y, rowHeight, widest] = [0, 0, 0, 0];
   const parts: string[] = [];
   for (const bed of beds) {
-    const span = (of: (own: Planting) => number): number =>
+    const span = (of: (own: Placed) => number): number =>
       Math.max(...bed.plantings.map(of)) - Math.min(...bed.plantings.map(of)) + 1;
-    const width = span(({ column }) => column!) * cell;
-    const height = span(({ row }) => row!) * cell + HEAD;
+    const width = span(({ column }) => column) * cell;
+    const height = span(({ row }) => row) * cell + HEAD;
     if (x > 0 && x + width > room) [x, y, rowHeight] = [0, y + rowHeight + GAP, 0];
     parts.push(drawBed(bed, x, y, marking));
     x += width + GAP;
@@ -111,7 +119,7 @@ export function gardenMap(seen: SeasonSeen, trial: Trial, writing: Writing): Pic
   return {
     id: 'garden-map',
     title,
-    measure: `${say.measure} ${grown.map((name) => `${marks.get(name)!} ${name}`).join(', ')}.`,
+    measure: `${say.measure} ${grown.map((name) => `${keyed(marks, name)} ${name}`).join(', ')}.`,
     wide: draw(beds, 900, { ...marking, cell: CELL }, title),
     narrow: draw(beds, 290, { ...marking, cell: 27 }, title),
     head: [say.bed, say.row, say.column, tables.variety, say.planting],

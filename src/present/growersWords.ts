@@ -10,6 +10,7 @@ import type { AdviceSource } from './nextSeason/source.ts';
 import type { PictureWords } from './tables.ts';
 import { svgText } from './svgText.ts';
 import { traitFacts } from '../terms/traits.ts';
+import { nth } from '../numerics/element.ts';
 
 /** Stands for the way from a page to the site's root, which differs from page to page. */
 export const ROOT = '%KEEPROW-ROOT%';
@@ -94,7 +95,7 @@ function photoHtml(photo: MadePhoto, words: string): string {
 export function growersWords(content: Content, { advice, pictures, photos }: Sources): ReadonlyMap<string, string> {
   const markdown = new MarkdownIt({ html: false });
   markdown.renderer.rules['image'] = (tokens, i) => {
-    const token = tokens[i]!;
+    const token = nth(tokens, i);
     const photo = photos.get(photoName(String(token.attrGet('src'))));
     return photo ? photoHtml(photo, token.content) : markdown.utils.escapeHtml(token.content);
   };

@@ -102,6 +102,35 @@ function numberWriter(language: string): Writing['number'] {
   };
 }
 
+interface Written {
+  readonly quantityIn: (value: number, unit: string, system: UnitSystem, decimals?: number) => string;
+  /** With the last place that its interval allows. */
+  readonly alikeIn: (value: number, limits: Limits, unit: string, system: UnitSystem, more?: number) => string;
+  /** An end of an interval, without its unit. */
+  readonly endIn: (value: number | null, limits: Limits, unit: string, system: UnitSystem) => string;
+}
+
+/** Quantities in one system of units. */
+function writtenIn(words: Words, number: Writing['number']): Written {
+  const rounded = (value: number, place: number): string =>
+    place > 0 ? number(Math.round(value / 10 ** place) * 10 ** place) : number(value, -place);
+  return {
+    quantityIn(value, unit, system, decimals) {
+      const out = shownIn(value, unit, system);
+      const written = number(out.value, decimals ?? out.decimals);
+      return `${written}${unitWord(written, out.unit, words)}`;
+    },
+    alikeIn(value, limits, unit, system, more = 0) {
+      const written = rounded(shownIn(value, unit, system).value, lastPlace(limits, unit, system) - more);
+      return `${written}${unitWord(written, shownIn(0, unit, system).unit, words)}`;
+    },
+    endIn: (value, limits, unit, system) =>
+      value === null
+        ? words.figure.notReached
+        : rounded(shownIn(value, unit, system).value, lastPlace(limits, unit, system)),
+  };
+}
+
 /** Makes the writing of a trial. */
 export function writingOf(settings: Pick<Settings, 'language' | 'units'>): Writing {
   const words = wordsFor(settings.language);
@@ -113,33 +142,21 @@ export function writingOf(settings: Pick<Settings, 'language' | 'units'>): Writi
     timeZone: 'UTC',
   });
   const systems: readonly [UnitSystem, UnitSystem] = settings.units === 'us' ? ['us', 'metric'] : ['metric', 'us'];
-  const quantityIn = (value: number, unit: string, system: UnitSystem, decimals?: number): string => {
-    const out = shownIn(value, unit, system);
-    const written = number(out.value, decimals ?? out.decimals);
-    return `${written}${unitWord(written, out.unit, words)}`;
-  };
-  const rounded = (value: number, place: number): string =>
-    place > 0 ? number(Math.round(value / 10 ** place) * 10 ** place) : number(value, -place);
-  const alikeIn = (value: number, limits: Limits, unit: string, system: UnitSystem, more = 0): string => {
-    const written = rounded(shownIn(value, unit, system).value, lastPlace(limits, unit, system) - more);
-    return `${written}${unitWord(written, shownIn(0, unit, system).unit, words)}`;
-  };
-  const intervalIn = (estimate: number, limits: Limits, unit: string, system: UnitSystem): string => {
-    const place = lastPlace(limits, unit, system);
-    const end = (value: number | null): string =>
-      value === null ? words.figure.notReached : rounded(shownIn(value, unit, system).value, place);
-    return words.figure.interval(alikeIn(estimate, limits, unit, system), end(limits.low), end(limits.high));
-  };
+  const { quantityIn, alikeIn, endIn } = writtenIn(words, number);
+  const intervalIn = (estimate: number, limits: Limits, unit: string, system: UnitSystem): string =>
+    words.figure.interval(
+      alikeIn(estimate, limits, unit, system),
+      endIn(limits.low, limits, unit, system),
+      endIn(limits.high, limits, unit, system),
+    );
   const both = (write: (system: UnitSystem) => string): string => inBothUnits(write(systems[0]), write(systems[1]));
   const partedIn = ({ estimate, low, high }: Limits, unit: string): readonly [string, string] => {
     const limits = { estimate, low, high };
     if (estimate === null) return [words.figure.notKnown, ''];
     if (low === null || high === null) return [both((system) => quantityIn(estimate, unit, system)), ''];
-    const end = (value: number, system: UnitSystem): string =>
-      rounded(shownIn(value, unit, system).value, lastPlace(limits, unit, system));
     return [
       both((system) => alikeIn(estimate, limits, unit, system)),
-      both((system) => words.figure.range(end(low, system), end(high, system))),
+      both((system) => words.figure.range(endIn(low, limits, unit, system), endIn(high, limits, unit, system))),
     ];
   };
   return {

@@ -2,12 +2,13 @@ import { foldName } from '../terms/names.ts';
 import type { Problem } from '../terms/problem.ts';
 import type { ProblemCode } from '../terms/problemCodes.ts';
 import type { Trial } from '../terms/trial.ts';
+import { nth } from '../numerics/element.ts';
 
 function initialsOf(name: string): string {
   return name
     .split(/[\s.\p{Pd}]+/u)
     .filter((word) => word !== '')
-    .map((word) => `${[...word][0]!.toUpperCase()}.`)
+    .map((word) => `${nth([...word], 0).toUpperCase()}.`)
     .join(' ');
 }
 

@@ -1,3 +1,5 @@
+import { nth } from '../numerics/element.ts';
+
 /** A run of whole records of a table, small enough to be parsed at once. */
 export interface Block {
   readonly text: string;
@@ -21,7 +23,7 @@ function recordEnd(text: string, from: number, delimiter: string): { readonly en
   let cellStart = true;
   const stop = Math.min(text.length, from + LONGEST_RECORD + 1);
   for (let i = from; i < stop; i++) {
-    const char = text[i]!;
+    const char = nth(text, i);
     if (quoted) {
       if (char === '"') {
         if (text[i + 1] === '"') i++;

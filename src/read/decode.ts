@@ -1,3 +1,5 @@
+import { nth } from '../numerics/element.ts';
+
 /** A filled row of a workbook's sheet. */
 export interface SheetRow {
   readonly line: number;
@@ -58,7 +60,7 @@ function decodeWindows(bytes: Uint8Array): string {
   // oxlint-disable-next-line no-control-regex -- these control characters are what the letters came out as
   return new TextDecoder('latin1')
     .decode(bytes)
-    .replace(/[\u0080-\u009f]/g, (wrong) => WINDOWS[wrong.charCodeAt(0) - 0x80]!);
+    .replace(/[\u0080-\u009f]/g, (wrong) => nth(WINDOWS, wrong.charCodeAt(0) - 0x80));
 }
 
 /** Bytes that stand for nothing in Windows-1252. */
@@ -67,7 +69,7 @@ const UNUSED = new Set([0x81, 0x8d, 0x8f, 0x90, 0x9d]);
 /** True if the bytes can be Windows-1252 and hold nothing that is UTF-8 beyond ASCII. */
 function isWindows(bytes: Uint8Array): boolean {
   for (let i = 0; i < bytes.length; i++) {
-    const byte = bytes[i]!;
+    const byte = nth(bytes, i);
     if (UNUSED.has(byte) || (byte < 32 && byte !== 9 && byte !== 10 && byte !== 13)) return false;
     const next = bytes[i + 1] ?? 0;
     if (byte >= 0xc2 && byte <= 0xf4 && next >= 0x80 && next <= 0xbf) return false;

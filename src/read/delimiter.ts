@@ -1,3 +1,5 @@
+import { nth } from '../numerics/element.ts';
+
 /** The marks between cells that are found out. */
 export const DELIMITERS = [',', ';', '\t', '|'] as const;
 export type Delimiter = (typeof DELIMITERS)[number];
@@ -28,5 +30,5 @@ export function findDelimiter(text: string): Delimiter {
 /** The mark that a first line `sep=;` names, as spreadsheets write it, and that line's number; null without one. */
 export function namedDelimiter(text: string): { readonly delimiter: string; readonly line: number } | null {
   const named = /^"?sep=([,;|\t])"?[ \t]*(?:\r\n|\n|\r)/i.exec(text);
-  return named ? { delimiter: named[1]!, line: 1 } : null;
+  return named ? { delimiter: nth(named, 1), line: 1 } : null;
 }

@@ -2,6 +2,7 @@ import { CsvError, parse } from 'csv-parse/sync';
 import type { Place } from '../terms/place.ts';
 import { cutBlocks } from './blocks.ts';
 import type { Block, BlockFault } from './blocks.ts';
+import { nth } from '../numerics/element.ts';
 
 /** One record of a table: its cells as they stand in the file and the means to find each again. */
 export interface RawRow {
@@ -28,7 +29,7 @@ function parseStrictly(text: string, delimiter: string): string[][] | null {
 /** One record by itself; a quote inside an unquoted cell is a character like any other. */
 function parseAlone(text: string, delimiter: string): readonly string[] | null {
   const strict = parseStrictly(text, delimiter);
-  if (strict?.length === 1) return strict[0]!;
+  if (strict?.length === 1) return nth(strict, 0);
   const opens = text.startsWith('"') || text.includes(`${delimiter}"`);
   return opens ? null : text.replace(/[\r\n]+$/, '').split(delimiter);
 }
@@ -38,8 +39,8 @@ function* quotedRows(block: Block, delimiter: string): Generator<RawRow | Record
   const rows = parseStrictly(block.text, delimiter);
   const agrees = rows?.length === records.length;
   for (let i = 0; i < records.length; i++) {
-    const { start, line } = records[i]!;
-    const cells = agrees ? rows[i]! : parseAlone(block.text.slice(start, records[i + 1]?.start), delimiter);
+    const { start, line } = nth(records, i);
+    const cells = agrees ? nth(rows, i) : parseAlone(block.text.slice(start, records[i + 1]?.start), delimiter);
     yield cells ? { cells, line, block } : { kind: 'quote-stray', line };
   }
 }
@@ -67,7 +68,7 @@ export function* readRecords(text: string, delimiter: string): Generator<RawRow 
       relax_column_count: true,
       quote: null,
     });
-    for (let i = 0; i < rows.length; i++) yield { cells: rows[i]!, line: block.line + i, block };
+    for (let i = 0; i < rows.length; i++) yield { cells: nth(rows, i), line: block.line + i, block };
   }
 }
 

@@ -1,6 +1,7 @@
 import { isAlias, isMap, isScalar, isSeq, LineCounter, parseDocument } from 'yaml';
 import type { Document, Node as YamlNode } from 'yaml';
 import type { Place } from '../terms/place.ts';
+import { nth } from '../numerics/element.ts';
 
 /** A settings file as a tree with places; nothing is judged. */
 export type SettingsNode =
@@ -42,7 +43,7 @@ export function readSettingsTree(file: string, text: string): SettingsNode | Set
     return { kind: 'fault', place: at(0), detail: `the file is over ${LONGEST / 1000},000 characters long` };
   const document: Document.Parsed = parseDocument(text, { lineCounter: lines, prettyErrors: false });
   const fault = document.errors[0];
-  if (fault) return { kind: 'fault', place: at(fault.pos[0]), detail: fault.message.split('\n')[0]! };
+  if (fault) return { kind: 'fault', place: at(fault.pos[0]), detail: nth(fault.message.split('\n'), 0) };
   let tooDeep: Place | null = null;
   const visit = (node: YamlNode | null, depth: number, place: Place): SettingsNode => {
     const here = node?.range ? at(node.range[0]) : place;

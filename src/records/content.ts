@@ -13,6 +13,7 @@ import type { SourceFile } from '../read/decode.ts';
 import { isFitId } from '../sheet/cells/ids.ts';
 import { reportWindows } from '../sheet/columns.ts';
 import type { VarietyRegistry } from './registry.ts';
+import { nth } from '../numerics/element.ts';
 
 /** The grower's words by the page they belong to: `index`, `seasons/2026`, `varieties/<id>`, `pages/<name>`. */
 export type Content = ReadonlyMap<string, string>;
@@ -39,7 +40,7 @@ const isOwnPage = (page: string): boolean => page.startsWith('pages/') && isFitI
 
 function placeOf(file: string, text: string, index: number): Place {
   const before = text.slice(0, index).split('\n');
-  return { file, line: before.length, column: before.at(-1)!.length + 1 };
+  return { file, line: before.length, column: nth(before, -1).length + 1 };
 }
 
 /** What of a live reference is not known, with the names there are; null where all of it is. */

@@ -2,6 +2,7 @@ import { plantingId } from '../terms/ids.ts';
 import type { Day } from '../terms/day.ts';
 import type { Picked, Picking, PlantingRecord } from '../terms/picked.ts';
 import type { Planting, PlantingEvent } from '../terms/trial.ts';
+import { given, nth } from '../numerics/element.ts';
 
 /** Numbers kept of one row: day, twice its line and 1 for green fruit, fruits, grams, culls by number and weight. */
 const WIDTH = 6;
@@ -101,7 +102,7 @@ export function addPicked(record: RecordDraft, row: PickedRow): boolean {
   }
   const { rows } = record;
   let isTwice = false;
-  if (used > 0 && day < rows[used - WIDTH]!) record.inOrder = false;
+  if (used > 0 && day < nth(rows, used - WIDTH)) record.inOrder = false;
   const end = row.day === null ? used : Math.max(0, used - LOOK_BACK * WIDTH);
   for (let at = used - WIDTH; at >= end && !isTwice; at -= WIDTH) {
     if (record.inOrder && rows[at] !== day) break;
@@ -109,7 +110,7 @@ export function addPicked(record: RecordDraft, row: PickedRow): boolean {
       rows[at] === day &&
       rows[at + 3] === grams &&
       rows[at + 2] === fruits &&
-      rows[at + 1]! % 2 === stage &&
+      nth(rows, at + 1) % 2 === stage &&
       rows[at + 4] === cullFruits &&
       rows[at + 5] === cullGrams;
   }
@@ -129,11 +130,11 @@ export type TakeRow = (fruits: number, grams: number, line: number, day: number 
 /** Goes through the rows of a record in the order of the table, without a copy of them: there may be very many. */
 export function eachPicked({ rows, used }: RecordDraft, take: TakeRow): void {
   for (let at = 0; at < used; at += WIDTH) {
-    const day = rows[at]!;
-    const green = rows[at + 1]! % 2;
-    const fruits = rows[at + 2]!;
-    const grams = rows[at + 3]!;
-    const line = (rows[at + 1]! - green) / 2;
+    const day = nth(rows, at);
+    const green = nth(rows, at + 1) % 2;
+    const fruits = nth(rows, at + 2);
+    const grams = nth(rows, at + 3);
+    const line = (nth(rows, at + 1) - green) / 2;
     take(fruits > 0 ? fruits : 0, grams > 0 ? grams : 0, line, day === NO_DAY ? null : day, green === 1);
   }
 }
@@ -143,7 +144,7 @@ export function onlyDay({ rows, used }: RecordDraft): { readonly day: number; re
   let day = NO_DAY;
   let dated = 0;
   for (let at = 0; at < used; at += WIDTH) {
-    const own = rows[at]!;
+    const own = nth(rows, at);
     if (own === NO_DAY) continue;
     if (day !== NO_DAY && own !== day) return null;
     day = own;
@@ -169,8 +170,8 @@ function pickingsOf(records: readonly RecordDraft[]): readonly Picking[] {
   const byDay = new Map<number, Picking>();
   for (const { rows, used } of records) {
     for (let at = 0; at < used; at += WIDTH) {
-      const [day, stage, fruits] = [rows[at]!, rows[at + 1]!, rows[at + 2]!];
-      const [grams, cullFruits, cullGrams] = [rows[at + 3]!, rows[at + 4]!, rows[at + 5]!];
+      const [day, stage, fruits] = [nth(rows, at), nth(rows, at + 1), nth(rows, at + 2)];
+      const [grams, cullFruits, cullGrams] = [nth(rows, at + 3), nth(rows, at + 4), nth(rows, at + 5)];
       const usable = usableOf(fruits, grams);
       const known = byDay.get(day);
       const [ripe, green] = [known?.ripe ?? NOTHING, known?.green ?? NOTHING];
@@ -204,7 +205,7 @@ export function finishPlanting({ fields: { totals, ...fields }, record }: Planti
 }
 
 function shared<V>(values: readonly V[]): V | null {
-  return values.every((value) => value === values[0]) ? values[0]! : null;
+  return values.every((value) => value === values[0]) ? nth(values, 0) : null;
 }
 
 /**
@@ -217,13 +218,13 @@ function shared<V>(values: readonly V[]): V | null {
 export function joinPlantings(drafts: readonly PlantingDraft[], records: readonly RecordDraft[]): Planting {
   const kept = drafts.filter(({ fields }) => fields.cause !== 'accident');
   const members = (kept.length > 0 ? kept : drafts).map(({ fields }) => fields);
-  const { totals, ...first } = members[0]!;
+  const { totals, ...first } = nth(members, 0);
   const starts = (of: (fields: PlantingFields) => Day | null): Day | null => {
     const days = members.map(of).filter((day) => day !== null);
     return days.length === members.length ? (Math.min(...days) as Day) : null;
   };
   const removed = members.every((fields) => fields.removed !== null)
-    ? members.reduce((last, fields) => (fields.removed! > last.removed! ? fields : last))
+    ? members.reduce((last, fields) => (given(fields.removed) > given(last.removed) ? fields : last))
     : null;
   const all = [...drafts.map(({ record }) => record), ...records];
   return {

@@ -24,6 +24,7 @@ import { checkRatings } from './tables/ratings.ts';
 import { checkTotals } from './tables/totals.ts';
 import { checkWeather } from './tables/weather.ts';
 import { seasonIndex } from './target.ts';
+import { nth } from '../numerics/element.ts';
 
 export const SEASON_TABLES = [
   'plantings.csv',
@@ -97,7 +98,7 @@ function unitsOf(
   for (const [i, draft] of drafts.entries()) {
     const { variety } = draft.fields;
     const records = joint.get(variety);
-    if (!records) units.push(plantings[i]!);
+    if (!records) units.push(nth(plantings, i));
     else if (!done.has(variety)) {
       done.add(variety);
       units.push(
@@ -141,6 +142,19 @@ function reportDoubts(
   reportPlaces(planted, context);
 }
 
+/** The days within which a season's records lie, and the first day on which anything was planted out. */
+function daysOf({ year, planted, totalled }: SeasonDrafts, { settings }: CheckContext) {
+  const own = settings.seasons.get(year);
+  const all = [...planted, ...totalled];
+  const sowings = [own?.sown, ...all.map(({ fields }) => fields.sown)].filter(isDay);
+  const plantedOut = [own?.transplanted, ...all.map(({ fields }) => fields.transplanted)].filter(isDay);
+  return {
+    span: seasonSpan(year, sowings.length > 0 ? sowings : plantedOut, settings),
+    from: plantedOut.length > 0 ? (Math.min(...plantedOut) as Day) : null,
+    isDated: sowings.length + plantedOut.length > 0,
+  };
+}
+
 /** Second pass over a season: its records, laid against the plantings. */
 export function checkSeason(
   drafts: SeasonDrafts,
@@ -152,10 +166,7 @@ export function checkSeason(
   const context = { ...trialContext, limited };
   const all = [...planted, ...totalled];
   const own = context.settings.seasons.get(year);
-  const sowings = [own?.sown, ...all.map(({ fields }) => fields.sown)].filter(isDay);
-  const plantedOut = [own?.transplanted, ...all.map(({ fields }) => fields.transplanted)].filter(isDay);
-  const span = seasonSpan(year, sowings.length > 0 ? sowings : plantedOut, context.settings);
-  const from = plantedOut.length > 0 ? (Math.min(...plantedOut) as Day) : null;
+  const { span, from, isDated } = daysOf(drafts, context);
   const index = seasonIndex(all, registry, elsewhere);
   const fileOf = (name: SeasonTable): string => tables.get(name)?.path ?? `data/${year}/${name}`;
   const run = <T>(name: SeasonTable, none: T, check: (source: SourceFile) => T): T => {
@@ -176,7 +187,7 @@ export function checkSeason(
   const season: Season = {
     key: seasonKey(year),
     year,
-    firstDay: sowings.length + plantedOut.length > 0 ? span.firstDay : null,
+    firstDay: isDated ? span.firstDay : null,
     lastDay: span.lastDay,
     lookEvery: own?.lookEvery ?? 7,
     layout: own?.layout ?? null,

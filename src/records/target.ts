@@ -8,6 +8,7 @@ import type { VarietyRegistry } from './registry.ts';
 import { varietyIn } from './registry.ts';
 import { placeIn, textIn } from '../sheet/row.ts';
 import type { Row } from '../sheet/row.ts';
+import { nth } from '../numerics/element.ts';
 
 /** The plantings of a season by id and by variety, and those of other seasons by id. */
 export interface SeasonIndex {
@@ -83,7 +84,7 @@ export function targetIn(row: Row, index: SeasonIndex, context: CheckContext): T
   if (id === null) {
     if (!variety) return null;
     const plantings = index.byVariety.get(variety.id);
-    if (plantings) return { variety, planting: plantings.length === 1 ? plantings[0]! : null, plantings };
+    if (plantings) return { variety, planting: plantings.length === 1 ? nth(plantings, 0) : null, plantings };
     context.log.add('variety-not-in-season', placeIn(row, 'variety'), name ?? '');
     return null;
   }

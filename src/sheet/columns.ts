@@ -9,6 +9,7 @@ import { reportAround, reportHeader, reportUntitled, unitsRow } from './header.t
 import type { KnownTable, QuantityPart, TableSpec } from './knownTable.ts';
 import { findDecimalCommas } from './decimalCommas.ts';
 import { newTrail } from './dateTrail.ts';
+import { first, nth } from '../numerics/element.ts';
 
 function quantityOf(
   column: string,
@@ -76,11 +77,11 @@ function understand(
     }
     const found = quantityOf(column, spec);
     if (found === 'unit') {
-      const dimension = spec.quantities.find(({ name }) => column.startsWith(`${name}_`))!.dimension;
-      log.add('unit-unknown', place, table.titles[i]!, { units: unitWords(dimension) });
+      const dimension = first(spec.quantities, ({ name }) => column.startsWith(`${name}_`)).dimension;
+      log.add('unit-unknown', place, nth(table.titles, i), { units: unitWords(dimension) });
       sound = false;
     } else if (found) quantity.set(found.name, [...(quantity.get(found.name) ?? []), { ...found.part, index: i }]);
-    else unknown.push({ index: i, title: table.titles[i]! });
+    else unknown.push({ index: i, title: nth(table.titles, i) });
   });
   reportHeader(table, spec, unknown, log);
   reportUntitled(table, log);

@@ -2,6 +2,7 @@ import type { RawRow } from '../read/records.ts';
 import type { Table } from '../read/table.ts';
 import type { CheckContext } from './context.ts';
 import type { KnownTable } from './knownTable.ts';
+import { nth } from '../numerics/element.ts';
 
 /** Columns of words: a comma or a point in them is none of a number. */
 const WORDS = new Set(
@@ -30,7 +31,7 @@ function look(cell: string, row: RawRow, at: Written): void {
     if (/^\s*\d{3,}\s*$/.test(cell)) at.hundreds++;
     return;
   }
-  const isThousand = number[3]!.length === 3 && /^[1-9]\d{0,2}$/.test(number[1]!);
+  const isThousand = nth(number, 3).length === 3 && /^[1-9]\d{0,2}$/.test(nth(number, 1));
   if (number[2] === '.') {
     at.points++;
     if (isThousand) at.pointThousands++;
@@ -95,7 +96,7 @@ export function findDecimalCommas(
   }
   for (const [i, at] of seen) {
     const { commas, commaThousands, points, pointThousands, hundreds, commaRow, pointRow } = at;
-    const ask = (row: RawRow): void => log.add('number-ambiguous', table.placeOf(row, i), row.cells[i]!.trim());
+    const ask = (row: RawRow): void => log.add('number-ambiguous', table.placeOf(row, i), nth(row.cells, i).trim());
     if (commaRow && points === 0 && commaThousands < commas) found.add(i);
     else if (commaRow && points === 0) ask(commaRow);
     else if (pointRow && counts.has(i) && pointThousands > 0) ask(pointRow);

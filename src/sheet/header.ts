@@ -4,6 +4,7 @@ import type { RawRow } from '../read/records.ts';
 import type { Table } from '../read/table.ts';
 import { unitOf } from './cells/units.ts';
 import type { KnownTable, QuantityPart, TableSpec } from './knownTable.ts';
+import { first, nth } from '../numerics/element.ts';
 
 /** What a row of units says of columns that have none. */
 export const NO_UNIT = /^\(?(?:no\.?|nr\.?|number|count|n|pcs|date|id|name|-)?\)?$/i;
@@ -43,7 +44,7 @@ export function unitsRow(
   if (!isUnits || named === 0) return null;
   for (const { index, unit, dimension } of parts) {
     const own = unitOf(dimension, word(index));
-    const isSaid = unit !== null && !quantity.has(table.columns[index]!);
+    const isSaid = unit !== null && !quantity.has(nth(table.columns, index));
     if (own && isSaid && own.factor !== unit.factor)
       log.add('units-differ', table.placeOf(first, index), (first.cells[index] ?? '').trim());
   }
@@ -54,9 +55,16 @@ export function unitsRow(
 export function reportAround({ above, file, header }: Table, unitsLine: number | null, log: ProblemLog): void {
   if (above.length > 0) {
     const places = above.map(({ line }) => ({ file, line, column: 1 }));
-    log.add('rows-before-header', places, above[0]!.cells.find((cell) => cell.trim() !== '')!.trim(), {
-      line: String(header.line),
-    });
+    log.add(
+      'rows-before-header',
+      places,
+      nth(above, 0)
+        .cells.find((cell) => cell.trim() !== '')!
+        .trim(),
+      {
+        line: String(header.line),
+      },
+    );
   }
   if (unitsLine !== null) log.add('units-row', { file, line: unitsLine, column: 1 });
 }
@@ -74,8 +82,8 @@ export function reportHeader(table: Table, spec: TableSpec, unknown: KnownTable[
     else log.add('column-near', table.placeOf(table.header, index), title, { near });
   }
   if (strange.length > 0) {
-    const first = unknown.find(({ title }) => title === strange[0])!;
-    log.add('column-unknown', table.placeOf(table.header, first.index), strange.join(', '));
+    const strangest = first(unknown, ({ title }) => title === strange[0]);
+    log.add('column-unknown', table.placeOf(table.header, strangest.index), strange.join(', '));
   }
 }
 
@@ -87,7 +95,7 @@ export function reportUntitled(table: Table, log: ProblemLog): void {
     if ('kind' in row) return;
     const filled = untitled.find((i) => (row.cells[i] ?? '').trim() !== '');
     if (filled === undefined) continue;
-    log.add('header-empty', table.placeOf(row, filled), row.cells[filled]!.trim());
+    log.add('header-empty', table.placeOf(row, filled), nth(row.cells, filled).trim());
     return;
   }
 }

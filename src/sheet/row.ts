@@ -12,6 +12,7 @@ import { unitWords } from './cells/units.ts';
 import type { CheckContext } from './context.ts';
 import type { KnownTable } from './knownTable.ts';
 import { follow } from './dateTrail.ts';
+import { keyed } from '../numerics/element.ts';
 
 /** One row of a table whose header is understood. */
 export interface Row {
@@ -103,7 +104,7 @@ export function dayIn(row: Row, column: string, { dates, log }: CheckContext): D
 function numberAt(row: Row, column: string): number | null {
   const text = textIn(row, column);
   if (text === null) return null;
-  const value = parseNumber(text, row.from.decimalCommas.has(row.from.index.get(column)!));
+  const value = parseNumber(text, row.from.decimalCommas.has(keyed(row.from.index, column)));
   if (value === null) {
     row.from.log.add(whyUnreadable(text) ?? 'number-unreadable', placeIn(row, column), text, { column });
   }
@@ -162,11 +163,11 @@ export function limitedCountIn<T>(row: Row, column: string, take: TakeLimit<T>):
   if (cell === undefined || !mayBeBound(cell)) return countIn(row, column);
   const text = textIn(row, column);
   const bound = text === null ? null : parseBound(text);
-  if (bound === null) return countIn(row, column);
-  if (bound.kind === 'trace') return take(bound, column, text!, placeIn(row, column));
-  const value = parseNumber(bound.limit, row.from.decimalCommas.has(row.from.index.get(column)!));
-  if (value !== null && value >= 0) return take({ kind: bound.kind, value }, column, text!, placeIn(row, column));
-  row.from.log.add('number-unreadable', placeIn(row, column), text!, { column });
+  if (text === null || bound === null) return countIn(row, column);
+  if (bound.kind === 'trace') return take(bound, column, text, placeIn(row, column));
+  const value = parseNumber(bound.limit, row.from.decimalCommas.has(keyed(row.from.index, column)));
+  if (value !== null && value >= 0) return take({ kind: bound.kind, value }, column, text, placeIn(row, column));
+  row.from.log.add('number-unreadable', placeIn(row, column), text, { column });
   return null;
 }
 
@@ -178,18 +179,18 @@ export function limitedQuantityIn<T>(row: Row, name: string, take: TakeLimit<T>)
     const cell = row.raw.cells[index] ?? '';
     const text = mayBeBound(cell) ? clean(cell) : null;
     const bound = text === null ? null : parseBound(text);
-    if (bound === null) continue;
+    if (text === null || bound === null) continue;
     const place = table.placeOf(row.raw, index);
     const filled = parts.filter((part) => clean(row.raw.cells[part.index] ?? '') !== null);
     if (filled.length > 1) {
-      log.add('quantity-twice', place, text!, { quantity: name });
+      log.add('quantity-twice', place, text, { quantity: name });
       return null;
     }
-    if (bound.kind === 'trace') return take(bound, name, text!, place);
+    if (bound.kind === 'trace') return take(bound, name, text, place);
     const result = parseQuantity(bound.limit, dimension, unit, decimalCommas.has(index));
     if (result.kind === 'value' && result.value >= 0)
-      return take({ kind: bound.kind, value: result.value }, name, text!, place);
-    log.add('quantity-unreadable', place, text!, { quantity: name, units: unitWords(dimension) });
+      return take({ kind: bound.kind, value: result.value }, name, text, place);
+    log.add('quantity-unreadable', place, text, { quantity: name, units: unitWords(dimension) });
     return null;
   }
   return quantityIn(row, name);

@@ -5,6 +5,7 @@ import type { KnownTable } from './knownTable.ts';
 import type { Row } from './row.ts';
 import { reportLoneDates } from './dateTrail.ts';
 import { reportOddLetters } from './oddLetters.ts';
+import { nth } from '../numerics/element.ts';
 
 const TOTAL =
   /^(?:(?:grand|sub)[ -]?)?totals?:?$|^sums?:?$|^(?:average|mean)s?:?$|^(?:gesamt|gesamtsumme|summe|mittel|mittelwert|durchschnitt):?$/i;
@@ -16,7 +17,7 @@ export function isTotalWord(cell: string): boolean {
 /** True for a row of sums: a word for it where the row should say what it is about, or when. */
 function isTotal(cells: readonly string[], { needed, index }: KnownTable, isName: (text: string) => boolean): boolean {
   if (!cells.some(isTotalWord)) return false;
-  const says = (i: number): boolean => isTotalWord(cells[i] ?? '') && !isName(cells[i]!.trim());
+  const says = (i: number): boolean => isTotalWord(cells[i] ?? '') && !isName(nth(cells, i).trim());
   if (!cells.some((_, i) => says(i))) return false;
   const date = index.get('date');
   const lacks = (i: number): boolean => (cells[i] ?? '').trim() === '' || says(i);
@@ -26,7 +27,7 @@ function isTotal(cells: readonly string[], { needed, index }: KnownTable, isName
 /** True for a row that says what the header says. */
 export function repeatsHeader({ cells }: RawRow, { columns }: KnownTable['table']): boolean {
   const first = (cells[0] ?? '').trimStart();
-  const [letter, wanted] = [first.charCodeAt(0), columns[0]!.charCodeAt(0)];
+  const [letter, wanted] = [first.charCodeAt(0), nth(columns, 0).charCodeAt(0)];
   // Letters differ from their capitals by 32; nearly every row ends here.
   if (letter !== wanted && letter + 32 !== wanted && first !== '') return false;
   if (foldHeader(first) !== columns[0]) return false;
@@ -49,7 +50,7 @@ const BEGINS = Uint8Array.from({ length: 256 }, (_, code) => {
 function mayHold(cells: readonly string[]): number {
   let found = 0;
   for (let i = 0; i < cells.length; i++) {
-    const cell = cells[i]!;
+    const cell = nth(cells, i);
     if (cell.length > 0) found |= BEGINS[cell.charCodeAt(0)] ?? TOTALS + MARKS;
   }
   return found;
@@ -60,9 +61,9 @@ const NONE: readonly number[] = [];
 function marredIn(raw: RawRow, { table, log }: KnownTable): readonly number[] {
   let marred = NONE;
   for (let i = 0; i < raw.cells.length; i++) {
-    const mark = spreadsheetMark(raw.cells[i]!);
+    const mark = spreadsheetMark(nth(raw.cells, i));
     if (mark === null) continue;
-    log.add(mark, table.placeOf(raw, i), raw.cells[i]!.trim());
+    log.add(mark, table.placeOf(raw, i), nth(raw.cells, i).trim());
     marred = [...marred, i];
   }
   return marred;

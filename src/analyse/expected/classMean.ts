@@ -1,4 +1,5 @@
 import type { SeasonMeans, SpreadCell } from './posterior.ts';
+import { nth } from '../../numerics/element.ts';
 
 /**
  * Posterior mean of a class's mean in an average season, working scale: the mean of its recorded season means.
@@ -8,7 +9,7 @@ import type { SeasonMeans, SpreadCell } from './posterior.ts';
 export function classMeanOf(given: readonly SeasonMeans[], cells: readonly SpreadCell[]): number {
   let average = 0;
   given.forEach(({ means }, i) => {
-    average += (cells[i]!.weight * means.reduce((sum, m) => sum + m, 0)) / means.length;
+    average += (nth(cells, i).weight * means.reduce((sum, m) => sum + m, 0)) / means.length;
   });
   return average;
 }

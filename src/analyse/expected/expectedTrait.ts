@@ -3,6 +3,7 @@ import { solveLower } from '../../numerics/cholesky.ts';
 import { classMeanOf, spreadMeans } from './classMean.ts';
 import { seasonMeans, spreadPosterior, varietyGiven } from './posterior.ts';
 import type { ClassValues, SeasonMeans, SpreadCell, VarietyGiven } from './posterior.ts';
+import { nth } from '../../numerics/element.ts';
 
 /** What next season is expected to bring of a trait, for one variety, on the working scale. */
 export interface ExpectedVariety {
@@ -42,12 +43,12 @@ function levelOf(
   const q = new Float64Array(size);
   let mean = given.fixed;
   for (let s = 0; s < size; s++) {
-    q[s] = 1 / size - given.pull[s]!;
-    mean += q[s]! * means[s]!;
+    q[s] = 1 / size - nth(given.pull, s);
+    mean += nth(q, s) * nth(means, s);
   }
   solveLower(factor, size, q);
   let variance = given.variance;
-  for (let s = 0; s < size; s++) variance += q[s]! * q[s]!;
+  for (let s = 0; s < size; s++) variance += nth(q, s) * nth(q, s);
   return { mean, variance };
 }
 
@@ -57,19 +58,19 @@ function expectedClass(own: ClassValues, cells: readonly SpreadCell[], level: nu
     cells.reduce((sum, cell, i) => sum + cell.weight * of(cell, i), 0);
   const varieties = own.varieties.map(({ id, values }): ExpectedVariety => {
     const given = cells.map(({ between, withSeason }) => varietyGiven(values, own.seasons, between, withSeason));
-    const levels = given.map((one, i) => levelOf(one, means[i]!));
+    const levels = given.map((one, i) => levelOf(one, nth(means, i)));
     const parts = cells.map(({ weight, withSeason }, i) => ({
       weight,
-      mean: levels[i]!.mean,
-      sd: Math.sqrt(levels[i]!.variance + withSeason ** 2),
+      mean: nth(levels, i).mean,
+      sd: Math.sqrt(nth(levels, i).variance + withSeason ** 2),
     }));
     return {
       variety: id,
-      mean: average((_, i) => levels[i]!.mean),
+      mean: average((_, i) => nth(levels, i).mean),
       low: mixtureQuantile(parts, (1 - level) / 2),
       high: mixtureQuantile(parts, (1 + level) / 2),
-      ownShare: average((_, i) => given[i]!.ownShare),
-      variance: average((_, i) => given[i]!.variance),
+      ownShare: average((_, i) => nth(given, i).ownShare),
+      variance: average((_, i) => nth(given, i).variance),
     };
   });
   return { classId: own.classId, classMean: classMeanOf(means, cells), varieties };

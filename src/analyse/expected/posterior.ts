@@ -1,6 +1,7 @@
 import { choleskyFactor, solveLower, solveUpper } from '../../numerics/cholesky.ts';
 import type { Cholesky } from '../../numerics/cholesky.ts';
 import { gaussLegendre } from '../../numerics/gaussLegendre.ts';
+import { cell } from '../../numerics/element.ts';
 
 /** One variety's estimate of a trait in one season, on the working scale. */
 export interface SeasonValue {
@@ -87,27 +88,27 @@ export function seasonMeans(own: ClassValues, between: number, withSeason: numbe
     const [start, end] = [from[i]!, from[i + 1]!];
     let [total, weighted] = [0, 0];
     for (let a = start; a < end; a++) {
-      const d = 1 / (variance[a]! + w2);
+      const d = 1 / (cell(variance, a) + w2);
       weights[a - start] = d;
       total += d;
-      weighted += d * theta[a]!;
-      twice += d * theta[a]! * theta[a]! - Math.log(d);
+      weighted += d * cell(theta, a);
+      twice += d * cell(theta, a) * cell(theta, a) - Math.log(d);
     }
     const k = v2 / (1 + v2 * total);
     twice += Math.log(1 + v2 * total) - k * weighted * weighted;
     for (let a = start; a < end; a++) {
-      const d = weights[a - start]!;
+      const d = cell(weights, a - start);
       const row = season[a]! * size;
       precision[row + season[a]!]! += d;
-      right[season[a]!]! += d * (theta[a]! - k * weighted);
+      right[season[a]!]! += d * (cell(theta, a) - k * weighted);
       // The lower triangle is enough: values stand in order of seasons.
-      for (let b = start; b <= a; b++) precision[row + season[b]!]! -= k * d * weights[b - start]!;
+      for (let b = start; b <= a; b++) precision[row + season[b]!]! -= k * d * cell(weights, b - start);
     }
   }
   const factor = choleskyFactor(precision, size);
   if (!factor) return { means: right, factor: precision, logLikelihood: -Infinity };
   solveLower(factor, size, right);
-  for (let s = 0; s < size; s++) twice += 2 * Math.log(factor[s * size + s]!) - right[s]! * right[s]!;
+  for (let s = 0; s < size; s++) twice += 2 * Math.log(factor[s * size + s]!) - cell(right, s) * cell(right, s);
   const means = solveUpper(factor, size, right);
   for (let s = 0; s < size; s++) means[s]! += middle;
   return { means, factor, logLikelihood: -twice / 2 };

@@ -7,6 +7,7 @@ import { countedUnits, pooledCounts } from './borrowing.ts';
 import type { PooledCounts } from './borrowing.ts';
 import { ownVariance } from './spreads.ts';
 import type { SeasonSpread } from './spreads.ts';
+import { given, keyed, nth } from '../../numerics/element.ts';
 
 /** How a season's value came by its standard error, or that the value itself stands for something else. */
 export type ValueMark = 'own' | 'borrowed' | 'assumed' | 'nothing-picked' | 'later-than';
@@ -47,7 +48,9 @@ function onWorkingScale({
 }: Pick<PlantModel, 'classes'>): ReadonlyMap<string, { theta: number; variance: number }> {
   return new Map(
     classes.flatMap(({ varieties, estimates, covariance }) =>
-      varieties.map((variety, i) => [variety, { theta: estimates[i]!, variance: covariance[i]![i]! }] as const),
+      varieties.map(
+        (variety, i) => [variety, { theta: nth(estimates, i), variance: nth(nth(covariance, i), i) }] as const,
+      ),
     ),
   );
 }
@@ -78,7 +81,7 @@ function plantResults(
     const layout = model.layouts.get(classId);
     const own = working.get(variety);
     const standing = units.filter((unit) => unit.variety === variety);
-    const floor = isLog && floors.has(classId) ? Math.log(floors.get(classId)! / 2) : null;
+    const floor = isLog && floors.has(classId) ? Math.log(keyed(floors, classId) / 2) : null;
     const theta = own ? own.theta : isLog ? (estimate > 0 ? Math.log(estimate) : null) : estimate;
     const counted = theta === null ? Math.exp(floor ?? 0) : estimate;
     const basis = isLog
@@ -133,9 +136,10 @@ function ratingResults(seen: SeasonSeen, key: string, classOf: ClassOf): SeasonP
   const at = new Map(model.means?.varieties.map((variety, i) => [variety, i]));
   const results = [...model.estimates].flatMap(([variety, { estimate, n }]): readonly SeasonResult[] => {
     const i = at.get(variety);
-    const theta = i === undefined ? estimate : model.means!.estimates[i]!;
+    const theta = i === undefined ? estimate : nth(given(model.means).estimates, i);
     if (theta === null) return [];
-    const variance = i === undefined ? null : ownVariance(model.means!.covariance[i]![i]!, model.residualDf);
+    const variance =
+      i === undefined ? null : ownVariance(nth(nth(given(model.means).covariance, i), i), model.residualDf);
     return [
       {
         year: seen.season.year,

@@ -5,14 +5,12 @@ import type { StripChart } from './kinds.ts';
 
 const STRIP = 34;
 
-/** A curve of shares for each variety on a line of its own. */
-export function strips(chart: StripChart, width: number): Drawing {
-  const count = chart.strips.length;
+function marksOf(count: number, width: number, axisTitle: string): readonly object[] {
   const x = {
     field: 'x',
     type: 'quantitative',
     scale: { zero: false, nice: true },
-    axis: { title: chart.axis, tickCount: 6 },
+    axis: { title: axisTitle, tickCount: 6 },
   };
   const y = (field: string) => ({
     field,
@@ -21,7 +19,12 @@ export function strips(chart: StripChart, width: number): Drawing {
     axis: null,
   });
   const text = { type: 'text', baseline: 'bottom', fontSize: 13, color: INK, limit: 0, aria: false };
-  const layer: object[] = [
+  const notes = {
+    data: { name: 'labels' },
+    mark: { ...text, align: 'left', fontSize: 12 },
+    encoding: { x: { value: width + 12 }, y: y('y'), text: { field: 'note' } },
+  };
+  return [
     {
       data: { name: 'labels' },
       mark: { type: 'rule', color: 'var(--rule)', strokeWidth: 0.5, aria: false },
@@ -42,14 +45,13 @@ export function strips(chart: StripChart, width: number): Drawing {
       mark: { ...text, align: 'right' },
       encoding: { x: { value: -8 }, y: y('y'), text: { field: 'name' } },
     },
+    ...(width > ROOM_FOR_VALUES ? [notes] : []),
   ];
-  if (width > ROOM_FOR_VALUES) {
-    layer.push({
-      data: { name: 'labels' },
-      mark: { ...text, align: 'left', fontSize: 12 },
-      encoding: { x: { value: width + 12 }, y: y('y'), text: { field: 'note' } },
-    });
-  }
+}
+
+/** A curve of shares for each variety on a line of its own. */
+export function strips(chart: StripChart, width: number): Drawing {
+  const count = chart.strips.length;
   const last = Math.max(...chart.strips.flatMap(({ steps: own }) => own.map((step) => step.x)));
   const rows = chart.strips.flatMap(({ name, group, steps: own }, i) => {
     const base = count - 1 - i;
@@ -57,6 +59,6 @@ export function strips(chart: StripChart, width: number): Drawing {
     return ends.map((step) => ({ name, group, base, x: step.x, y: base + 0.85 * step.share }));
   });
   const labels = chart.strips.map(({ name, note }, i) => ({ name, note, y: count - 1 - i }));
-  const spec = { width, height: count * STRIP, config: CONFIG, datasets: {}, layer };
+  const spec = { width, height: count * STRIP, config: CONFIG, datasets: {}, layer: marksOf(count, width, chart.axis) };
   return { spec: spec as unknown as TopLevelSpec, data: { rows, labels } };
 }

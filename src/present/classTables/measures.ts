@@ -3,6 +3,7 @@ import { judgeClaim } from '../../analyse/claims.ts';
 import { fText, lettersNote, lettersOf, variety, withN } from './source.ts';
 import type { Source } from './source.ts';
 import type { TableWords } from '../tables.ts';
+import { nth } from '../../numerics/element.ts';
 
 export function measureTable(source: Source): TableWords | null {
   const { own, writing, seen, trial, classId } = source;
@@ -35,7 +36,7 @@ export function measureTable(source: Source): TableWords | null {
       keys
         .map(({ key }) => `${writing.trait(key)}: ${fText(plantModel(seen, key)?.f.get(classId), writing)}`)
         .join('; ') + '.',
-      ...lettersNote(source, keys[0]!.key),
+      ...lettersNote(source, nth(keys, 0).key),
     ],
   };
 }

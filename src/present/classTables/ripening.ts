@@ -51,11 +51,12 @@ function heatText(degreeDays: number | null, { words, number }: Writing): string
 
 export function ripeningTable(source: Source): TableWords | null {
   const { own, writing, seen, trial, classId } = source;
-  const grown = own.filter(({ ripening }) => ripening !== null);
+  const grown = own.flatMap((v) => (v.ripening === null ? [] : [{ v, curve: v.ripening }]));
   if (grown.length === 0) return null;
   const model = ripeningModel(seen);
-  const hasClaims = grown.some((v) => v.variety.claimDays !== null) && trial.settings.firstRipeFrom === 'transplanted';
-  const hasDegreeDays = grown.some((v) => v.ripeningDegreeDays !== null);
+  const hasClaims =
+    grown.some(({ v }) => v.variety.claimDays !== null) && trial.settings.firstRipeFrom === 'transplanted';
+  const hasDegreeDays = grown.some(({ v }) => v.ripeningDegreeDays !== null);
   const { baseC, capC, method } = trial.settings.degreeDays;
   const { tables: say } = writing.words;
   const rank = (v: VarietySeen): number =>
@@ -72,17 +73,17 @@ export function ripeningTable(source: Source): TableWords | null {
       ...(hasClaims ? [say.claim] : []),
     ],
     rows: grown
-      .toSorted((a, b) => rank(a) - rank(b))
-      .map((v) => {
+      .toSorted((a, b) => rank(a.v) - rank(b.v))
+      .map(({ v, curve }) => {
         const estimate = model?.estimates.get(v.variety.id);
         const heat = v.ripeningDegreeDays?.median;
         return [
           variety(v),
-          ripeByEnd(v.ripening!, writing),
-          modelText(estimate, v.ripening!, writing),
+          ripeByEnd(curve, writing),
+          modelText(estimate, curve, writing),
           lettersOf(source, 'first_ripe', v.variety.id),
-          medianText(v.ripening!, writing),
-          ...(hasDegreeDays ? [heat && !isAllLost(v.ripening!) ? heatText(heat.estimate, writing) : ''] : []),
+          medianText(curve, writing),
+          ...(hasDegreeDays ? [heat && !isAllLost(curve) ? heatText(heat.estimate, writing) : ''] : []),
           ...(hasClaims ? [claim(v, model, writing)] : []),
         ];
       }),

@@ -23,13 +23,23 @@ function tastersOf(source: Source, key: string, model: RatingModel): number {
   return Math.max(tastersAmong(classScores(source, key)), ...said);
 }
 
+function tastersLine(source: Source, ratings: readonly (readonly [string, RatingModel])[]): string {
+  const { writing } = source;
+  const { tables: say } = writing.words;
+  const tasterWords = (n: number): string => (n === 1 ? say.onePerson : say.tasters(n));
+  const lines = ratings.map(
+    ([key, model]) =>
+      `${writing.trait(key)}: ${tasterWords(tastersOf(source, key, model))}${model.kendallW === null ? '' : `, ${say.kendall(writing.number(model.kendallW, 2))}`}`,
+  );
+  return `${lines.join('; ')}. ${say.theseTasters}`;
+}
+
 export function tastingTable(source: Source): TableWords | null {
   const { own, writing, seen } = source;
   const { tables: say, figure } = writing.words;
   const ratings = ratingModels(seen).filter(([, model]) => own.some((v) => model.estimates.has(v.variety.id)));
   const asked = answers(seen).filter(([, shares]) => own.some((v) => shares.has(v.variety.id)));
   if (ratings.length === 0 && asked.length === 0) return null;
-  const tasterWords = (n: number): string => (n === 1 ? say.onePerson : say.tasters(n));
   const lead = ratings[0]?.[1];
   const rank = (v: VarietySeen): number => lead?.estimates.get(v.variety.id)?.estimate ?? -Infinity;
   const hasHeatClaims = own.some((v) => v.variety.claimHeat !== null);
@@ -64,12 +74,7 @@ export function tastingTable(source: Source): TableWords | null {
         ...(hasHeatClaims ? [heatClaim(v, writing)] : []),
       ]),
     foot: [
-      ratings
-        .map(
-          ([key, model]) =>
-            `${writing.trait(key)}: ${tasterWords(tastersOf(source, key, model))}${model.kendallW === null ? '' : `, ${say.kendall(writing.number(model.kendallW, 2))}`}`,
-        )
-        .join('; ') + `. ${say.theseTasters}`,
+      tastersLine(source, ratings),
       ...(hasHeatClaims ? [say.heatNote] : []),
       ...(ratings[0] ? lettersNote(source, ratings[0][0]) : []),
     ],

@@ -8,6 +8,7 @@ import { fText, lettersNote, lettersOf, variety } from './source.ts';
 import type { Source } from './source.ts';
 import type { Writing } from '../numbers.ts';
 import type { TableWords } from '../tables.ts';
+import { given } from '../../numerics/element.ts';
 
 function cullsCell({ seen, writing }: Source, { variety: { id } }: VarietySeen): string {
   const culls = cullsOf(seen, id);
@@ -22,14 +23,43 @@ function timesText(times: number, { number }: Writing): string {
 /** A variety that would have to give so many times another's is no help to a reader. */
 const MOST_TIMES = 100;
 
+/** What the class's plantings could have told apart; nothing where that is no help. */
+function powerLine({ writing, own, seen, trial, classId }: Source, model: PlantModel): readonly string[] {
+  const { tables: say } = writing.words;
+  const units = seen.season.yieldUnits
+    .filter(
+      (unit) =>
+        own.some((v) => v.variety.id === unit.variety) &&
+        (model.estimates.get(unit.variety)?.estimate ?? 0) > 0 &&
+        unit.cause !== 'accident',
+    )
+    .flatMap((planting) => {
+      const grams = seen.yields.get(planting.id)?.grams ?? null;
+      return grams === null ? [] : [{ planting, classId, plants: planting.plants, y: grams / planting.plants }];
+    });
+  const compares = own.filter((v) => (model.estimates.get(v.variety.id)?.estimate ?? 0) > 0).length > 1;
+  const found = compares && detectableDifference(model, units, trial.settings.interval, trial.settings.spotCorrelation);
+  // Plants all alike: what their letters could tell apart is then less than is ever written.
+  // Beyond so many times nothing is told: letters then tell nothing apart.
+  const isTold = (difference: number): boolean =>
+    model.family === 'gaussian' ? difference > 0 : difference > 1.0005 && difference < MOST_TIMES;
+  if (!found || !isTold(found.difference)) return [];
+  const plantings = writing.number(found.plantings, found.plantings % 1 === 0 ? 0 : 1);
+  return [
+    model.family === 'gaussian'
+      ? say.power(plantings, writing.quantity(found.difference, 'g'))
+      : say.powerRatio(plantings, timesText(found.difference, writing)),
+  ];
+}
+
 function yieldFoot(source: Source, model: PlantModel): readonly string[] {
-  const { writing, own, seen, trial, classId } = source;
+  const { writing, own, classId } = source;
   const mean = meanOfEstimates(
     model,
     own.map((v) => v.variety.id),
   );
   const lsd = model.lsd.get(classId) ?? null;
-  const { figure, tables: say } = writing.words;
+  const { figure } = writing.words;
   const cv = model.cvPercent === null || (mean ?? 0) <= 0 ? '' : figure.cv(writing.number(model.cvPercent));
   const n = own.reduce((sum, v) => sum + (model.estimates.get(v.variety.id)?.n ?? 0), 0);
   const line = [
@@ -39,40 +69,11 @@ function yieldFoot(source: Source, model: PlantModel): readonly string[] {
     fText(model.f.get(classId), writing),
     lsd === null ? '' : figure.lsd(writing.quantity(lsd, 'g')),
   ];
-  const units = seen.season.yieldUnits
-    .filter(
-      (unit) =>
-        own.some((v) => v.variety.id === unit.variety) &&
-        (model.estimates.get(unit.variety)?.estimate ?? 0) > 0 &&
-        unit.cause !== 'accident' &&
-        seen.yields.get(unit.id)?.grams != null,
-    )
-    .map((planting) => ({
-      planting,
-      classId,
-      plants: planting.plants,
-      y: seen.yields.get(planting.id)!.grams! / planting.plants,
-    }));
-  const compares = own.filter((v) => (model.estimates.get(v.variety.id)?.estimate ?? 0) > 0).length > 1;
-  const found = compares && detectableDifference(model, units, trial.settings.interval, trial.settings.spotCorrelation);
-  // Plants all alike: what their letters could tell apart is then less than is ever written.
-  // Beyond so many times nothing is told: letters then tell nothing apart.
-  const isTold = (difference: number): boolean =>
-    model.family === 'gaussian' ? difference > 0 : difference > 1.0005 && difference < MOST_TIMES;
-  const seenBy = found && isTold(found.difference) ? found : null;
-  const plantings = seenBy ? writing.number(seenBy.plantings, seenBy.plantings % 1 === 0 ? 0 : 1) : '';
-  const power = seenBy
-    ? [
-        model.family === 'gaussian'
-          ? say.power(plantings, writing.quantity(seenBy.difference, 'g'))
-          : say.powerRatio(plantings, timesText(seenBy.difference, writing)),
-      ]
-    : [];
   return [
     line.filter((part) => part !== '').join('; ') + '.',
     ...earlyFoot(source),
     ...lettersNote(source, 'yield'),
-    ...power,
+    ...powerLine(source, model),
   ];
 }
 
@@ -104,7 +105,7 @@ export function yieldTable(source: Source): TableWords | null {
     const estimate = of?.estimates.get(id);
     return estimate ? writing.interval(estimate, unit) : writing.words.figure.notRecorded;
   };
-  const rank = (v: VarietySeen): number => (model ?? fruits)!.estimates.get(v.variety.id)?.estimate ?? -1;
+  const rank = (v: VarietySeen): number => given(model ?? fruits).estimates.get(v.variety.id)?.estimate ?? -1;
   return {
     caption: say.yields(source.percent),
     head: [
@@ -123,7 +124,7 @@ export function yieldTable(source: Source): TableWords | null {
         const { id } = v.variety;
         return [
           variety(v),
-          String((model ?? fruits)!.estimates.get(id)?.n ?? 0),
+          String(given(model ?? fruits).estimates.get(id)?.n ?? 0),
           figure(model, id, 'g'),
           lettersOf(source, 'yield', id),
           ...(early ? [figure(early, id, 'g')] : []),

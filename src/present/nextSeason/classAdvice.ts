@@ -9,6 +9,7 @@ import { expectedIn, nameOf, of100, quantityOf } from './source.ts';
 import type { AdviceSource } from './source.ts';
 import { adviceWords } from './varietyAdvice.ts';
 import type { AdviceWords } from './varietyAdvice.ts';
+import { keyed } from '../../numerics/element.ts';
 
 /** Everything the pages say of a class's next season. */
 export interface ClassAdviceWords {
@@ -79,7 +80,7 @@ function verdictTable(source: AdviceSource, outcome: ClassOutcome, advice: Class
     say.verdict[own.verdict],
     of100(own.share, source),
     of100(own.above, source),
-    String(outcome.basis.get(own.variety)!.seasons),
+    String(keyed(outcome.basis, own.variety).seasons),
     ...advice.goals.map(({ trait }) => {
       const expected = expectedIn(next, trait, outcome.classId, own.variety);
       return expected ? writing.interval(expected, traitFacts(trait, trial.settings.traits).unit) : '';

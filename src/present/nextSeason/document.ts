@@ -6,10 +6,11 @@ import { plainUnits } from '../units.ts';
 import { expectedIn } from './source.ts';
 import type { AdviceSource } from './source.ts';
 import { adviceWords } from './varietyAdvice.ts';
+import { keyed } from '../../numerics/element.ts';
 
 function expectedDocument({ next, trial }: AdviceSource, classId: string, trait: string, variety: string) {
   const { own, ...figure } = expectedIn(next, trait, classId, variety)!;
-  const values = next.forecasts.get(trait)!.values.values.filter((value) => value.variety === variety);
+  const values = keyed(next.forecasts, trait).values.values.filter((value) => value.variety === variety);
   return {
     ...figure,
     unit: traitFacts(trait, trial.settings.traits).publishedUnit,
@@ -38,8 +39,8 @@ function varietyDocument(source: AdviceSource, outcome: ClassOutcome, own: Varie
     untested: own.untested,
     decided_by_limit: own.decidedByLimit,
     wanted: own.isWanted,
-    seasons: basis.get(own.variety)!.seasons,
-    last_grown: basis.get(own.variety)!.lastGrown,
+    seasons: keyed(basis, own.variety).seasons,
+    last_grown: keyed(basis, own.variety).lastGrown,
     expected: Object.fromEntries(
       made.goals.map(({ trait }) => [trait, expectedDocument(source, classId, trait, own.variety)]),
     ),

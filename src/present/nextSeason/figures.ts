@@ -7,6 +7,7 @@ import type { Figure } from '../seasonFigures/figure.ts';
 import { traitFacts } from '../../terms/traits.ts';
 import { backOf, barValue, expectedIn, nameOf, of100 } from './source.ts';
 import type { AdviceSource } from './source.ts';
+import { keyed, nth } from '../../numerics/element.ts';
 
 function sharesFigure(source: AdviceSource, { classId }: ClassOutcome, advice: ClassAdvice): Figure {
   const { writing, next, trial } = source;
@@ -55,13 +56,13 @@ const isSeen = ({ mark }: { readonly mark: ValueMark }): boolean => mark !== 'no
 
 function expectedLine(source: AdviceSource, trait: string, classId: string, variety: string): ExpectedLine | null {
   const { writing, next, trial } = source;
-  const forecast = next.forecasts.get(trait)!;
+  const forecast = keyed(next.forecasts, trait);
   const unit = traitFacts(trait, trial.settings.traits).unit;
   const shown = (value: number): number => writing.shown(value, unit).value;
   const back = backOf(forecast.own);
   const expected = expectedIn(next, trait, classId, variety);
   if (!expected) return null;
-  const status = source.seasons.at(-1)!.varieties.find((own) => own.variety.id === variety)?.status;
+  const status = nth(source.seasons, -1).varieties.find((own) => own.variety.id === variety)?.status;
   const values = forecast.values.values.filter((value) => value.variety === variety);
   const { seenNothing, seenNoneRipe } = writing.words.nextSeason;
   const standIn = (mark: ValueMark): string => (mark === 'nothing-picked' ? seenNothing : seenNoneRipe);
@@ -88,33 +89,35 @@ function expectedLine(source: AdviceSource, trait: string, classId: string, vari
   };
 }
 
+/** The rows of a goal's chart, the best first. */
+function expectedLines(source: AdviceSource, outcome: ClassOutcome, { varieties }: ClassAdvice, trait: string) {
+  const sign = keyed(source.next.forecasts, trait).own.better === 'lower' ? -1 : 1;
+  return varieties
+    .map(({ variety }) => expectedLine(source, trait, outcome.classId, variety))
+    .filter((line) => line !== null)
+    .toSorted((a, b) => sign * (b.row.estimate - a.row.estimate) || (a.row.name < b.row.name ? -1 : 1));
+}
+
 /** Expected value of one goal beside what was seen, the pull toward the class made visible. */
 function expectedFigure(
   source: AdviceSource,
   outcome: ClassOutcome,
-  { varieties }: ClassAdvice,
+  advice: ClassAdvice,
   trait: string,
 ): Figure | null {
-  const { writing, next, trial } = source;
+  const { writing, trial } = source;
   const say = writing.words.nextSeason;
   const unit = traitFacts(trait, trial.settings.traits).unit;
-  const sign = next.forecasts.get(trait)!.own.better === 'lower' ? -1 : 1;
-  const lines = varieties
-    .map(({ variety }) => expectedLine(source, trait, outcome.classId, variety))
-    .filter((line) => line !== null)
-    .toSorted((a, b) => sign * (b.row.estimate - a.row.estimate) || (a.row.name < b.row.name ? -1 : 1));
+  const lines = expectedLines(source, outcome, advice, trait);
   if (lines.length === 0) return null;
   const shownUnit = writing.shown(0, unit).unit;
   const axis = `${writing.trait(trait)}${['points', 'fruits', 'd'].includes(shownUnit) ? '' : `, ${shownUnit}`}`;
   const bar = barValue(source, outcome, trait);
   const level = writing.percent(trial.settings.interval);
+  const leaders = lines.slice(0, 3).map(({ row, middle }) => `${row.name} ${middle}`);
   return {
     id: `expected-${trait}-${outcome.classId}`,
-    title: say.charts.expected(
-      writing.trait(trait),
-      lines.slice(0, 3).map(({ row, middle }) => `${row.name} ${middle}`),
-      Math.max(0, lines.length - 3),
-    ),
+    title: say.charts.expected(writing.trait(trait), leaders, Math.max(0, lines.length - 3)),
     measure: say.charts.expectedMeasure(axis, level),
     chart: {
       kind: 'dots',
@@ -135,12 +138,12 @@ function expectedFigure(
       say.charts.ownHead,
       say.charts.seenHead,
     ],
-    rows: lines.map(({ row, ownShare, seasonsText }) => [
-      row.name,
-      row.status,
-      row.written,
-      writing.percent(ownShare, 0),
-      seasonsText,
+    rows: lines.map((line) => [
+      line.row.name,
+      line.row.status,
+      line.row.written,
+      writing.percent(line.ownShare, 0),
+      line.seasonsText,
     ]),
   };
 }

@@ -7,6 +7,7 @@ import { traitFacts } from '../../terms/traits.ts';
 import { goalWords } from '../pages/goalWords.ts';
 import { barValue, expectedIn, of100 } from './source.ts';
 import type { AdviceSource } from './source.ts';
+import { first, given, keyed, nth } from '../../numerics/element.ts';
 
 /** A reason as results.json gives it. */
 export interface ReasonWords {
@@ -48,7 +49,7 @@ function reasonWords(source: AdviceSource, outcome: ClassOutcome, own: VarietyAd
   const { words, number, trait: name } = source.writing;
   const isBar = outcome.case.bar === 'check' && own.variety === outcome.case.checkVariety;
   // The bar is rounded as the class's first variety is, so that it reads the same beside each.
-  const leader = outcome.advice!.varieties[0]!.variety;
+  const leader = nth(given(outcome.advice).varieties, 0).variety;
   return own.reasons.map(({ trait, effect }) => {
     const expected = expectedIn(source.next, trait, outcome.classId, own.variety);
     const bar = barValue(source, outcome, trait);
@@ -66,7 +67,7 @@ function reasonWords(source: AdviceSource, outcome: ClassOutcome, own: VarietyAd
     const say = words.nextSeason;
     if (Math.abs(effect) < 0.05) return { trait, effect, text: say.reasonEqual(name(trait), value) };
     if (plainUnits(value) === plainUnits(barText)) return { trait, effect, text: say.reasonSpread(...facts) };
-    const goal = outcome.advice!.goals.find((one) => one.trait === trait)!;
+    const goal = first(given(outcome.advice).goals, (one) => one.trait === trait);
     // By the values alone it could be the other way: points end where the range does.
     const isOwn = Math.sign(pointsOf(goal.range, expected.estimate) - pointsOf(goal.range, bar)) === Math.sign(effect);
     return {
@@ -88,7 +89,9 @@ function limitReasons(source: AdviceSource, outcome: ClassOutcome, own: VarietyA
     return found === 'kept' ? [] : [{ trait, effect: 0, text }];
   });
   const drawn = outcome.case.must.flatMap(({ trait }, m) =>
-    own.missed[m]! > 0 ? [{ trait, effect: 0, text: say.limitDrawn(name(trait), of100(own.missed[m]!, source)) }] : [],
+    nth(own.missed, m) > 0
+      ? [{ trait, effect: 0, text: say.limitDrawn(name(trait), of100(nth(own.missed, m), source)) }]
+      : [],
   );
   return [...counted, ...drawn];
 }
@@ -111,7 +114,7 @@ function doubts({ writing }: AdviceSource, own: VarietyAdvice, isListed: boolean
   );
   const lines = [turns.length > 0 ? say.fragileAll(turns) : say.firm];
   if (own.settles.length > 0) {
-    const most = own.settles.at(-1)!.chance;
+    const most = nth(own.settles, -1).chance;
     lines.push(
       most < 0.1
         ? say.notSoon(isListed)
@@ -126,8 +129,7 @@ function doubts({ writing }: AdviceSource, own: VarietyAdvice, isListed: boolean
 function provisos({ next, writing }: AdviceSource, outcome: ClassOutcome, variety: string): readonly string[] {
   const say = writing.words.nextSeason;
   const values = outcome.case.goals.flatMap(({ trait }) =>
-    next.forecasts
-      .get(trait)!
+    keyed(next.forecasts, trait)
       .values.values.filter((value) => value.variety === variety)
       .map((value) => ({ trait, ...value })),
   );
@@ -148,8 +150,8 @@ function provisos({ next, writing }: AdviceSource, outcome: ClassOutcome, variet
 export function adviceWords(source: AdviceSource, outcome: ClassOutcome, own: VarietyAdvice): AdviceWords {
   const { writing, seasons } = source;
   const say = writing.words.nextSeason;
-  const basis = outcome.basis.get(own.variety)!;
-  const lastYear = seasons.at(-1)!.season.year;
+  const basis = keyed(outcome.basis, own.variety);
+  const lastYear = nth(seasons, -1).season.year;
   const { said, gaveNothing, neverRipe } = basis;
   const rests = [
     said?.answer === 'no' ? say.saidNo(said.n, String(said.year)) : null,
@@ -165,7 +167,7 @@ export function adviceWords(source: AdviceSource, outcome: ClassOutcome, own: Va
     own.leans === null ? null : say.leans[own.leans],
     own.isOnTheEdge && !own.isWanted ? say.edge : null,
     own.untested ? say.untested : null,
-    outcome.advice!.varieties.length === 1 ? say.alone : null,
+    given(outcome.advice).varieties.length === 1 ? say.alone : null,
   ].filter((text) => text !== null);
   const limits = limitReasons(source, outcome, own);
   const ofTraits = reasonWords(source, outcome, own);
@@ -178,7 +180,7 @@ export function adviceWords(source: AdviceSource, outcome: ClassOutcome, own: Va
     reasons: [...limits, ...ofTraits],
     chief: [...limits.map(({ text }) => text), ...chiefReasons(source, own, ofTraits)],
     more: [
-      ...doubts(source, own, outcome.advice!.list.includes(own.variety)),
+      ...doubts(source, own, given(outcome.advice).list.includes(own.variety)),
       ...provisos(source, outcome, own.variety),
     ],
   };

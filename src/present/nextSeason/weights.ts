@@ -2,6 +2,7 @@ import type { ClassCase } from '../../decide/cases.ts';
 import type { WeightsData } from '../../decide/weightsPage.ts';
 import { nameOf, of100 } from './source.ts';
 import type { AdviceSource } from './source.ts';
+import { given } from '../../numerics/element.ts';
 
 /** A row of the table with the club's own weights; earned and above are counts of simulated seasons. */
 export interface WeightsRow {
@@ -70,7 +71,7 @@ export function weightsContent(source: AdviceSource): WeightsContent {
   const advice = new Map(
     advised.map(({ classId, advice: own }) => [
       classId,
-      own!.varieties.map((one) => ({
+      given(own).varieties.map((one) => ({
         variety: one.variety,
         name: nameOf(source, one.variety),
         verdict: say.nextSeason.verdict[one.verdict],
@@ -78,7 +79,7 @@ export function weightsContent(source: AdviceSource): WeightsContent {
         above: one.above * simulations,
         shareText: of100(one.share, source),
         aboveText: of100(one.above, source),
-        isListed: own!.list.includes(one.variety),
+        isListed: given(own).list.includes(one.variety),
       })),
     ]),
   );

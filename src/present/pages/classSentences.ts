@@ -3,6 +3,7 @@ import { traitFacts } from '../../terms/traits.ts';
 import { dayWriting, startOf } from './days.ts';
 import { areApart } from './matrix.ts';
 import type { MatrixColumn, MatrixSource } from './matrix.ts';
+import { first, keyed, nth } from '../../numerics/element.ts';
 
 /** So many names are still read; beyond that they are counted. */
 const NAMED = 3;
@@ -11,7 +12,7 @@ const NAMED = 3;
 function bestOf({ cells, isLowerBetter }: MatrixColumn): readonly string[] {
   const sign = isLowerBetter ? -1 : 1;
   const best = Math.max(...[...cells.values()].map(({ estimate }) => sign * estimate));
-  const figure = [...cells.values()].find(({ estimate }) => sign * estimate === best)!.figure;
+  const figure = first([...cells.values()], ({ estimate }) => sign * estimate === best).figure;
   return [...cells].filter(([, cell]) => cell.figure === figure).map(([id]) => id);
 }
 
@@ -19,7 +20,7 @@ function bestSentence(source: MatrixSource, column: MatrixColumn, nameOf: (id: s
   const { say } = source.writing.words.bench;
   const best = bestOf(column);
   const names = best.map(nameOf);
-  const { figure, estimate } = column.cells.get(best[0]!)!;
+  const { figure, estimate } = keyed(column.cells, nth(best, 0));
   if (column.trait === 'yield') return say.most(names, figure);
   if (column.trait === 'fruits') return say.mostFruits(names, figure);
   if (column.trait === 'first_ripe') {
@@ -35,8 +36,8 @@ function bestSentence(source: MatrixSource, column: MatrixColumn, nameOf: (id: s
 function behindSentence({ writing }: MatrixSource, column: MatrixColumn, nameOf: (id: string) => string): string {
   const { say } = writing.words.bench;
   const trait = writing.trait(column.trait);
-  const top = bestOf(column)[0]!;
-  const letters = column.cells.get(top)!.letters;
+  const top = nth(bestOf(column), 0);
+  const letters = keyed(column.cells, top).letters;
   const behind = [...column.cells].filter(([, cell]) => areApart(cell.letters, letters)).map(([id]) => nameOf(id));
   if (behind.length === 0) return say.noneApart(trait);
   return say.behind(trait, behind.length > NAMED ? [say.many(behind.length)] : behind, nameOf(top));
@@ -57,7 +58,7 @@ export function classSentences(
 ): ClassSentences {
   const { say } = source.writing.words.bench;
   const members = source.seen.varieties.filter(({ variety }) => variety.classId === source.classId);
-  if (members.length === 1) return { lead: say.only(members[0]!.variety.name), beyond: '' };
+  if (members.length === 1) return { lead: say.only(nth(members, 0).variety.name), beyond: '' };
   const told = columns.filter(
     ({ trait, cells }) => cells.size > 1 && traitFacts(trait, source.trial.settings.traits).better !== 'none',
   );

@@ -7,6 +7,7 @@ import type { Estimate } from '../../terms/estimate.ts';
 import type { Trial } from '../../terms/trial.ts';
 import type { Writing } from '../numbers.ts';
 import { dayWriting, startOf } from './days.ts';
+import { given } from '../../numerics/element.ts';
 
 /** One figure of a matrix: where it lies on its scale, and in words. */
 export interface MatrixCell {
@@ -119,7 +120,7 @@ function ripening(source: MatrixSource): Draft | null {
     write(own) {
       if (start === null) return parted(source, own, 'd');
       const [, range] = writing.parted(own, 'd');
-      return [short(start + own.estimate!), matrix.day(day(own.estimate!), range)];
+      return [short(start + given(own.estimate)), matrix.day(day(given(own.estimate)), range)];
     },
     end: (value) => (start === null ? day(value) : short(start + value)),
   };
@@ -134,63 +135,56 @@ function scaleOf({ trait, scale }: Draft, values: readonly Estimate[]): readonly
   return [least - 2, most + 2];
 }
 
+/** The word for the better end of a column's scale; empty where neither is. */
+function betterWord({ trait }: Draft, { writing, trial }: MatrixSource): string {
+  const say = writing.words.bench.matrix;
+  const { better } = traitFacts(trait, trial.settings.traits);
+  if (better === 'higher') return say.more;
+  if (better === 'lower') return trait === 'first_ripe' ? say.sooner : say.less;
+  return '';
+}
+
+function cellOf(draft: Draft, id: string, estimate: Estimate, letters: string): MatrixCell {
+  const [figure, rest] = draft.write(estimate);
+  const { low, high } = estimate;
+  return { estimate: given(estimate.estimate), low, high, figure, rest, letters, plants: draft.plants?.(id) ?? [] };
+}
+
+function columnOf(draft: Draft, source: MatrixSource, ids: readonly string[]): MatrixColumn | null {
+  const { compared, trial, classId } = source;
+  const own = ids.flatMap((id) => {
+    const estimate = draft.estimates.get(id);
+    return estimate && estimate.estimate !== null ? [[id, estimate] as const] : [];
+  });
+  if (own.length === 0) return null;
+  const [from, to] = scaleOf(
+    draft,
+    own.map(([, estimate]) => estimate),
+  );
+  const letters = compared.get(draft.trait)?.get(classId)?.letters;
+  return {
+    trait: draft.trait,
+    title: draft.title,
+    better: betterWord(draft, source),
+    isLowerBetter: traitFacts(draft.trait, trial.settings.traits).better === 'lower',
+    from,
+    to,
+    fromText: draft.end(from),
+    toText: draft.end(to),
+    cells: new Map(own.map(([id, estimate]) => [id, cellOf(draft, id, estimate, letters?.get(id) ?? '')])),
+  };
+}
+
 /** The traits of a class in a season, each on its full scale: amounts, ratings, first ripe fruit. */
 export function matrixOf(source: MatrixSource, isWhole: boolean): readonly MatrixColumn[] {
-  const { seen, compared, trial, classId, writing } = source;
+  const { seen, trial, classId } = source;
   const ids = seen.varieties.filter(({ variety }) => variety.classId === classId).map(({ variety }) => variety.id);
   const scores = ratings(source);
   const leading = scores.find(({ trait }) => traitFacts(trait, trial.settings.traits).better !== 'none') ?? scores[0];
   const drafts = [weights(source), ...(isWhole ? scores : leading ? [leading] : []), ripening(source)];
-  return drafts.flatMap((draft): readonly MatrixColumn[] => {
-    if (!draft) return [];
-    const own = ids.flatMap((id) => {
-      const estimate = draft.estimates.get(id);
-      return estimate && estimate.estimate !== null ? [[id, estimate] as const] : [];
-    });
-    if (own.length === 0) return [];
-    const [from, to] = scaleOf(
-      draft,
-      own.map(([, estimate]) => estimate),
-    );
-    const letters = compared.get(draft.trait)?.get(classId)?.letters;
-    const { better } = traitFacts(draft.trait, trial.settings.traits);
-    const say = writing.words.bench.matrix;
-    return [
-      {
-        trait: draft.trait,
-        title: draft.title,
-        better:
-          better === 'higher'
-            ? say.more
-            : better === 'lower'
-              ? draft.trait === 'first_ripe'
-                ? say.sooner
-                : say.less
-              : '',
-        isLowerBetter: better === 'lower',
-        from,
-        to,
-        fromText: draft.end(from),
-        toText: draft.end(to),
-        cells: new Map(
-          own.map(([id, estimate]): [string, MatrixCell] => {
-            const [figure, rest] = draft.write(estimate);
-            return [
-              id,
-              {
-                estimate: estimate.estimate!,
-                low: estimate.low,
-                high: estimate.high,
-                figure,
-                rest,
-                letters: letters?.get(id) ?? '',
-                plants: draft.plants?.(id) ?? [],
-              },
-            ];
-          }),
-        ),
-      },
-    ];
+  return drafts.flatMap((draft) => {
+    const column = draft && columnOf(draft, source, ids);
+    return column ? [column] : [];
   });
 }
 

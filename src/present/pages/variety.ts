@@ -4,6 +4,7 @@ import { traitFacts } from '../../terms/traits.ts';
 import { barValue, expectedIn, nameOf } from '../nextSeason/source.ts';
 import type { AdviceSource } from '../nextSeason/source.ts';
 import { goalWords } from './goalWords.ts';
+import { first, given } from '../../numerics/element.ts';
 
 /** What speaks for a variety and against it in one goal, on the goal's scale. */
 export interface WhyRow {
@@ -48,7 +49,7 @@ export function whyRows(source: AdviceSource, outcome: ClassOutcome, own: Variet
     if (!expected) return [];
     const { unit } = traitFacts(trait, trial.settings.traits);
     const bar = barValue(source, outcome, trait);
-    const goal = outcome.advice!.goals.find((one) => one.trait === trait)!;
+    const goal = first(given(outcome.advice).goals, (one) => one.trait === trait);
     const others = outcome
       .advice!.varieties.filter(({ variety }) => variety !== own.variety)
       .flatMap(({ variety }) => expectedIn(next, trait, outcome.classId, variety)?.estimate ?? []);

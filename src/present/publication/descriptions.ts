@@ -1,6 +1,7 @@
 import type { Settings } from '../../terms/settings.ts';
 import { siteBase } from '../siteBase.ts';
 import type { Download } from '../downloads.ts';
+import { nth } from '../../numerics/element.ts';
 
 /** What a column holds, for machines. */
 export type ColumnType = 'string' | 'integer' | 'number' | 'date' | 'year';
@@ -20,7 +21,8 @@ export function columnType(name: string): ColumnType {
 /** A licence as its id of the usual list, where it has an address of its own. */
 function licenceOf(licence: string): Record<string, string> {
   const cc = /^CC-(BY(?:-SA|-NC|-ND|-NC-SA|-NC-ND)?)-(\d\.\d)$/i.exec(licence);
-  if (cc) return { name: licence, path: `https://creativecommons.org/licenses/${cc[1]!.toLowerCase()}/${cc[2]!}/` };
+  if (cc)
+    return { name: licence, path: `https://creativecommons.org/licenses/${nth(cc, 1).toLowerCase()}/${nth(cc, 2)}/` };
   if (/^CC0-1\.0$/i.test(licence)) return { name: licence, path: 'https://creativecommons.org/publicdomain/zero/1.0/' };
   return { name: licence };
 }

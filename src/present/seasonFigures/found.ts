@@ -1,5 +1,6 @@
 import type { ClassComparisons } from '../../analyse/comparisons.ts';
 import type { Words } from '../words/en/index.ts';
+import { nth } from '../../numerics/element.ts';
 
 /** A variety in a chart. */
 export interface Ranked {
@@ -15,7 +16,7 @@ interface Measured {
 
 /** What is said where several share the first place; null where one has it alone. */
 function level(ranked: readonly Ranked[], { what, isLowest }: Measured, say: Words['charts']['found']): string | null {
-  const best = ranked[0]!.estimate;
+  const best = nth(ranked, 0).estimate;
   const first = ranked.filter(({ estimate }) => Math.abs(estimate - best) <= 1e-6 * Math.abs(best));
   if (first.length < 2) return null;
   return say.level(what, first.length === ranked.length ? null : first.map(({ name }) => name), isLowest);

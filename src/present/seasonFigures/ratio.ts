@@ -2,6 +2,7 @@ import { plantModel } from '../../analyse/traitsSeen.ts';
 import type { VarietySeen } from '../../analyse/seen.ts';
 import { pText, withN } from '../classTables/source.ts';
 import type { ChartSource, Figure } from './figure.ts';
+import { keyed } from '../../numerics/element.ts';
 
 /** Yield of each variety over that of the check variety, each ratio with its own joint interval. */
 export function ratioFigure({ seen, compared, trial, classId, writing }: ChartSource): Figure | null {
@@ -15,9 +16,9 @@ export function ratioFigure({ seen, compared, trial, classId, writing }: ChartSo
   const times = (value: number): string => number(value, value < 10 ? 2 : 1);
   const rows = against.varieties
     .map(({ variety, estimate, low, high, p }) => ({
-      name: own.get(variety)!.variety.name,
-      group: own.get(variety)!.status,
-      status: words.status[own.get(variety)!.status],
+      name: keyed(own, variety).variety.name,
+      group: keyed(own, variety).status,
+      status: words.status[keyed(own, variety).status],
       estimate,
       low,
       high,

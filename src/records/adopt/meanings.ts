@@ -1,6 +1,7 @@
 import { foldHeader } from '../../terms/names.ts';
 import { unitOf } from '../../sheet/cells/units.ts';
 import type { Dimension } from '../../sheet/cells/units.ts';
+import { nth } from '../../numerics/element.ts';
 
 /** What people call the columns of the contract, in English and German; common practice, no source. */
 const WORDS: Readonly<Record<string, string>> = {
@@ -67,7 +68,7 @@ export const isNoteTitle = (title: string): boolean => /^note$/i.test(title.trim
 /** What a title means: the column of the contract, with the unit that the title names; null if nothing is known. */
 export function meaningOf(title: string): { readonly name: string; readonly unit: string | null } | null {
   const bracket = /^(.*?)[\s_]*[([]([^)\]]+)[)\]]\s*$/.exec(title);
-  const [plain, inside] = bracket ? [bracket[1]!, bracket[2]!.trim()] : [title, null];
+  const [plain, inside] = bracket ? [nth(bracket, 1), nth(bracket, 2).trim()] : [title, null];
   const folded = foldHeader(plain).replaceAll(/[.:#]/g, '').replace(/_+$/, '');
   if (inside === null && /^(?:g|kg|oz|lb|lbs)$/.test(folded)) return { name: 'weight', unit: folded };
   const whole = byWord.get(folded);
@@ -77,9 +78,9 @@ export function meaningOf(title: string): { readonly name: string; readonly unit
     return { name: whole, unit };
   }
   const suffix = /^(.*?)_(?:in_)?([^_]+)$/.exec(folded);
-  const name = suffix ? byWord.get(suffix[1]!) : undefined;
+  const name = suffix ? byWord.get(nth(suffix, 1)) : undefined;
   const dimension = name === undefined ? null : quantityDimension(name);
-  return dimension && unitOf(dimension, suffix![2]!) ? { name: name!, unit: suffix![2]! } : null;
+  return dimension && suffix && name && unitOf(dimension, nth(suffix, 2)) ? { name, unit: nth(suffix, 2) } : null;
 }
 
 /** The tables a sheet can become: what it must have, and what tells it from others. */

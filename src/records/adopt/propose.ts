@@ -11,6 +11,7 @@ import type { AdoptedTrait, ColumnProposal, Question } from './columnCells.ts';
 import { DAY_COLUMNS, isNoteTitle, KINDS, meaningOf } from './meanings.ts';
 import { sheetQuestions } from './sheetQuestions.ts';
 import { sheetRows } from './sheetRows.ts';
+import { keyed, nth } from '../../numerics/element.ts';
 
 /** What the grower says of columns, by title; null leaves a column as it is. */
 export type Said = ReadonlyMap<string, string | AdoptedTrait | null>;
@@ -42,7 +43,7 @@ export interface Proposal {
 /** The day that a title names, and what is counted after it; null for any other title. */
 function dayIn(title: string, read: DateReader): { readonly day: string; readonly rest: string } | null {
   const parts = /^(.*\d.*?)([\s_]+[([]?[^\s\d()[\]]+[)\]]?)$/.exec(title);
-  for (const [text, rest] of [[title, ''], ...(parts ? [[parts[1]!, parts[2]!]] : [])] as [string, string][]) {
+  for (const [text, rest] of [[title, ''], ...(parts ? [[nth(parts, 1), nth(parts, 2)]] : [])] as [string, string][]) {
     const result = read(text.trim());
     if (result.kind === 'day') return { day: isoDate(result.day), rest };
   }
@@ -91,7 +92,7 @@ function kindOf(columns: readonly ColumnProposal[], options: AdoptOptions): stri
   const traitKinds = columns.flatMap(({ header, trait }) => {
     if (trait) return [trait.kind];
     const key = [...options.traits.keys()].find((name) => header?.startsWith(foldHeader(name)));
-    return key === undefined ? [] : [options.traits.get(key)!];
+    return key === undefined ? [] : [keyed(options.traits, key)];
   });
   if (traitKinds.includes('rating')) has.add('a rating');
   if (traitKinds.includes('measure')) has.add('a measure');
@@ -126,7 +127,7 @@ function seasonsOf(
     ...rows.flatMap((row) => days.flatMap((i) => yearIn(row[i]) ?? [])),
     ...heads.flatMap((day) => yearIn(day ?? '') ?? []),
   ]);
-  return rows.map(() => (years.size === 1 ? [...years][0]! : null));
+  return rows.map(() => (years.size === 1 ? nth([...years], 0) : null));
 }
 
 const NOTHING: Omit<Proposal, 'questions'> = {
@@ -164,13 +165,13 @@ function bySeason(
   seasons: readonly (number | null)[],
   columns: readonly ColumnProposal[],
 ): Proposal['tables'] {
-  const isKept = (_: unknown, i: number): boolean => columns[i]!.header !== null || columns[i]!.why !== 'said';
+  const isKept = (_: unknown, i: number): boolean => nth(columns, i).header !== null || nth(columns, i).why !== 'said';
   const head = columns.map(({ header, title }) => header ?? title).filter(isKept);
   const tables = new Map<number | null, (readonly string[])[]>();
   rows.forEach((row, i) => {
-    const own = tables.get(seasons[i]!) ?? [head];
+    const own = tables.get(nth(seasons, i)) ?? [head];
     own.push(row.filter(isKept));
-    tables.set(seasons[i]!, own);
+    tables.set(nth(seasons, i), own);
   });
   return tables;
 }
@@ -206,10 +207,15 @@ export function proposeTable(source: SourceFile, options: AdoptOptions): Proposa
       questions.push({ kind: 'no-such-column', title: name, found: table.titles.join(', ') });
   questions.push(...sheetQuestions(kind, columns, textsOf));
   if (order === null)
-    questions.push({ kind: 'date-order', title: columns[dayColumns[0]!]!.title, found: days[0]!, line: null });
+    questions.push({
+      kind: 'date-order',
+      title: nth(columns, nth(dayColumns, 0)).title,
+      found: nth(days, 0),
+      line: null,
+    });
   else
     columns.forEach((column, i) => {
-      const cells = textsOf(i).map((text, r) => ({ text, line: rows[r]!.line }));
+      const cells = textsOf(i).map((text, r) => ({ text, line: nth(rows, r).line }));
       questions.push(...questionsOf(column, cells, read));
     });
   const written = adopted(rows, columns, read);

@@ -1,5 +1,6 @@
 import { bare, isNothing } from './columnCells.ts';
 import type { ColumnProposal, Question } from './columnCells.ts';
+import { nth } from '../../numerics/element.ts';
 
 /** Tables that have columns of declared traits. */
 const TRAIT_TABLES = new Set(['ratings', 'measurements', 'season', 'totals']);
@@ -24,14 +25,14 @@ export function sheetQuestions(
   const weights = columns.flatMap(({ header }, i) => (header !== null && bare(header) === 'weight' ? [i] : []));
   if (
     weights.length > 1 &&
-    cells(weights[0]!).some((text, r) => !isNothing(text) && !isNothing(cells(weights[1]!)[r]!))
+    cells(nth(weights, 0)).some((text, r) => !isNothing(text) && !isNothing(nth(cells(nth(weights, 1)), r)))
   )
-    questions.push({ kind: 'two-weights', title: columns[weights[1]!]!.title });
+    questions.push({ kind: 'two-weights', title: nth(columns, nth(weights, 1)).title });
   const isWhole = (texts: readonly string[]): boolean =>
     texts.some((text) => text !== '') && texts.every((text) => /^\d{0,3}$/.test(text));
   if ((kind === 'plantings' || kind === 'season') && !has('plants')) {
     const number = columns.findIndex(({ header, why }, i) => header === null && why === 'unknown' && isWhole(cells(i)));
-    if (number >= 0) questions.push({ kind: 'plants', title: columns[number]!.title });
+    if (number >= 0) questions.push({ kind: 'plants', title: nth(columns, number).title });
   }
   return questions;
 }

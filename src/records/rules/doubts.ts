@@ -5,6 +5,7 @@ import type { CheckContext } from '../../sheet/context.ts';
 import { eachPicked } from '../draft.ts';
 import type { PlantingDraft } from '../draft.ts';
 import { reportOften, reportOneDay } from './pickedDays.ts';
+import { nth } from '../../numerics/element.ts';
 
 // What looks like a slip of the pen: warned about with its reason, and counted as it stands.
 // How far is too far: common practice, no source.
@@ -169,7 +170,7 @@ function fruitMeans(drafts: readonly PlantingDraft[]): readonly Mean[] {
 function medianWithout(sorted: readonly number[], index: number): number | null {
   const n = sorted.length - 1;
   if (n === 0) return null;
-  const at = (i: number): number => sorted[i < index ? i : i + 1]!;
+  const at = (i: number): number => nth(sorted, i < index ? i : i + 1);
   return n % 2 === 1 ? at((n - 1) / 2) : (at(n / 2 - 1) + at(n / 2)) / 2;
 }
 

@@ -1,4 +1,5 @@
 import { fUpperTail } from '../../numerics/distributions.ts';
+import { nth } from '../../numerics/element.ts';
 
 /** Logs of figures by what they belong to. */
 export type LogGroups = ReadonlyMap<string, readonly number[]>;
@@ -39,14 +40,17 @@ function middleSpread(groups: LogGroups): number {
     const centre = middle(own);
     return own.map((value) => Math.abs(value - centre));
   });
-  return distances.toSorted((a, b) => a - b)[Math.floor(0.68 * distances.length)]!;
+  return nth(
+    distances.toSorted((a, b) => a - b),
+    Math.floor(0.68 * distances.length),
+  );
 }
 
 /** Middle of some numbers; NaN of none. */
 export function middle(values: readonly number[]): number {
   const sorted = values.toSorted((a, b) => a - b);
   const half = sorted.length >> 1;
-  return sorted.length % 2 === 1 ? sorted[half]! : (sorted[half - 1]! + sorted[half]!) / 2;
+  return sorted.length % 2 === 1 ? nth(sorted, half) : (nth(sorted, half - 1) + nth(sorted, half)) / 2;
 }
 
 /** A season's figures by variety, for the comparison with other seasons. */

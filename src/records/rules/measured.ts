@@ -6,6 +6,7 @@ import type { CheckContext } from '../../sheet/context.ts';
 import { timesFacts } from './fruitSizes.ts';
 import { middle, spreadOf, unlikeOthers } from './groups.ts';
 import type { SeasonLogs } from './groups.ts';
+import { nth } from '../../numerics/element.ts';
 
 // Values of measures that hardly are what was measured. How far is too far: common practice, no source.
 
@@ -115,7 +116,7 @@ function reportMixed(seasons: readonly SeasonLogs[], trait: string, { log }: Che
     const others = spreads.flatMap((own, j) => (j !== i && own && own.values >= FEWEST_VALUES ? [own.within] : []));
     const isWide = spread.within > MIXED && (others.length === 0 || spread.within > TIMES_SPREAD * middle(others));
     const isMixed = others.length > 0 || spread.chance > 0.01;
-    if (isWide && isMixed) log.add('measures-not-of-variety', fileOnly(seasons[i]!.file), trait, { trait });
+    if (isWide && isMixed) log.add('measures-not-of-variety', fileOnly(nth(seasons, i).file), trait, { trait });
   });
 }
 

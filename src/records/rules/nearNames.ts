@@ -1,5 +1,6 @@
 import { foldName, nearestName } from '../../terms/names.ts';
 import type { Place } from '../../terms/place.ts';
+import { first, nth } from '../../numerics/element.ts';
 
 /** Letters of other scripts that look like Latin ones. @source Unicode Consortium, confusables.txt, the commonest */
 const LOOKALIKES: Readonly<Record<string, string>> = {
@@ -63,17 +64,17 @@ function isNearWord(a: string, b: string, shortest = SHORTEST_NEAR): boolean {
 
 /** Two names of several words that share all but one, which is near. */
 function isSlip(first: readonly string[], second: readonly string[]): boolean {
-  const others = first.flatMap((word, i) => (word === second[i] ? [] : [[word, second[i]!] as const]));
-  return others.length === 1 && first.length > 1 && isNearWord(...others[0]!, SHORTEST_NEAR - 1);
+  const others = first.flatMap((word, i) => (word === second[i] ? [] : [[word, nth(second, i)] as const]));
+  return others.length === 1 && first.length > 1 && isNearWord(...nth(others, 0), SHORTEST_NEAR - 1);
 }
 
 /** Where one name is a short form of the other: a first name, or initials in place of words. */
 function isShortForm(short: readonly string[], long: readonly string[]): boolean {
   if (short.length > long.length || long.some(hasDigits)) return false;
   // One word is a first name; the initial alone is none.
-  if (short.length === 1) return short[0]!.length > 2 && short[0] === long[0];
+  if (short.length === 1) return nth(short, 0).length > 2 && short[0] === long[0];
   return short.every((word, i) => {
-    const other = long[short.length === long.length || i < short.length - 1 ? i : long.length - 1]!;
+    const other = nth(long, short.length === long.length || i < short.length - 1 ? i : long.length - 1);
     return (
       isNearWord(word, other) ||
       (word.length === 1 && other.startsWith(word)) ||
@@ -90,7 +91,7 @@ export function seemsSame(a: string, b: string, isPerson: boolean): boolean {
   const [first, second] = [wordsOf(a), wordsOf(b)];
   if (first.length === 0 || second.length === 0) return false;
   if (first.join('') === second.join('')) return true;
-  if (first.length === second.length && first.every((word, i) => isNearWord(word, second[i]!))) return true;
+  if (first.length === second.length && first.every((word, i) => isNearWord(word, nth(second, i)))) return true;
   if (isPerson && first.length === second.length && isSlip(first, second)) return true;
   return isPerson && (isShortForm(first, second) || isShortForm(second, first));
 }
@@ -137,7 +138,7 @@ export function oneSpelling(names: Iterable<string>): (name: string) => string {
     const bare = [...own].filter(([name]) => !/[\p{Pi}\p{Pf}'"`´]/u.test(name));
     const list = bare.length > 0 ? bare : [...own];
     const most = Math.max(...list.map(([, count]) => count));
-    chosen.set(fold, list.find(([, count]) => count === most)![0]);
+    chosen.set(fold, first(list, ([, count]) => count === most)[0]);
   }
   return (name) => chosen.get(foldName(name)) ?? name;
 }

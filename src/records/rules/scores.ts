@@ -5,6 +5,7 @@ import type { Score, Season } from '../../terms/trial.ts';
 import type { CheckContext } from '../../sheet/context.ts';
 import { nearPairs } from './nearNames.ts';
 import type { Spelling } from './nearNames.ts';
+import { nth } from '../../numerics/element.ts';
 
 /** Notes ratings that one person gave, and scores of totals.csv that ratings.csv puts aside. */
 export function reportScores(season: Season, { settings, log }: CheckContext): void {
@@ -51,7 +52,7 @@ export function reportSameScores(scores: readonly Score[], file: string, { log, 
     }
     for (const list of byTaster.values()) {
       const varieties = new Set(list.map(({ variety }) => variety));
-      const value = list[0]!.score;
+      const value = nth(list, 0).score;
       if (varieties.size < MANY_VARIETIES || list.some(({ score }) => score !== value)) continue;
       const ours = new Set(list);
       const others = own.filter((score) => !ours.has(score) && varieties.has(score.variety));

@@ -2,6 +2,7 @@ import type { ClassSettings, Scale } from '../../terms/settings.ts';
 import type { SettingsNode } from '../../read/settingsTree.ts';
 import { below, takeKnown, takeMap, takeNumber, takeText, takeWord } from './take.ts';
 import type { Taking } from './take.ts';
+import { nth } from '../../numerics/element.ts';
 
 const KEYS = ['name', 'check_variety', 'spots', 'scale', 'bar', 'lines'];
 const KEY = /^[a-z0-9][a-z0-9_-]*$/;
@@ -37,7 +38,7 @@ export function takeClasses(node: SettingsNode | undefined, taking: Taking): Cla
     });
   }
   if (scales.size > 1) {
-    const other = [...scales][1]!;
+    const other = nth([...scales], 1);
     taking.log.add('scales-mixed', other[1].place, other[0]);
   }
   return { classes, scale: [...scales.keys()][0] ?? 'ratio' };

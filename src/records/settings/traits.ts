@@ -5,6 +5,7 @@ import type { SettingsNode } from '../../read/settingsTree.ts';
 import { unitOf } from '../../sheet/cells/units.ts';
 import { below, takeKnown, takeLimit, takeMap, takeNumber, takeText, takeWord, unfit } from './take.ts';
 import type { Taking } from './take.ts';
+import { keyed } from '../../numerics/element.ts';
 
 export interface TraitSettings {
   readonly traits: ReadonlyMap<string, DeclaredTrait>;
@@ -77,7 +78,7 @@ function takeDeclared(
     }
     if (from === null || to === null) return null;
     if (from >= to) {
-      unfit(entries.get('to')!.node, below(taking, 'to'), `a number over ${from}`);
+      unfit(keyed(entries, 'to').node, below(taking, 'to'), `a number over ${from}`);
       return null;
     }
     return { key, kind, from, to, better };

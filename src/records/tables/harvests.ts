@@ -142,6 +142,27 @@ function recordOf(target: Target, joint: Map<string, RecordDraft>): RecordDraft 
   return made;
 }
 
+/** What goes in with a row's pickings: where they are added, and how they are looked at. */
+interface Adding {
+  readonly joint: Map<string, RecordDraft>;
+  readonly span: SeasonSpan;
+  readonly context: CheckContext;
+}
+
+function addRow(row: Row, target: Target, one: DatedRow, { joint, span, context }: Adding): void {
+  const totalled = target.plantings.find(({ fields }) => fields.totals !== null);
+  if (totalled) {
+    context.log.add('totals-and-harvests', placeIn(row, one.column), totalled.fields.id, {
+      planting: totalled.fields.id,
+    });
+    return;
+  }
+  reportWhen(row, one, target.plantings, span, context);
+  const sound = agree(row, one, context) ? one : { ...one, fruits: one.fruits || null, grams: one.grams || null };
+  if (addPicked(recordOf(target, joint), sound))
+    context.log.add('row-twice', placeIn(row, one.column), textIn(row, one.column) ?? '', { table: 'harvests.csv' });
+}
+
 /**
  * Checks harvests.csv; pickings are added to their plantings.
  *
@@ -161,24 +182,12 @@ export function checkHarvests(
   const fills = watchFills();
   const undated: number[] = [];
   let dated = 0;
-  const add = (row: Row, target: Target, one: DatedRow): void => {
-    const totalled = target.plantings.find(({ fields }) => fields.totals !== null);
-    if (totalled) {
-      context.log.add('totals-and-harvests', placeIn(row, one.column), totalled.fields.id, {
-        planting: totalled.fields.id,
-      });
-      return;
-    }
-    reportWhen(row, one, target.plantings, span, context);
-    const sound = agree(row, one, context) ? one : { ...one, fruits: one.fruits || null, grams: one.grams || null };
-    if (addPicked(recordOf(target, joint), sound))
-      context.log.add('row-twice', placeIn(row, one.column), textIn(row, one.column) ?? '', { table: 'harvests.csv' });
-  };
+  const adding: Adding = { joint, span, context };
   for (const row of rowsOf(known, (text) => isNamed(text, index))) {
     const target = targetIn(row, index, context);
     if (sheet) {
       const picked = pickedOnDays(row, sheet, take);
-      if (target) for (const one of picked) add(row, target, one);
+      if (target) for (const one of picked) addRow(row, target, one, adding);
       continue;
     }
     const one = pickedOnce(row, take, context);
@@ -189,7 +198,7 @@ export function checkHarvests(
       const value = one[name];
       see(fills, name === 'grams' ? 'weight' : name, typeof value === 'number' ? value : null, one.line);
     }
-    if (target) add(row, target, one);
+    if (target) addRow(row, target, one, adding);
   }
   reportFills(fills, source.path, context.log);
   if (dated > 0 && undated.length > 0)

@@ -12,6 +12,7 @@ import { reportOutside } from '../rules/seasonDays.ts';
 import type { SeasonSpan } from '../rules/seasonDays.ts';
 import { isNamed, targetIn } from '../target.ts';
 import type { SeasonIndex, Target } from '../target.ts';
+import { nth } from '../../numerics/element.ts';
 
 const SPEC = {
   required: [['date'], ['planting', 'variety'], ['event']],
@@ -111,7 +112,7 @@ export function checkObservations(
       const record = joint.get(target.variety.id) ?? emptyRecord();
       record.events.push(noted);
       joint.set(target.variety.id, record);
-    } else if (event === 'off-type' || event === 'hot') target.plantings[0]!.record.events.push(noted);
+    } else if (event === 'off-type' || event === 'hot') nth(target.plantings, 0).record.events.push(noted);
     else for (const { record } of target.plantings) record.events.push(noted);
   }
   return joint;

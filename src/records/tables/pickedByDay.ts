@@ -14,6 +14,7 @@ import type { Amount } from '../draft.ts';
 import { limitedCountIn, limitedQuantityIn, placeIn, readings, textIn } from '../../sheet/row.ts';
 import type { Row, TakeLimit } from '../../sheet/row.ts';
 import type { SeasonSpan } from '../rules/seasonDays.ts';
+import { keyed, nth } from '../../numerics/element.ts';
 
 /** A column of a pickings sheet that is headed by its day. */
 interface DayColumn {
@@ -86,7 +87,7 @@ function reportHeads(table: Table, days: readonly DayColumn[], { dates, log }: C
 function dayColumn(title: string, { firstDay, lastDay }: SeasonSpan, { dates }: CheckContext): DayColumn | null {
   const { year } = partsOf(lastDay);
   const parts = /^(.*\d.*?)[\s_]+[([]?([^\s()[\]\d]+)[)\]]?$/.exec(title);
-  for (const [text, word] of [[title, ''], ...(parts ? [[parts[1]!, parts[2]!]] : [])] as [string, string][]) {
+  for (const [text, word] of [[title, ''], ...(parts ? [[nth(parts, 1), nth(parts, 2)]] : [])] as [string, string][]) {
     const holds = holdsOf(word);
     if (!holds) continue;
     for (const written of waysToRead(text, year)) {
@@ -116,9 +117,9 @@ export function openDaySheet(source: SourceFile, span: SeasonSpan, context: Chec
   if (!known) return { known, days };
   const weights = days
     .filter(({ holds }) => holds === 'weight')
-    .map(({ name, unit }) => [name, [{ index: known.index.get(name)!, unit, dimension: 'mass' as const }]] as const);
+    .map(({ name, unit }) => [name, [{ index: keyed(known.index, name), unit, dimension: 'mass' as const }]] as const);
   const quantity = new Map(weights);
-  const counts = new Set(days.flatMap(({ name, holds }) => (holds === 'fruits' ? [known.index.get(name)!] : [])));
+  const counts = new Set(days.flatMap(({ name, holds }) => (holds === 'fruits' ? [keyed(known.index, name)] : [])));
   const decimalCommas = findDecimalCommas(known.table, { index: new Map(), quantity, counts }, context);
   return { known: { ...known, quantity, decimalCommas }, days };
 }

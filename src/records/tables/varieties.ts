@@ -15,6 +15,7 @@ import { neededIn, numberIn, placeIn, quantityIn, textIn, unknownIn } from '../.
 import { wordIn } from '../../sheet/wordCells.ts';
 import type { Row } from '../../sheet/row.ts';
 import { rowsOf } from '../../sheet/rows.ts';
+import { nth } from '../../numerics/element.ts';
 
 const COLUMNS = [
   'variety',
@@ -161,7 +162,7 @@ function varietyOf(row: Row, context: CheckContext): Variety | null {
     generation: generationIn(row, context),
     mother: parentIn(row, 'mother'),
     father: parentIn(row, 'father'),
-    from: seedFrom ? { season: Number(seedFrom[1]), planting: plantingId(seedFrom[2]!), variety: null } : null,
+    from: seedFrom ? { season: Number(seedFrom[1]), planting: plantingId(nth(seedFrom, 2)), variety: null } : null,
     source: textIn(row, 'source'),
     firstGrown: yearIn(row, 'first_grown', context),
     retired: retiredIn(row, context),

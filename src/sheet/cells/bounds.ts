@@ -1,3 +1,5 @@
+import { nth } from '../../numerics/element.ts';
+
 /** A value of which only a limit is known, or that it was too small to tell. */
 export type Bound =
   | { readonly kind: 'below' | 'above'; readonly limit: string }
@@ -19,5 +21,5 @@ export function parseBound(text: string): Bound | null {
   if (TRACE.test(text)) return { kind: 'trace', limit: '' };
   const limited = /^(<=?|>=?|≤|≥)\s*(\S.*)$/.exec(text);
   if (!limited) return null;
-  return { kind: '<≤'.includes(limited[1]![0]!) ? 'below' : 'above', limit: limited[2]! };
+  return { kind: '<≤'.includes(nth(nth(limited, 1), 0)) ? 'below' : 'above', limit: nth(limited, 2) };
 }

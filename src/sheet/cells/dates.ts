@@ -1,6 +1,7 @@
 import { dayOf } from '../../terms/day.ts';
 import type { Day } from '../../terms/day.ts';
 import type { DateOrder } from '../../terms/settings.ts';
+import { nth } from '../../numerics/element.ts';
 
 export type DateResult =
   | { readonly kind: 'day'; readonly day: Day }
@@ -58,12 +59,12 @@ export function dateReader(languages: readonly string[], order: DateOrder): Date
     if (iso) return made(Number(iso[1]), Number(iso[2]), Number(iso[3]));
     const worded = /^(\d{1,2})(?:st|nd|rd|th|\.)?[\s-]+([\p{L}]+)\.?,?[\s-]+(\d{4})$/u.exec(text);
     if (worded) {
-      const month = months.get(worded[2]!.toLowerCase());
+      const month = months.get(nth(worded, 2).toLowerCase());
       if (month !== undefined) return made(Number(worded[3]), month, Number(worded[1]));
     }
     const monthFirst = /^([\p{L}]+)\.?\s+(\d{1,2})(?:st|nd|rd|th)?,?\s+(\d{4})$/u.exec(text);
     if (monthFirst) {
-      const month = months.get(monthFirst[1]!.toLowerCase());
+      const month = months.get(nth(monthFirst, 1).toLowerCase());
       if (month !== undefined) return made(Number(monthFirst[3]), month, Number(monthFirst[2]));
     }
     return slashed(text, order) ?? { kind: 'unreadable' };

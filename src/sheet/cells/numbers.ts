@@ -1,3 +1,5 @@
+import { nth } from '../../numerics/element.ts';
+
 /** Value of up to nine digits, -1 for anything else: the quick way for most cells. */
 function wholeNumber(text: string): number {
   let value = text.length === 0 ? -1 : 0;
@@ -36,6 +38,6 @@ export function parseFraction(text: string, decimalComma: boolean): number | nul
     return Number(bottom) === 0 ? null : Number(whole ?? 0) + Number(top) / Number(bottom);
   }
   const vulgar = new RegExp(`^(\\d+)?\\s*([${VULGAR}])$`).exec(text);
-  if (vulgar) return Number(vulgar[1] ?? 0) + VULGAR_VALUES[VULGAR.indexOf(vulgar[2]!)]!;
+  if (vulgar) return Number(vulgar[1] ?? 0) + nth(VULGAR_VALUES, VULGAR.indexOf(nth(vulgar, 2)));
   return null;
 }

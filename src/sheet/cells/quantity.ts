@@ -1,6 +1,7 @@
 import { parseFraction } from './numbers.ts';
 import { toStored, unitOf } from './units.ts';
 import type { Dimension, Unit } from './units.ts';
+import { nth } from '../../numerics/element.ts';
 
 export type QuantityResult =
   /** With the units that the cell itself names. */
@@ -36,7 +37,7 @@ export function parseQuantity(
   const units: Unit[] = [];
   while (rest.trim() !== '') {
     const part = (dimension === 'area' ? AREA_PART : PART).exec(rest);
-    const number = part ? parseFraction(part[1]!.trim(), decimalComma) : null;
+    const number = part ? parseFraction(nth(part, 1).trim(), decimalComma) : null;
     const unit = part?.[2] === undefined ? null : unitOf(dimension, part[2]);
     if (!part || number === null || !unit) return { kind: 'unreadable' };
     // "1 lb 3 oz" steps down; "3 oz 1 lb" or "1 lb 3 lb" is a slip of the pen. A compound never has a sign.

@@ -1,5 +1,6 @@
 import { isoDate } from '../../terms/day.ts';
 import type { Day } from '../../terms/day.ts';
+import { nth } from '../../numerics/element.ts';
 
 export type SpreadsheetMark = 'spreadsheet-error' | 'column-too-narrow' | 'cell-formula';
 
@@ -43,7 +44,7 @@ export function looksLikeDate(text: string): boolean {
   if (/^\d{4}-\d{2}-\d{2}(?:[ T]0{1,2}:00(?::00)?)?$/.test(text)) return true;
   if (/^\d{1,2}[/.-]\d{1,2}[/.-](?:\d{2}|\d{4})$/.test(text)) return true;
   const word = /^\d{1,2}[-. ](\p{L}{3,})\.?(?:[- ]\d{2,4})?$/u.exec(text) ?? /^(\p{L}{3,})\.?[- ]\d{1,4}$/u.exec(text);
-  return word !== null && isMonth(word[1]!);
+  return word !== null && isMonth(nth(word, 1));
 }
 
 const FIRST_SERIAL = 20_000;

@@ -1,3 +1,5 @@
+import { nth } from '../../numerics/element.ts';
+
 /** What a unit measures; values of one dimension are stored in one unit. */
 export type Dimension = 'mass' | 'length' | 'area' | 'volume' | 'temperature' | 'depth';
 
@@ -65,5 +67,5 @@ export type { Unit };
 
 /** Words of the units a header or a cell may name, for messages. */
 export function unitWords(dimension: Dimension): string {
-  return UNITS[dimension].map(([words]) => words.split(' ')[0]!).join(', ');
+  return UNITS[dimension].map(([words]) => nth(words.split(' '), 0)).join(', ');
 }
