@@ -69,7 +69,7 @@ export function blockFactor(
   return varies ? { kind: 'stands-in', levels, leftOut } : { ...NONE, leftOut };
 }
 
-/** Seasons whose recorded blocks cannot enter the model, as warnings. */
+/** Seasons whose recorded blocks cannot enter the model, as warnings with the season's file for a place. */
 export function blockProblems({ seasons, varieties }: Trial): readonly Problem[] {
   const classOf = classLookup(varieties);
   return seasons.flatMap((season): readonly Problem[] => {

@@ -46,7 +46,12 @@ export function countSpread(units: readonly Unit[], variance: readonly number[],
   return { k, byClass, all, scales: classes.length > 1 ? scales : null };
 }
 
-/** Variance of every planting's fruits relative to the season's dispersion, 1 + k μ for a planting of mean μ. */
+/**
+ * Variance of every planting's fruits relative to the season's dispersion: 1 + k μ for a planting of mean μ.
+ *
+ * @param fitted  mean fruits of each planting
+ * @source Breslow (1984) Applied Statistics 33:38
+ */
 export function varianceOfCounts({ k, all }: CountSpread, fitted: readonly number[]): readonly number[] {
   return fitted.map((mean) => (1 + k * mean) / (1 + k * all));
 }

@@ -27,7 +27,12 @@ function ratingClasses({ means }: RatingModel, classOf: (variety: string) => str
   });
 }
 
-/** Every comparison of a season: of yield, fruits, first ripe fruit, measures and ratings, class by class. */
+/**
+ * Every comparison of a season: of yield, fruits, first ripe fruit, measures and ratings, class by class.
+ *
+ * @returns  by trait and class id; a class without degrees of freedom has none
+ * @source methods page A2
+ */
 export function compareSeason({ settings, varieties }: Trial, seen: SeasonSeen): SeasonComparisons {
   const classOf = classLookup(varieties);
   const fresh = new Set<string>(

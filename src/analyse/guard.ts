@@ -17,7 +17,12 @@ function isNear(value: number, seen: readonly number[], times: number, isLog: bo
   return value <= times * most && value >= Math.min(...positive) / times;
 }
 
-/** True for a limit of an interval that says nothing beside values of this size. */
+/**
+ * True for a limit of an interval that says nothing beside values of this size.
+ *
+ * @param seen   values that the interval is made from, natural scale
+ * @param isLog  for limits on the logarithmic scale
+ */
 export function isFarLimit(limit: number, seen: readonly number[], isLog: boolean): boolean {
   return !isNear(limit, seen, FAR_LIMIT, isLog);
 }

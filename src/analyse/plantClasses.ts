@@ -82,12 +82,16 @@ function classLsd(
   return tQuantile(0.5 + options.level / 2, fit.residualDf) * Math.sqrt(most);
 }
 
-/** Squared standard error of the difference of two varieties of a class. */
+/** Squared standard error of the difference of two varieties of a class: Vii + Vjj - 2 Vij, working scale. */
 export function squaredSed(covariance: ClassMeans['covariance'], i: number, j: number): number {
   return nth(nth(covariance, i), i) + nth(nth(covariance, j), j) - 2 * nth(nth(covariance, i), j);
 }
 
-/** Estimates of a class with their intervals and tests; a limit beyond anything that was picked is none. */
+/**
+ * Estimates of a class with their intervals and tests; a limit beyond anything that was picked is none.
+ *
+ * @source methods page A1, A2
+ */
 export function classResult(fitted: Fitted, classId: string): ClassResult {
   const { options, used, variety, block, fit, layouts, hasSpread } = fitted;
   const { family, level, spotCorrelation } = options;

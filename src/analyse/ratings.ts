@@ -182,7 +182,12 @@ export function fitRatings(trait: RatingTrait, scores: readonly Score[], level: 
   return { ...base, method: 'additive', residualDf, dispersion, ...fittedMeans(trait, cells, byTaster, fitted, level) };
 }
 
-/** Answers of a yes-no trait by variety: k of n, Wilson. */
+/**
+ * Answers of a yes-no trait by variety: k of n.
+ *
+ * @param level  such as 0.95
+ * @source Wilson (1927) JASA 22:209
+ */
 export function answerShares(scores: readonly Score[], level: number): ReadonlyMap<string, Share> {
   const counts = new Map<string, { k: number; n: number }>();
   for (const { variety, score } of scores) {

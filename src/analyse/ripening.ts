@@ -77,7 +77,13 @@ export function seasonRipening(season: Season, settings: Settings): readonly Rip
   return list;
 }
 
-/** Kaplan-Meier curve and median of some plantings, one each. */
+/**
+ * Kaplan-Meier curve and median of some plantings, one each.
+ *
+ * @param list   days to first ripe fruit, or to when a planting was last seen unripe
+ * @param level  of the interval of the median, such as 0.95
+ * @source methods page A3; Kaplan & Meier (1958) JASA 53:457; Brookmeyer & Crowley (1982) Biometrics 38:29
+ */
 export function ripeningCurve(list: readonly Ripening[], level: number): RipeningCurve {
   const ripe = list.filter((own) => own.ripe !== null).length;
   const steps = kaplanMeier(

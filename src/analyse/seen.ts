@@ -124,7 +124,12 @@ function modelOfRipening(
   });
 }
 
-/** Everything seen in one season of a trial. */
+/**
+ * Everything seen in one season of a trial: plants, days, ratings, shares, by variety and by trait.
+ *
+ * @throws NotConverged where a fit does not end (a fault that names the fit)
+ * @source methods page A
+ */
 export function seasonSeen(trial: Trial, season: Season): SeasonSeen {
   const { settings } = trial;
   const first = firstSeasons(trial);

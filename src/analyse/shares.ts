@@ -14,8 +14,11 @@ function shareOf(k: number, n: number, level: number): Share | null {
 }
 
 /**
- * Shares of a variety in a season, k of n with Wilson intervals. For `cropped` and `ripe_by_end` only plantings of
- * one plant count, since of a group it is not known how many of its plants cropped.
+ * Shares of a variety in a season, k of n with Wilson intervals. For `cropped` and `ripe_by_end` only plantings of one
+ * plant count, since of a group it is not known how many of its plants cropped.
+ *
+ * @param level  such as 0.95
+ * @source methods page A4; Wilson (1927) JASA 22:209
  */
 export function varietyShares(
   variety: string,

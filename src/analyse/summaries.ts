@@ -74,7 +74,9 @@ export function meanOfEstimates({ estimates }: PlantModel, varieties: readonly s
   return values.length === 0 ? null : values.reduce((sum, value) => sum + value, 0) / values.length;
 }
 
-/** A variety's own mean over its seasons, weighted as they are sure, working scale; null without a season. */
+/**
+ * A variety's own mean over its seasons, weighted as they are sure (inverse variances), working scale; null without a season.
+ */
 export function ownMean(values: readonly MarkedValue[]): number | null {
   if (values.length === 0) return null;
   const weights = values.reduce((sum, { variance }) => sum + 1 / variance, 0);

@@ -47,14 +47,25 @@ function layoutOf(season: Season, units: readonly Unit[]): Layout {
   return isDivided || standsApart(units) ? 'spread' : 'together';
 }
 
-/** How the plantings of a variety stand, by class. */
+/**
+ * How the plantings of a variety stand, by class: spread, or together.
+ *
+ * @param units  the season's units of yield or of ripening
+ * @returns      layouts by class id
+ * @source methods page A1
+ */
 export function layoutsOf(season: Season, units: readonly Unit[]): ReadonlyMap<string, Layout> {
   const classes = [...new Set(units.map(({ classId }) => classId))];
   const of = (id: string): readonly Unit[] => units.filter(({ classId }) => classId === id);
   return new Map(classes.map((id) => [id, layoutOf(season, of(id))] as const));
 }
 
-/** V(y) of a planting of so many plants, relative to a single plant's, where plantings stand apart (methods A1). */
+/**
+ * V(y) of a planting of so many plants, relative to a single plant's, where plantings stand apart.
+ *
+ * @param spotCorrelation  of plants in one place, 0 to 1
+ * @source methods page A1
+ */
 export function relativeVariance(plants: number, spotCorrelation: number): number {
   return spotCorrelation + (1 - spotCorrelation) / plants;
 }
@@ -62,6 +73,10 @@ export function relativeVariance(plants: number, spotCorrelation: number): numbe
 /**
  * V(y) of a planting relative to a single plant's, as its class stands: together, plants count as if they were
  * independent, and the factor below makes up for it.
+ *
+ * @param plants           of the planting, at least 1
+ * @param spotCorrelation  of plants in one place, 0 to 1
+ * @source methods page A1
  */
 export function placeVariance(layout: Layout | undefined, plants: number, spotCorrelation: number): number {
   return layout === 'together' ? 1 / plants : relativeVariance(plants, spotCorrelation);
@@ -77,7 +92,12 @@ export function togetherFactor(layout: Layout | undefined, plants: number, spotC
   return layout === 'together' ? 1 + (plants * spotCorrelation) / (1 - spotCorrelation) : 1;
 }
 
-/** As many plants, each a planting of its own in a place of its own, as would tell a mean as well as these plantings. */
+/**
+ * As many plants, each a planting of its own in a place of its own, as would tell a mean as well as these plantings.
+ *
+ * @returns  a number of plants, not whole
+ * @source methods page A1
+ */
 export function plantsAlone(
   plantings: readonly { readonly plants: number }[],
   layout: Layout | undefined,

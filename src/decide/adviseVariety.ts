@@ -131,7 +131,12 @@ function leaning(share: number, above: number, { keepFrom, dropBelow }: VerdictS
 /** From this share of seasons above the bar on a variety is expected to reach it. */
 export const EXPECTED = 0.5;
 
-/** Everything that the simulated seasons say of one variety. */
+/**
+ * Everything that the simulated seasons say of one variety.
+ *
+ * @param i  the variety's position among the class's competitors
+ * @source methods page C
+ */
 export function varietyAdvice(run: Run, i: number): VarietyAdvice {
   const { own, settings, simulated, changed } = run;
   const competitor = nth(own.competitors, i);

@@ -3,7 +3,11 @@ import type { Settings } from '../terms/settings.ts';
 import { COUNT_FOR_YIELD, traitFacts, usualGoals } from '../terms/traits.ts';
 import type { Goal, MustLimit } from './cases.ts';
 
-/** Traits that count in a class: as the goals say, else the usual ones. */
+/**
+ * Traits that count in a class: as the goals say, else the usual ones.
+ *
+ * @returns  weights by trait, above 0 and in any unit (only their ratios count)
+ */
 export function weightsOf(
   classId: string,
   settings: Settings,

@@ -49,7 +49,12 @@ function line(value: number, bad: number, good: number): number {
   return 100 * Math.min(1, Math.max(0, (value - bad) / (good - bad)));
 }
 
-/** Points of a value, 0 to 100: straight from bad to good, flat outside; between two edges, from the edges inwards. */
+/**
+ * Points of a value, 0 to 100: straight from bad to good, flat outside; between two edges, from the edges inwards.
+ *
+ * @param value  natural scale of the trait
+ * @source methods page C
+ */
 export function pointsOf({ good, bad }: PointRange, value: number): number {
   if (typeof good === 'number' && typeof bad === 'number') return line(value, bad, good);
   const [low, high] = typeof good === 'number' ? [good, good] : good;

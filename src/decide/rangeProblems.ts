@@ -4,7 +4,9 @@ import type { NextSeason } from './nextSeason.ts';
 
 const MOST_CUT_OFF = 0.2;
 
-/** Ranges given in trial.yaml that cut off so many draws of a class that its best (or worst) varieties look alike. */
+/**
+ * Ranges given in trial.yaml that cut off so many draws of a class that its best (or worst) varieties look alike, as warnings.
+ */
 export function rangeProblems({ classes }: NextSeason): readonly Problem[] {
   return classes.flatMap(({ classId, advice }) =>
     (advice?.goals ?? []).flatMap(({ trait, isGiven, cutOff }): readonly Problem[] => {

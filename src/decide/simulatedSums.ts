@@ -33,6 +33,7 @@ export interface Sums {
   readonly marginSquared: Float64Array;
 }
 
+/** Empty sums for so many goals and varieties. */
 export function openSums(goals: number, n: number): Sums {
   const table = (): readonly Float64Array[] => Array.from({ length: goals }, () => new Float64Array(n));
   return {
@@ -50,7 +51,12 @@ export function openSums(goals: number, n: number): Sums {
   };
 }
 
-/** What the sums say after so many draws. */
+/**
+ * What the sums say after so many draws: means, slopes of the score on each trait, variance of the margin.
+ *
+ * @param competing  positions of the varieties that compete
+ * @source methods page C (regression of the score on the traits over the draws)
+ */
 export function summary(sums: Sums, competing: readonly number[], draws: number): SimulatedSums {
   const n = competing.length;
   const mean = (sum: Float64Array): Float64Array => sum.map((own) => own / draws);

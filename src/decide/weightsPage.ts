@@ -12,7 +12,11 @@ export interface WeightsData {
   readonly classes: readonly ClassCase[];
 }
 
-/** Posteriors of the published traits, by the same code that the build used. */
+/**
+ * Posteriors of the published traits, by the same code that the build used.
+ *
+ * @returns  by trait
+ */
 export function openForecasts({ traits }: WeightsData): ReadonlyMap<string, TraitForecast> {
   return new Map(
     traits.map((own) => {

@@ -28,7 +28,12 @@ export function choleskyFactor(a: Float64Array, size: number): Cholesky | null {
   return a;
 }
 
-/** Solves L x = b in place. */
+/**
+ * Solves L x = b in place.
+ *
+ * @param l     lower triangle of size × size, row by row
+ * @param b     right side of length size; holds x afterwards, and is returned
+ */
 export function solveLower(l: Cholesky, size: number, b: Float64Array): Float64Array {
   for (let i = 0; i < size; i++) {
     let sum = cell(b, i);
@@ -38,7 +43,12 @@ export function solveLower(l: Cholesky, size: number, b: Float64Array): Float64A
   return b;
 }
 
-/** Solves Lᵀ x = b in place. */
+/**
+ * Solves Lᵀ x = b in place.
+ *
+ * @param l     lower triangle of size × size, row by row
+ * @param b     right side of length size; holds x afterwards, and is returned
+ */
 export function solveUpper(l: Cholesky, size: number, b: Float64Array): Float64Array {
   for (let i = size - 1; i >= 0; i--) {
     let sum = cell(b, i);

@@ -22,7 +22,7 @@ export function tUpperTail(t: number, df: number): number {
   return t >= 0 ? tail / 2 : 1 - tail / 2;
 }
 
-/** Two-sided p value of Student's t. */
+/** Two-sided p value of Student's t: P(|T| > |t|), df above 0. */
 export function tTwoSided(t: number, df: number): number {
   return Math.min(1, 2 * tUpperTail(Math.abs(t), df));
 }
@@ -77,7 +77,12 @@ function positiveQuantile(p: number, tails: (x: number) => readonly [number, num
   }, start);
 }
 
-/** Quantile of the F distribution, p in (0, 1). */
+/**
+ * Quantile of the F distribution.
+ *
+ * @param p  in (0, 1); df1 and df2 above 0
+ * @throws RangeError for a p outside
+ */
 export function fQuantile(p: number, df1: number, df2: number): number {
   return positiveQuantile(p, (f) => fTails(f, df1, df2), 1);
 }
@@ -91,7 +96,12 @@ export function chiSquareUpperTail(x: number, df: number): number {
   return incompleteGamma(df / 2, x / 2)[1];
 }
 
-/** Quantile of the chi-square distribution, p in (0, 1). */
+/**
+ * Quantile of the chi-square distribution.
+ *
+ * @param p  in (0, 1); df above 0
+ * @throws RangeError for a p outside
+ */
 export function chiSquareQuantile(p: number, df: number): number {
   return positiveQuantile(p, (x) => incompleteGamma(df / 2, x / 2), df);
 }
@@ -101,7 +111,12 @@ export function betaCdf(x: number, a: number, b: number): number {
   return incompleteBeta(a, b, x, 1 - x)[0];
 }
 
-/** Quantile of the beta distribution, p in (0, 1). */
+/**
+ * Quantile of the beta distribution.
+ *
+ * @param p  in (0, 1); a and b above 0
+ * @throws RangeError for a p outside
+ */
 export function betaQuantile(p: number, a: number, b: number): number {
   requireProbability(p);
   return findRoot((x) => betaCdf(x, a, b) - p, 0, 1);

@@ -81,12 +81,25 @@ export function dunnettUpperTail(t: number, factors: readonly number[], df: numb
   return Math.min(1, Math.max(0, sum));
 }
 
-/** A single comparison's critical value and Bonferroni's, between which that of k comparisons lies (slightly widened). */
+/**
+ * A single comparison's critical value and Bonferroni's, between which that of k comparisons lies (slightly widened).
+ *
+ * @param p   1 - the error rate of all k together, in (0, 1)
+ * @param df  residual degrees of freedom, above 0
+ */
 export function criticalBounds(p: number, k: number, df: number): readonly [number, number] {
   return [tQuantile(0.5 + p / 2, df) * (1 - 1e-3), tQuantile(1 - (1 - p) / (2 * k), df) * (1 + 1e-3)];
 }
 
-/** Two-sided critical value: P(max |Tj| > value) = 1 - p. */
+/**
+ * Two-sided critical value: P(max |Tj| > value) = 1 - p.
+ *
+ * @param p        in (0, 1)
+ * @param factors  λj of the correlations λi λj, one for each comparison
+ * @param df       residual degrees of freedom, above 0
+ * @throws NotConverged where the root is not found
+ * @source Dunnett (1964) Biometrics 20:482
+ */
 export function dunnettQuantile(p: number, factors: readonly number[], df: number): number {
   const [low, high] = criticalBounds(p, factors.length, df);
   return findRoot((t) => dunnettUpperTail(t, factors, df) - (1 - p), low, high, 1e-11);

@@ -1,6 +1,6 @@
 const ROOT_TWO_PI = Math.sqrt(2 * Math.PI);
 
-/** Standard normal density. */
+/** Standard normal density φ(z). */
 export function normalDensity(z: number): number {
   return Math.exp(-0.5 * z * z) / ROOT_TWO_PI;
 }

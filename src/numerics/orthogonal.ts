@@ -43,7 +43,12 @@ export function orthogonalise(columns: readonly Float64Array[]): OrthogonalFacto
   return { q, r };
 }
 
-/** Solution of r·x = b for an upper triangular r stored by columns. */
+/**
+ * Solution of r·x = b for an upper triangular r stored by columns.
+ *
+ * @param r  columns of length n; no element of its diagonal is 0
+ * @param b  right side of length n; left as it is
+ */
 export function backSubstitute(r: readonly Float64Array[], b: Float64Array): Float64Array {
   const x = Float64Array.from(b);
   for (let j = r.length - 1; j >= 0; j--) {

@@ -29,7 +29,9 @@ export interface Layout {
   readonly columns: number;
 }
 
-/** Numbers the groups and the free blocks of the data. */
+/**
+ * Numbers the groups (0 to groups - 1) and the free blocks of the data, one block in each connected part being the base.
+ */
 export function layoutOf(data: AdditiveData): Layout {
   const groups = Math.max(-1, ...data.group) + 1;
   if (data.block === null) return { groups, columnOf: [], columns: 0 };
@@ -46,7 +48,12 @@ export function layoutOf(data: AdditiveData): Layout {
   return { groups, columnOf, columns };
 }
 
-/** Weighted mean of each group. */
+/**
+ * Weighted mean of each group.
+ *
+ * @param values  one for each observation, with weights w, and group numbers below `groups`
+ * @returns       `groups` means; NaN for a group without weight
+ */
 export function groupAverages(
   values: ArrayLike<number>,
   w: ArrayLike<number>,
@@ -62,7 +69,13 @@ export function groupAverages(
   return sums.map((sum, g) => sum / cell(weights, g));
 }
 
-/** Weighted least squares with the groups swept out first (Frisch & Waugh 1933), blocks by QR. */
+/**
+ * Weighted least squares with the groups swept out first, blocks by QR.
+ *
+ * @returns  group means, shares of the blocks in each group, block effects: link scale
+ * @throws RangeError where the blocks' columns are not independent
+ * @source Frisch & Waugh (1933) Econometrica 1:387
+ */
 export function solve(data: AdditiveData, layout: Layout, { z, w }: Working): Solution {
   const { group, block } = data;
   const { groups, columns, columnOf } = layout;
@@ -104,7 +117,7 @@ export function solve(data: AdditiveData, layout: Layout, { z, w }: Working): So
   return { groupMeans, blockShares, blockRows, blockEffects };
 }
 
-/** Linear predictor of every observation. */
+/** Linear predictor (link scale) of every observation, in the order of the data. */
 export function predict(data: AdditiveData, layout: Layout, s: Solution): Float64Array {
   return Float64Array.from(data.group, (g, i) => {
     let eta = cell(s.groupMeans, g);

@@ -10,7 +10,12 @@ export function unformula(text: string): string {
   return /^[=+\-@\t\r\n＝＋－＠]/.test(text) && !COMPLETE_NUMBER.test(text) ? `'${text}` : text;
 }
 
-/** A CSV table as text. */
+/**
+ * A CSV table as text (RFC 4180), UTF-8 without a mark.
+ *
+ * @param rows     rows of cells, the header first; a cell is quoted where it must be
+ * @param lineEnd  ends every line, the last one too
+ */
 export function csvText(rows: readonly (readonly string[])[], lineEnd = '\n'): string {
   return rows.map((row) => row.map(csvCell).join(',') + lineEnd).join('');
 }

@@ -18,7 +18,7 @@ export function dayOf(year: number, month: number, date: number): Day | null {
   return sound && year >= 1 ? (Math.round(probe.getTime() / MS) as Day) : null;
 }
 
-/** Year, month (1-12) and day of the month. */
+/** Year, month (1-12) and day of the month of a day (days since 1970-01-01). */
 export function partsOf(day: Day): { readonly year: number; readonly month: number; readonly date: number } {
   const at = new Date(day * MS);
   return { year: at.getUTCFullYear(), month: at.getUTCMonth() + 1, date: at.getUTCDate() };
@@ -31,7 +31,7 @@ export function isoDate(day: Day): string {
   return `${String(year).padStart(4, '0')}-${two(month)}-${two(date)}`;
 }
 
-/** Midnight UTC of the day in milliseconds, for Intl and for time scales. */
+/** Midnight UTC of a day (days since 1970-01-01) in milliseconds since 1970-01-01, for Intl and for time scales. */
 export function utcMilliseconds(day: Day): number {
   return day * MS;
 }

@@ -31,7 +31,11 @@ export interface ProblemLog {
   ) => void;
 }
 
-/** A log that joins the same mistake in many places into one problem, in order of first sight. */
+/**
+ * A log that joins the same mistake in many places into one problem.
+ *
+ * @returns  `add` to report, `problems` for what was reported, in order of first sight
+ */
 export function openLog(): ProblemLog & { readonly problems: () => readonly Problem[] } {
   const byKey = new Map<string, { code: ProblemCode; places: Place[]; found: string; facts: Record<string, string> }>();
   return {

@@ -22,7 +22,12 @@ export function isTooManyUnweighed(unweighed: number, fruits: number): boolean {
 /** Whether a planting that yielded nothing was looked at: what the absence of a picking means. */
 export type PickRecord = 'picked' | 'nothing' | 'not-recorded';
 
-/** What is known of a planting's yield: picked, known to have given nothing, or not recorded. */
+/**
+ * What is known of a planting's yield: picked, known to have given nothing, or not recorded.
+ *
+ * @param season  the planting's own; says whether its harvests are complete
+ * @source methods page A1
+ */
 export function pickRecord(planting: Planting, season: Season): PickRecord {
   if (pickingsOf(planting).length > 0) return 'picked';
   const { removed, cause, events } = planting;
@@ -58,6 +63,9 @@ export function isRipeningRecorded({ ripeningUnits, hasHarvests }: Season): bool
  * True for a planting of which it is known when it ripened, or that it did not while it stood: in a season in which
  * ripening was recorded every planting with a record of its own, a removal among them; not one whose ripe fruit has no
  * date.
+ *
+ * @param isRecorded  what `isRipeningRecorded` says of the season
+ * @source methods page A3
  */
 export function isRipeningKnown(planting: Planting, season: Season, isRecorded: boolean): boolean {
   const { events, removed } = planting;

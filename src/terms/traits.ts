@@ -144,7 +144,12 @@ export function traitFacts(key: string, traits: ReadonlyMap<string, DeclaredTrai
   return { key, ...facts, publishedUnit };
 }
 
-/** Traits that count where a class has no goals: yield, days, and every rating with a good direction. */
+/**
+ * Traits that count where a class has no goals: yield, days, and every rating with a good direction.
+ *
+ * @param traits  the trial's declared traits by key
+ * @returns       keys, in the order in which they are told
+ */
 export function usualGoals(traits: ReadonlyMap<string, DeclaredTrait>): readonly string[] {
   const rated = [...traits.values()].filter(({ kind, better }) => kind === 'rating' && better !== 'none');
   return ['yield', 'first_ripe', ...rated.map(({ key }) => key)];

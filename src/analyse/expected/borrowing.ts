@@ -11,6 +11,12 @@ export interface PooledCounts {
   readonly dispersion: number;
 }
 
+/**
+ * Dispersion of fruit numbers pooled over the seasons that have one of their own, by residual degrees of freedom.
+ *
+ * @returns  null where no season has one
+ * @source methods page B
+ */
 export function pooledCounts(seasons: readonly SeasonSeen[]): PooledCounts | null {
   const known = seasons.flatMap((seen) => ratioModel(seen, 'fruits') ?? []).filter(({ counts }) => counts !== null);
   const pooled = (of: (model: PlantModel) => number | null): number | null =>
@@ -20,7 +26,7 @@ export function pooledCounts(seasons: readonly SeasonSeen[]): PooledCounts | nul
   return { k: pooled((model) => (model.dispersion === null ? null : model.counts!.k)) ?? 0, dispersion };
 }
 
-/** Dispersion of fruit numbers at so many fruits a plant. */
+/** Dispersion φ (1 + k μ) of fruit numbers at a mean of μ fruits a plant (methods B). */
 export function countDispersion({ k, dispersion }: PooledCounts, mean: number): number {
   return k > 0 ? 1 + k * mean : dispersion;
 }

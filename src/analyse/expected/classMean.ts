@@ -14,7 +14,12 @@ export function classMeanOf(given: readonly SeasonMeans[], cells: readonly Sprea
   return average;
 }
 
-/** Posterior means of σ_v and σ_w, working scale. */
+/**
+ * Posterior means of σ_v and σ_w, working scale.
+ *
+ * @param cells  of the grid, their weights adding up to 1
+ * @source methods page B
+ */
 export function spreadMeans(cells: readonly SpreadCell[]): { readonly between: number; readonly withSeason: number } {
   return {
     between: cells.reduce((sum, { between, weight }) => sum + weight * between, 0),

@@ -123,7 +123,13 @@ export interface VarietyGiven {
   readonly ownShare: number;
 }
 
-/** A variety's normal distribution given the season means and the two standard deviations. */
+/**
+ * A variety's normal distribution given the season means and the two standard deviations.
+ *
+ * @param values   working scale, with their variances
+ * @param seasons  how many season means there are
+ * @source methods page B; Gelman et al. (2013) Bayesian Data Analysis ch. 5
+ */
 export function varietyGiven(
   values: readonly SeasonValue[],
   seasons: number,

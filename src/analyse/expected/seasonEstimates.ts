@@ -197,7 +197,12 @@ export function seasonResults(seasons: readonly SeasonSeen[], facts: TraitFacts,
   };
 }
 
-/** Variance of one unit where no season has one of its own, of a value on the working scale. */
+/**
+ * Variance of one unit where no season has one of its own, of a value on the working scale.
+ *
+ * @param theta  working scale, of which a relative SD is a share
+ * @source methods page B
+ */
 export function assumedVariance({ assumedSd: { size, isRelative } }: TraitFacts, theta: number): number {
   return (isRelative ? size * theta : size) ** 2;
 }
