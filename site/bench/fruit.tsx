@@ -1,4 +1,5 @@
 import type { JSX } from 'preact';
+import type { Stand } from '../../src/present/pages/stands.ts';
 import type { Fruit, FruitForm } from '../../src/present/pages/fruit.ts';
 
 /** One outline in units of px: its body from the top of the stem at (0, −length) to its foot at (0, 0). */
@@ -203,6 +204,27 @@ export function FruitPicture({
       ) : (
         <One fruit={fruit} k={K} id={id} x={middle} y={foot} />
       )}
+    </svg>
+  );
+}
+
+/** Side of a photo in a list, em. */
+const PHOTO = 11;
+
+/** The club's photo of a variety where there is one, else its fruit to scale. For lists; a photo has no scale. */
+export function StandPicture({
+  stand: { variety, fruit, photo },
+  root,
+  prefix,
+}: {
+  readonly stand: Stand;
+  readonly root: string;
+  readonly prefix: string;
+}): JSX.Element {
+  if (!photo) return <FruitPicture fruit={fruit} id={`${prefix}-${variety.id}`} />;
+  return (
+    <svg class="fruit" width={`${PHOTO}em`} height={`${PHOTO}em`} viewBox="0 0 100 100" aria-hidden="true">
+      <image href={`${root}${photo.made.small}`} width="100" height="100" preserveAspectRatio="xMidYMid slice" />
     </svg>
   );
 }

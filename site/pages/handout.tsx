@@ -4,14 +4,22 @@ import { plantModel, ratingModels, ripeningModel } from '../../src/analyse/trait
 import type { SeasonSeen } from '../../src/analyse/seen.ts';
 import { dayWriting, startOf } from '../../src/present/pages/days.ts';
 import type { Estimate } from '../../src/terms/estimate.ts';
-import { FruitPicture } from '../bench/fruit.tsx';
+import { StandPicture } from '../bench/fruit.tsx';
 import { Seeds, Verdict } from '../bench/signs.tsx';
 import type { NextContent, Page, SiteContent } from '../content.ts';
 import { page } from '../page.tsx';
 import { classesOf } from '../seasonTables.tsx';
 
 /** Side one: every variety advised on, by class, its fruit to scale, its sign, its seeds; a line where the list ends. */
-function Lists({ content, next }: { readonly content: SiteContent; readonly next: NextContent }): JSX.Element {
+function Lists({
+  content,
+  next,
+  root,
+}: {
+  readonly content: SiteContent;
+  readonly next: NextContent;
+  readonly root: string;
+}): JSX.Element {
   const { bench } = content.writing.words;
   return (
     <div class="lists">
@@ -20,11 +28,12 @@ function Lists({ content, next }: { readonly content: SiteContent; readonly next
         const { list = [], varieties = [] } = outcome.advice ?? {};
         const rest = varieties.map(({ variety }) => variety).filter((id) => !list.includes(id));
         const item = (id: string): JSX.Element => {
-          const { variety, fruit, standing, share, shareText } = content.stands.get(id)!;
+          const stand = content.stands.get(id)!;
+          const { variety, standing, share, shareText } = stand;
           return (
             <li class={standing}>
               <span class="stand">
-                <FruitPicture fruit={fruit} id={`sheet-${id}`} />
+                <StandPicture stand={stand} root={root} prefix="sheet" />
               </span>
               <span>
                 <b>{variety.name}</b> <Verdict standing={standing} word={bench.standing[standing]} size={0.8} />
@@ -179,7 +188,7 @@ export function handoutPage(content: SiteContent, seen: SeasonSeen): Page {
     content,
     addresses.handout(seen.season.key),
     title,
-    () => (
+    (root) => (
       <>
         <div class="side">
           <p class="s">
@@ -190,7 +199,7 @@ export function handoutPage(content: SiteContent, seen: SeasonSeen): Page {
           {isLast && next ? (
             <>
               <p>{bench.handout.lead(listed.length, spots, keeps, listed.length - keeps)}</p>
-              <Lists content={content} next={next} />
+              <Lists content={content} next={next} root={root} />
               <p class="s m">{bench.handout.key(writing.number(trial.settings.verdicts.simulations))}</p>
             </>
           ) : (

@@ -2,7 +2,7 @@ import { addresses } from '../../src/terms/addresses.ts';
 import type { JSX } from 'preact';
 import { nameOf } from '../../src/present/nextSeason/source.ts';
 import { Advice } from '../advice.tsx';
-import { FruitPicture } from '../bench/fruit.tsx';
+import { StandPicture } from '../bench/fruit.tsx';
 import { EmptyPlace } from '../bench/shelf.tsx';
 import { Seeds, Verdict } from '../bench/signs.tsx';
 import type { ClassOutcome } from '../../src/decide/nextSeason.ts';
@@ -21,7 +21,8 @@ interface ClassPart {
 
 /** A variety of the planting list: its fruit, its sign, its share, the chief reason. */
 function Item({ content, next, outcome, root, id }: ClassPart & { readonly id: string }): JSX.Element {
-  const { variety, fruit, standing, share, shareText } = content.stands.get(id)!;
+  const stand = content.stands.get(id)!;
+  const { variety, standing, share, shareText } = stand;
   const { bench } = content.writing.words;
   const words = next.classes
     .find(({ classId }) => classId === outcome.classId)!
@@ -29,7 +30,7 @@ function Item({ content, next, outcome, root, id }: ClassPart & { readonly id: s
   return (
     <li class={standing}>
       <span class="stand">
-        <FruitPicture fruit={fruit} id={`list-${id}`} />
+        <StandPicture stand={stand} root={root} prefix="list" />
       </span>
       <div>
         <a class="nm" href={to(root, addresses.variety(id))}>

@@ -1,5 +1,5 @@
 import { addresses } from '../../src/terms/addresses.ts';
-import { FruitPicture } from '../bench/fruit.tsx';
+import { StandPicture } from '../bench/fruit.tsx';
 import { Verdict } from '../bench/signs.tsx';
 import type { Page, SiteContent } from '../content.ts';
 import { to } from '../layout.tsx';
@@ -25,10 +25,11 @@ export function varietiesPage(content: SiteContent): Page {
           <ul class="list" data-filter>
             {all
               .filter(({ variety }) => variety.classId === classId)
-              .map(({ variety, fruit, standing, shareText, lastGrown }) => (
+              .map((stand) => ({ stand, ...stand }))
+              .map(({ stand, variety, standing, shareText, lastGrown }) => (
                 <li data-name={variety.name.toLowerCase()}>
                   <span class="stand">
-                    <FruitPicture fruit={fruit} id={`all-${variety.id}`} />
+                    <StandPicture stand={stand} root={root} prefix="all" />
                   </span>
                   <div>
                     <a class="nm" href={to(root, addresses.variety(variety.id))}>

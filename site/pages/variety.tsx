@@ -4,7 +4,7 @@ import { isHot } from '../../src/analyse/summaries.ts';
 import { ratingModels } from '../../src/analyse/traitsSeen.ts';
 import { seasonPictures } from '../../src/present/pages/bySeason.ts';
 import { adviceOf, barName, whyRows } from '../../src/present/pages/variety.ts';
-import type { Stand } from '../../src/present/pages/stands.ts';
+import type { Stand, StandPhoto } from '../../src/present/pages/stands.ts';
 import { addresses, wordsOf } from '../../src/terms/addresses.ts';
 import { isLine } from '../../src/terms/trial.ts';
 import type { Variety } from '../../src/terms/trial.ts';
@@ -68,6 +68,23 @@ function firsts(content: SiteContent, seen: SeasonSeen, variety: Variety): strin
   return bench.variety.firstOf(parts.stands.length, parts.name, String(seen.season.year), what);
 }
 
+/** The club's photo with the grower's caption. */
+function Photo({ photo: { made, caption }, root }: { readonly photo: StandPhoto; readonly root: string }): JSX.Element {
+  return (
+    <figure class="photo">
+      <picture>
+        <source
+          type="image/webp"
+          srcset={made.sources.map(({ path, width }) => `${root}${path} ${width}w`).join(', ')}
+          sizes="(max-width: 44rem) 60vw, 20rem"
+        />
+        <img src={`${root}${made.fallback}`} width={made.width} height={made.height} alt={caption} />
+      </picture>
+      <figcaption aria-hidden="true">{caption}</figcaption>
+    </figure>
+  );
+}
+
 /** The fruit, the name, the verdict with its share, one sentence. */
 function Cloth({ content, variety, grown, root }: VarietyPart): JSX.Element {
   const { writing, advice, next } = content;
@@ -86,6 +103,7 @@ function Cloth({ content, variety, grown, root }: VarietyPart): JSX.Element {
     <div class="hero">
       <div class={`pic${isBroad ? ' broad' : ''}`}>
         <FruitPicture fruit={stand.fruit} id="hero" label={fruitLabel(stand, content)} />
+        {stand.photo ? <Photo photo={stand.photo} root={root} /> : null}
       </div>
       <div class={stand.standing}>
         <p class="crumb s">

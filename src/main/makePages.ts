@@ -16,7 +16,7 @@ import { writingOf } from '../present/numbers.ts';
 import { classAdviceWords } from '../present/nextSeason/classAdvice.ts';
 import { adviceFigures } from '../present/nextSeason/figures.ts';
 import type { AdviceSource } from '../present/nextSeason/source.ts';
-import { standsOf } from '../present/pages/stands.ts';
+import { standPhotos, standsOf } from '../present/pages/stands.ts';
 import { problemsForReaders } from '../present/people.ts';
 import { spreadWords } from '../present/nextSeason/spread.ts';
 import { weightsContent } from '../present/nextSeason/weights.ts';
@@ -123,7 +123,7 @@ async function siteContent({ trial, compared, advice, problems, content, photos 
     downloads,
     advice,
     compared: new Map(compared.map((own) => [own.seen.season.key, own.compared])),
-    stands: standsOf(trial, seasons, advice),
+    stands: standsOf(trial, seasons, advice, standPhotos(content, photos)),
     words,
     next,
     front: advice && frontPage(advice, nth(compared, -1).compared),

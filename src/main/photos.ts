@@ -2,10 +2,12 @@ import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import type { MadePhoto } from '../present/growersWords.ts';
 import type { Problem } from '../terms/problem.ts';
+import type { Sharp } from 'sharp';
 import { nth } from '../numerics/element.ts';
 
 const WIDTHS = [480, 960, 1600];
 const FALLBACK = 960;
+const SMALL = 240;
 const MOST_PIXELS = 100_000_000;
 const LONGEST_SECONDS = 60;
 
@@ -47,6 +49,26 @@ function slugOf(name: string, taken: Set<string>): string {
   return slug;
 }
 
+/** One photo in every size that a page shows, added to the files. */
+async function makePhoto(bytes: Buffer, slug: string, files: Map<string, Uint8Array>): Promise<MadePhoto> {
+  const { default: sharp } = await import('sharp');
+  const source = sharp(bytes, { limitInputPixels: MOST_PIXELS }).rotate().timeout({ seconds: LONGEST_SECONDS });
+  const upright = await source.toBuffer({ resolveWithObject: true });
+  const { width, height } = upright.info;
+  const made = (): Sharp => sharp(upright.data);
+  const widths = [...WIDTHS.filter((one) => one < width), ...(width <= nth(WIDTHS, -1) ? [width] : [])];
+  const sources = widths.map((one) => ({ path: `photos/${slug}-${one}.webp`, width: one }));
+  for (const { path, width: one } of sources)
+    files.set(path, await made().resize({ width: one }).webp({ quality: 80 }).toBuffer());
+  const usual = Math.min(FALLBACK, width);
+  const fallback = `photos/${slug}.jpg`;
+  const flat = made().resize({ width: usual }).flatten({ background: '#ffffff' });
+  files.set(fallback, await flat.jpeg({ quality: 82 }).toBuffer());
+  const small = `photos/${slug}-small.webp`;
+  files.set(small, await made().resize({ width: SMALL, height: SMALL }).webp({ quality: 80 }).toBuffer());
+  return { sources, fallback, small, width: usual, height: Math.round((height * usual) / width) };
+}
+
 /**
  * Photos made for the site: turned upright, resized, without any of their metadata (no place, no camera, no time).
  *
@@ -58,37 +80,13 @@ export async function makePhotos(folder: string, names: readonly string[]): Prom
   const files = new Map<string, Uint8Array>();
   const problems: Problem[] = [];
   if (names.length === 0) return { photos, files, problems };
-  const { default: sharp } = await import('sharp');
   const taken = new Set<string>();
   for (const name of names) {
     const path = `content/photos/${name}`;
     try {
       const bytes = readFileSync(join(folder, path));
       if (!isPhoto(bytes)) throw new Error('its content is no JPEG, PNG, WebP, AVIF, TIFF or GIF');
-      const source = sharp(bytes, { limitInputPixels: MOST_PIXELS }).rotate().timeout({ seconds: LONGEST_SECONDS });
-      const upright = await source.toBuffer({ resolveWithObject: true });
-      const { width, height } = upright.info;
-      const slug = slugOf(name, taken);
-      const widths = [...WIDTHS.filter((one) => one < width), ...(width <= nth(WIDTHS, -1) ? [width] : [])];
-      const sources: { path: string; width: number }[] = [];
-      for (const one of widths) {
-        const made = await sharp(upright.data).resize({ width: one }).webp({ quality: 80 }).toBuffer();
-        sources.push({ path: `photos/${slug}-${one}.webp`, width: one });
-        files.set(`photos/${slug}-${one}.webp`, made);
-      }
-      const small = Math.min(FALLBACK, width);
-      const fallback = await sharp(upright.data)
-        .resize({ width: small })
-        .flatten({ background: '#ffffff' })
-        .jpeg({ quality: 82 })
-        .toBuffer();
-      files.set(`photos/${slug}.jpg`, fallback);
-      photos.set(name.normalize('NFC'), {
-        sources,
-        fallback: `photos/${slug}.jpg`,
-        width: small,
-        height: Math.round((height * small) / width),
-      });
+      photos.set(name.normalize('NFC'), await makePhoto(bytes, slugOf(name, taken), files));
     } catch (fault) {
       const facts = { reason: fault instanceof Error ? nth(fault.message.split('\n'), 0) : 'unknown' };
       problems.push({

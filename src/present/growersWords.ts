@@ -1,5 +1,6 @@
 import { answersTo, plantModel, ratingModel, ripeningModel } from '../analyse/traitsSeen.ts';
 import MarkdownIt from 'markdown-it';
+import { leadPhoto } from '../records/content.ts';
 import type { Content } from '../records/content.ts';
 import { varietyRegistry } from '../records/registry.ts';
 import type { VarietyRegistry } from '../records/registry.ts';
@@ -19,6 +20,8 @@ export const ROOT = '%KEEPROW-ROOT%';
 export interface MadePhoto {
   readonly sources: readonly { readonly path: string; readonly width: number }[];
   readonly fallback: string;
+  /** A square of its middle, for lists. */
+  readonly small: string;
   readonly width: number;
   readonly height: number;
 }
@@ -87,6 +90,12 @@ function photoHtml(photo: MadePhoto, words: string): string {
   return `<picture><source type="image/webp" srcset="${set}" sizes="(max-width: 44rem) 100vw, 44rem"><img src="${ROOT}${photo.fallback}" width="${photo.width}" height="${photo.height}" alt="${svgText(words)}" loading="lazy"></picture>`;
 }
 
+/** Words about a variety without their first photo, which stands at the top of its page. */
+function withoutLead(page: string, text: string, photos: Sources['photos']): string {
+  const lead = page.startsWith('varieties/') ? leadPhoto(text) : null;
+  return lead && photos.has(lead.name) ? text.replace(lead.written, '') : text;
+}
+
 /**
  * The grower's words as HTML: Markdown without raw HTML, live figures and charts put in, photos as they were made.
  *
@@ -115,7 +124,7 @@ export function growersWords(content: Content, { advice, pictures, photos }: Sou
     }
     return markdown.render(source).replace(/<p>KEEPROWCHART(\d+)X<\/p>/g, (_, i: string) => charts[Number(i)] ?? '');
   };
-  return new Map([...content].map(([page, text]) => [page, render(text)]));
+  return new Map([...content].map(([page, text]) => [page, render(withoutLead(page, text, photos))]));
 }
 
 /** Title of a page of the grower's own: its first heading, else its name. */

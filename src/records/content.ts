@@ -70,6 +70,16 @@ function unknownIn(
 
 const IMAGE = /!\[([^\]]*)\]\(\s*(?:<([^>]*)>|([^)\s]*))[^)]*\)/g;
 
+/** The first photo in the words about a variety, which stands for it, with the grower's caption. */
+export function leadPhoto(
+  text: string,
+): { readonly name: string; readonly caption: string; readonly written: string } | null {
+  const [found] = text.matchAll(IMAGE);
+  if (!found) return null;
+  const [written, caption = '', bracketed, bare = ''] = found;
+  return { name: photoName(bracketed ?? bare), caption: caption.trim(), written };
+}
+
 /** Names of the photos that some words show. */
 function photosIn(text: string): readonly string[] {
   return [...text.matchAll(IMAGE)].map(([, , bracketed, bare = '']) => photoName(bracketed ?? bare));

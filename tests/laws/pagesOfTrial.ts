@@ -43,7 +43,7 @@ export function pagesOfTrial(
     downloads: downloadsOf(trial, seasons),
     advice,
     compared: new Map(compared.map((own) => [own.seen.season.key, own.compared])),
-    stands: standsOf(trial, seasons, advice),
+    stands: standsOf(trial, seasons, advice, new Map()),
     words: new Map(),
     next: advice && {
       season: advice.next.season,

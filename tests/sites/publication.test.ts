@@ -228,6 +228,13 @@ describe('what is not meant to be published', () => {
     expect(
       html.match(/<img src="\.\/\.\.\/photos\/bed-\d\.jpg" width="\d+" height="\d+" alt="A bed in August"/g),
     ).toHaveLength(10);
+    // The first photo in a variety's words stands at the top of its page, once, and in the lists.
+    const own = readFileSync(join(folder, '_site/varieties/wren-hill/index.html'), 'utf8');
+    expect(own.match(/<img [^>]*alt="Drawing: four Wren Hill[^"]*"/g)).toHaveLength(1);
+    expect(own).toMatch(/<figure class="photo">/);
+    const list = readFileSync(join(folder, '_site/varieties/index.html'), 'utf8');
+    expect(list).toContain('photos/wren-hill-basket-small.webp');
+    expect(existsSync(join(folder, '_site/photos/wren-hill-basket-small.webp'))).toBe(true);
   });
 });
 
