@@ -1,5 +1,6 @@
 import type { SeasonComparisons } from '../src/analyse/compareSeason.ts';
 import type { AdviceSource } from '../src/present/nextSeason/source.ts';
+import type { Ongoing } from '../src/present/pages/ongoing.ts';
 import type { Stand } from '../src/present/pages/stands.ts';
 import type { SeasonSeen } from '../src/analyse/seen.ts';
 import type { ClassReport } from '../src/present/classReport.ts';
@@ -47,6 +48,8 @@ export interface SiteContent {
   /** The site's address as a QR code; null without an address. */
   readonly qr: string | null;
   readonly pictures: BySeason<SeasonPictures>;
+  /** The season that is not over, as it stands; null where all are. */
+  readonly ongoing: Ongoing | null;
   /** Pages of the grower's own: address part, title. */
   readonly ownPages: readonly { readonly key: string; readonly title: string }[];
 }

@@ -17,6 +17,9 @@ function doors(content: SiteContent): Links {
   return [
     [addresses.front, frame.nav.front],
     ...(last ? [[addresses.season(last.key), say.season(String(last.year))] as const] : []),
+    ...(content.ongoing
+      ? [[addresses.season(content.ongoing.key), bench.ongoing.title(String(content.ongoing.year))] as const]
+      : []),
     ...(content.next ? [[addresses.nextSeason, say.next(String(content.next.season))] as const] : []),
     [addresses.varieties, say.varieties],
     ...(last ? [[addresses.handout(last.key), say.handout] as const] : []),

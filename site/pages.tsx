@@ -11,6 +11,7 @@ import { methodsPage } from './pages/methods.tsx';
 import { movedPage } from './pages/moved.tsx';
 import { nextSeasonPage } from './pages/next.tsx';
 import { messagesPage, notesPage } from './pages/notes.tsx';
+import { ongoingPage } from './pages/ongoing.tsx';
 import { seasonPage } from './pages/season.tsx';
 import { seasonsPage } from './pages/seasons.tsx';
 import { varietiesPage } from './pages/varieties.tsx';
@@ -19,7 +20,7 @@ import { weightsPage } from './pages/weights.tsx';
 
 /** All pages of the site. */
 export function sitePages(content: SiteContent): readonly Page[] {
-  const { next, trial, seasons } = content;
+  const { next, trial, seasons, ongoing } = content;
   return [
     frontPageOf(content),
     ...seasons.flatMap((seen) => [
@@ -30,6 +31,7 @@ export function sitePages(content: SiteContent): readonly Page[] {
         classFiguresPage(content, seen, id),
       ]),
     ]),
+    ...(ongoing ? [ongoingPage(content, ongoing)] : []),
     ...trial.varieties.flatMap((variety) => [
       varietyPage(content, variety),
       ...variety.formerIds.map((former) => movedPage(content, variety, former)),

@@ -11,6 +11,7 @@ import type { Page, SiteContent } from '../content.ts';
 import { to } from '../layout.tsx';
 import { page, Words } from '../page.tsx';
 import { classesOf } from '../seasonTables.tsx';
+import { OngoingNote } from './ongoing.tsx';
 import { Packets } from './packets.tsx';
 
 interface Part {
@@ -207,7 +208,8 @@ export function frontPageOf(content: SiteContent): Page {
     return page(content, addresses.front, title, (root) => (
       <>
         <Words html={content.words.get(wordsOf.front)} root={root} />
-        <p>{seasons.none}</p>
+        <OngoingNote content={content} root={root} />
+        {content.ongoing ? null : <p>{seasons.none}</p>}
       </>
     ));
   const winter = winterSentence(content);
@@ -221,6 +223,7 @@ export function frontPageOf(content: SiteContent): Page {
       return (
         <>
           <Words html={content.words.get(wordsOf.front)} root={root} />
+          <OngoingNote content={content} root={root} />
           <div class="three">
             <Harvest {...part} />
             <Packets {...part} />

@@ -10,6 +10,13 @@ export function seasonsPage(content: SiteContent): Page {
   return page(content, addresses.seasons, say.title, (root) => (
     <>
       <ul class="plain">
+        {content.ongoing ? (
+          <li>
+            <a href={to(root, addresses.season(content.ongoing.key))}>
+              {words.bench.ongoing.title(String(content.ongoing.year))}
+            </a>
+          </li>
+        ) : null}
         {content.seasons.toReversed().map(({ season, varieties: grown }) => (
           <li>
             <a href={to(root, addresses.season(season.key))}>{season.year}</a>: {say.varieties(number(grown.length))}

@@ -18,6 +18,7 @@ import { to } from '../layout.tsx';
 import { page, percent, Words } from '../page.tsx';
 import { Table } from '../parts.tsx';
 import { figuresOf } from '../seasonTables.tsx';
+import { OngoingOf } from './ongoing.tsx';
 import { Besides } from './besides.tsx';
 import { classParts } from './klass.tsx';
 import { HowMany, Picked } from './varietyParts.tsx';
@@ -220,6 +221,7 @@ export function varietyPage(content: SiteContent, variety: Variety): Page {
         <>
           <Words html={content.words.get(wordsOf.variety(variety.id))} root={root} />
           {words === '' ? null : <p class="rest">{words}</p>}
+          <OngoingOf content={content} variety={variety.id} />
           {cautionsOf(content, variety).map((text) => (
             <p class="caution">{text}</p>
           ))}

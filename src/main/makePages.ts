@@ -16,6 +16,7 @@ import { writingOf } from '../present/numbers.ts';
 import { classAdviceWords } from '../present/nextSeason/classAdvice.ts';
 import { adviceFigures } from '../present/nextSeason/figures.ts';
 import type { AdviceSource } from '../present/nextSeason/source.ts';
+import { ongoingOf } from '../present/pages/ongoing.ts';
 import { standPhotos, standsOf } from '../present/pages/stands.ts';
 import { problemsForReaders } from '../present/people.ts';
 import { spreadWords } from '../present/nextSeason/spread.ts';
@@ -129,6 +130,7 @@ async function siteContent({ trial, compared, advice, problems, content, photos 
     front: advice && frontPage(advice, nth(compared, -1).compared),
     qr: qrCode(trial),
     pictures,
+    ongoing: ongoingOf(trial),
     ownPages: [...content].flatMap(([key, text]) =>
       key.startsWith('pages/') ? [{ key, title: ownTitle(key, text) }] : [],
     ),

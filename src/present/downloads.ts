@@ -4,7 +4,7 @@ import { ripenings } from '../analyse/traitsSeen.ts';
 import type { SeasonSeen } from '../analyse/seen.ts';
 import { csvText, unformula } from '../terms/csv.ts';
 import { isoDate } from '../terms/day.ts';
-import type { Trial } from '../terms/trial.ts';
+import type { Season, Trial } from '../terms/trial.ts';
 import { publishedTasters } from './people.ts';
 import { seasonTraits } from './results.ts';
 import { traitFacts } from '../terms/traits.ts';
@@ -116,8 +116,8 @@ function plantingsDownload(seen: SeasonSeen, say: DataWords): Download {
   };
 }
 
-function harvestsDownload(seen: SeasonSeen, say: DataWords): Download | null {
-  const rows = seen.season.yieldUnits.flatMap((unit) =>
+function harvestsDownload({ key, year, yieldUnits }: Season, say: DataWords): Download | null {
+  const rows = yieldUnits.flatMap((unit) =>
     pickingsOf(unit).flatMap(({ day, ripe, green, cullFruits, hasCulls }) =>
       (
         [
@@ -138,15 +138,15 @@ function harvestsDownload(seen: SeasonSeen, say: DataWords): Download | null {
   );
   if (rows.length === 0) return null;
   return {
-    path: addresses.table(seen.season.key, 'harvests'),
-    title: say.harvests(String(seen.season.year)),
+    path: addresses.table(key, 'harvests'),
+    title: say.harvests(String(year)),
     columns: named(['date', 'planting', 'fruits', 'weight_g', 'stage', 'unusable_fruits'], say),
     rows,
   };
 }
 
 function ratingsDownload(
-  { season: { key, year, scores } }: SeasonSeen,
+  { key, year, scores }: Season,
   tasters: ReadonlyMap<string, string>,
   say: DataWords,
 ): Download | null {
@@ -168,7 +168,7 @@ function ratingsDownload(
   };
 }
 
-function measurementsDownload({ season: { key, year, measurements } }: SeasonSeen, trial: Trial, say: DataWords) {
+function measurementsDownload({ key, year, measurements }: Season, trial: Trial, say: DataWords) {
   if (measurements.length === 0) return null;
   return {
     path: addresses.table(key, 'measurements'),
@@ -185,19 +185,21 @@ function measurementsDownload({ season: { key, year, measurements } }: SeasonSee
   };
 }
 
-/** Tables of the data page. */
+/** What was recorded of a season, row by row. */
+function recordDownloads(trial: Trial, season: Season, say: DataWords): readonly Download[] {
+  return [
+    harvestsDownload(season, say),
+    ratingsDownload(season, publishedTasters(trial), say),
+    measurementsDownload(season, trial, say),
+  ].filter((download) => download !== null);
+}
+
+/** Tables of the data page; of a season that is not over, what was recorded. */
 export function downloadsOf(trial: Trial, seasons: readonly SeasonSeen[]): readonly Download[] {
   const { data: say } = wordsFor(trial.settings.language);
-  const tasters = publishedTasters(trial);
   return [
     figuresDownload(trial, seasons, say),
-    ...seasons.flatMap((seen) =>
-      [
-        plantingsDownload(seen, say),
-        harvestsDownload(seen, say),
-        ratingsDownload(seen, tasters, say),
-        measurementsDownload(seen, trial, say),
-      ].filter((download) => download !== null),
-    ),
+    ...seasons.flatMap((seen) => [plantingsDownload(seen, say), ...recordDownloads(trial, seen.season, say)]),
+    ...(trial.ongoing ? recordDownloads(trial, trial.ongoing, say) : []),
   ];
 }

@@ -18,7 +18,7 @@ function initialsOf(name: string): string {
  *
  * @returns the published name by the name in the records
  */
-export function publishedTasters({ seasons, settings }: Trial): ReadonlyMap<string, string> {
+export function publishedTasters({ seasons, ongoing, settings }: Trial): ReadonlyMap<string, string> {
   const { people } = settings.publish;
   const published = new Map<string, string>();
   const byFold = new Map<string, string>();
@@ -32,7 +32,7 @@ export function publishedTasters({ seasons, settings }: Trial): ReadonlyMap<stri
     taken.add(own);
     return own;
   };
-  for (const { scores } of seasons) {
+  for (const { scores } of ongoing ? [...seasons, ongoing] : seasons) {
     const names = [...new Set(scores.map(({ taster }) => taster))];
     for (const name of names.toSorted((a, b) => (foldName(a) < foldName(b) ? -1 : 1))) {
       const fold = foldName(name);

@@ -8,6 +8,8 @@ import type { PlantModel } from '../analyse/plantTypes.ts';
 import { nextSeasonDocument } from './nextSeason/document.ts';
 import type { ComparisonDocument, Figure, PlantingDocument, Results } from './publication/schema.ts';
 import type { AdviceSource } from './nextSeason/source.ts';
+import { isoDate } from '../terms/day.ts';
+import { ongoingOf } from './pages/ongoing.ts';
 import { traitFacts } from '../terms/traits.ts';
 
 type ByClass = 'letters' | 'against_check' | 'new_against_returning';
@@ -178,6 +180,22 @@ function plantingsOf(seen: SeasonSeen): readonly PlantingDocument[] {
   });
 }
 
+function ongoingDocument(trial: Trial): Results['ongoing'] {
+  const own = ongoingOf(trial);
+  if (!own) return null;
+  const varieties = own.classes.flatMap((one) => one.varieties);
+  return {
+    season: own.year,
+    varieties: varieties.map(({ variety, plants, firstRipe, fruits, grams }) => ({
+      variety: variety.id,
+      plants,
+      first_ripe: firstRipe === null ? null : isoDate(firstRipe),
+      fruits,
+      weight: grams,
+    })),
+  };
+}
+
 /** results.json: everything on a page is in it. */
 export function resultsDocument(
   trial: Trial,
@@ -204,6 +222,7 @@ export function resultsDocument(
       plantings: plantingsOf(seen),
       comparisons: comparisonsOf(seen, compared),
     })),
+    ongoing: ongoingDocument(trial),
     next_season: advice && nextSeasonDocument(advice),
   };
 }

@@ -1,5 +1,5 @@
 import { seasonKey } from '../terms/ids.ts';
-import { partsOf } from '../terms/day.ts';
+import { isDay, partsOf } from '../terms/day.ts';
 import type { Day } from '../terms/day.ts';
 import { fileOnly } from '../terms/place.ts';
 import type { LimitedValue, Planting, Season } from '../terms/trial.ts';
@@ -118,8 +118,6 @@ export interface SeasonRecords {
   readonly weights: SeasonLogs;
   readonly measures: SeasonMeasures;
 }
-
-const isDay = (day: Day | null | undefined): day is Day => day !== null && day !== undefined;
 
 /** Records of several tables under the name of a variety, by variety. */
 function listed(maps: readonly ReadonlyMap<string, RecordDraft>[]): ReadonlyMap<string, readonly RecordDraft[]> {

@@ -16,6 +16,7 @@ import { listFolder } from './folder.ts';
 import type { TrialFiles } from './folder.ts';
 import { varietyRegistry } from './registry.ts';
 import type { VarietyRegistry } from './registry.ts';
+import { isOver, noteOngoing } from './rules/ongoing.ts';
 import { checkParents } from './rules/parents.ts';
 import { reportNoStart, reportNotRecorded } from './rules/recorded.ts';
 import { reportScores } from './rules/scores.ts';
@@ -128,7 +129,12 @@ export function checkTrial(files: TrialFiles): CheckedTrial {
   const varieties = checkParents(registry, seasons, context);
   reportSettingsAgainstRecords(registry, seasons, context);
   reportBetweenSeasons(records, registry, context);
-  for (const season of seasons) {
+  const newest = seasons.at(-1);
+  const finished = newest ? (settings.seasons.get(newest.year)?.finished ?? null) : null;
+  const ongoing = newest && !isOver(newest, finished) ? newest : null;
+  if (ongoing) noteOngoing(ongoing, context);
+  const over = seasons.filter((season) => season !== ongoing);
+  for (const season of over) {
     reportNotRecorded(season, context);
     reportNoStart(season, context);
     reportScores(season, context);
@@ -137,7 +143,12 @@ export function checkTrial(files: TrialFiles): CheckedTrial {
   const problems = log.problems();
   const sound = problems.every((problem) => severityOf(problem) !== 'error');
   const complete = withClasses(withCheckIds(settings, registry), varieties);
-  return { trial: sound ? { settings: complete, varieties, seasons } : null, problems, content, settings };
+  return {
+    trial: sound ? { settings: complete, varieties, seasons: over, ongoing } : null,
+    problems,
+    content,
+    settings,
+  };
 }
 
 /** Check varieties by their ids, whatever name the settings call them by. */

@@ -35,3 +35,6 @@ export function isoDate(day: Day): string {
 export function utcMilliseconds(day: Day): number {
   return day * MS;
 }
+
+/** True for a day that is known. */
+export const isDay = (day: Day | null | undefined): day is Day => day !== null && day !== undefined;

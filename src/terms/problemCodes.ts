@@ -5,6 +5,7 @@ export const severities = {
   'missing-settings': 'error',
   'missing-varieties': 'error',
   'no-seasons': 'error',
+  'season-ongoing': 'note',
   'missing-plantings': 'error',
   'not-a-year': 'error',
   'file-name-near': 'warning',

@@ -21,6 +21,8 @@ export interface SeasonSettings {
   readonly layout: 'together' | 'spread' | null;
   readonly harvestsComplete: boolean;
   readonly earlyUntil: Day | null;
+  /** Whether the season is over; null where trial.yaml says nothing of it. */
+  readonly finished: boolean | null;
 }
 
 export interface TraitRange {

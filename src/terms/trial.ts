@@ -172,7 +172,10 @@ export interface Season {
 export interface Trial {
   readonly settings: Settings;
   readonly varieties: readonly Variety[];
+  /** Seasons that are over, oldest first. */
   readonly seasons: readonly Season[];
+  /** The last season where it is not over: shown as it stands, in no figure and no verdict. */
+  readonly ongoing: Season | null;
 }
 
 /** Class of a variety by its id; `all` for an id that is none. */

@@ -8,6 +8,7 @@ import { spreadWords } from '../../src/present/nextSeason/spread.ts';
 import type { AdviceSource } from '../../src/present/nextSeason/source.ts';
 import { weightsContent } from '../../src/present/nextSeason/weights.ts';
 import { writingOf } from '../../src/present/numbers.ts';
+import { ongoingOf } from '../../src/present/pages/ongoing.ts';
 import { standsOf } from '../../src/present/pages/stands.ts';
 import type { Trial } from '../../src/terms/trial.ts';
 import { sitePages } from '../../site/pages.tsx';
@@ -55,6 +56,7 @@ export function pagesOfTrial(
     front: advice && frontPage(advice, compared.at(-1)!.compared),
     qr: null,
     pictures: new Map(),
+    ongoing: ongoingOf(trial),
     ownPages: [],
   };
   return sitePages(content);

@@ -13,8 +13,30 @@ import { problemText } from '../../src/present/problems.ts';
 /** A trial folder held in memory: paths below data/ and their text. */
 export type Folder = Readonly<Record<string, string>>;
 
-export function check(folder: Folder): CheckedTrial {
-  const found = Object.entries(folder).map(([path, text]) => ({
+/** The folder with its last season said to be over, unless its settings speak of it. */
+function withLastOver(folder: Folder): Folder {
+  const text = folder['trial.yaml'];
+  const year = Object.keys(folder).reduce((last, path) => Math.max(last, Number(/^\d{4}/.exec(path)?.[0] ?? 0)), 0);
+  const isCut = (text?.split('"').length ?? 1) % 2 === 0;
+  if (text === undefined || year === 0 || isCut || text.includes('finished')) return folder;
+  const own = new RegExp(`(seasons:[^#]*?${year}: \\{)`);
+  const edited = own.test(text)
+    ? text.replace(own, '$1finished: yes, ')
+    : /^seasons: \{/m.test(text)
+      ? text.replace(/^seasons: \{/m, `seasons: {${year}: {finished: yes}, `)
+      : /^seasons:\n/m.test(text)
+        ? text.replace(/^seasons:\n/m, `seasons:\n  ${year}: {finished: yes}\n`)
+        : `${text.replace(/\n?$/, '\n')}seasons: {${year}: {finished: yes}}\n`;
+  return { ...folder, 'trial.yaml': edited };
+}
+
+/**
+ * Reads a folder held in memory.
+ *
+ * @param asItIs  true for a folder whose last season may go on; else it is taken as over
+ */
+export function check(folder: Folder, asItIs = false): CheckedTrial {
+  const found = Object.entries(asItIs ? folder : withLastOver(folder)).map(([path, text]) => ({
     path: path.startsWith('../') ? path.slice(3) : `data/${path}`,
     bytes: new TextEncoder().encode(text),
   }));

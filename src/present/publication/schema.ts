@@ -155,6 +155,21 @@ const results = object('Figures of a variety trial', {
       comparisons: map('Comparisons by trait', comparison),
     }),
   ),
+  ongoing: orNull(
+    object('The season that is not over: what was recorded to date, in no other figure; null where all are over', {
+      season: whole('Year', 'year'),
+      varieties: list(
+        'Varieties that stand',
+        object('A variety', {
+          variety,
+          plants: whole('Plants set out', 'plants'),
+          first_ripe: orNull(text('Date of the first ripe fruit (ISO 8601); null before')),
+          fruits: number('Usable fruits picked to date, of all its plants', 'fruits'),
+          weight: number('Usable weight picked to date, of all its plants', 'g'),
+        }),
+      ),
+    }),
+  ),
   next_season: orNull(nextSeason),
 });
 

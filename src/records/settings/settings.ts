@@ -30,7 +30,7 @@ const KEYS = [
 ];
 /** A QR code of more is too fine to be read off a handout. */
 const LONGEST_URL = 300;
-const SEASON_KEYS = ['end', 'sown', 'transplanted', 'look_every', 'layout', 'harvests', 'early_until'];
+const SEASON_KEYS = ['end', 'sown', 'transplanted', 'look_every', 'layout', 'harvests', 'early_until', 'finished'];
 
 type Entries = ReadonlyMap<string, Entry>;
 
@@ -60,6 +60,11 @@ function takeSeasonEnd(entries: Entries, root: Taking): Settings['seasonEnd'] {
   return { month: 10, date: 31 };
 }
 
+function takeFinished(node: SettingsNode | undefined, at: Taking): boolean | null {
+  const word = takeWord(node, ['yes', 'no'] as const, at);
+  return word === null ? null : word === 'yes';
+}
+
 function takeSeasons(entries: Entries, root: Taking): ReadonlyMap<number, SeasonSettings> {
   const at = below(root, 'seasons');
   const seasons = new Map<number, SeasonSettings>();
@@ -80,6 +85,7 @@ function takeSeasons(entries: Entries, root: Taking): ReadonlyMap<number, Season
       harvestsComplete:
         takeWord(node('harvests'), ['complete', 'partial'] as const, below(here, 'harvests')) === 'complete',
       earlyUntil: takeDay(node('early_until'), below(here, 'early_until')),
+      finished: takeFinished(node('finished'), below(here, 'finished')),
     });
   }
   return seasons;

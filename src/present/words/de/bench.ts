@@ -38,6 +38,22 @@ export const bench: Words['bench'] = {
     notes: 'Hinweise zu den Daten',
     seasons: 'Alle Saisons',
   },
+  ongoing: {
+    title: (year) => `${year} bisher`,
+    planted: (plants, kinds) =>
+      `${plants} ${plants === 1 ? 'Pflanze' : 'Pflanzen'} von ${kinds === 1 ? 'einer Sorte' : `${count(kinds)} Sorten`} ${plants === 1 ? 'steht' : 'stehen'} draußen.`,
+    first: (name, day) => `Die erste reife Frucht war von ${name}, am ${day}.`,
+    noneRipe: 'Noch ist keine reife Frucht notiert.',
+    picked: (amount, day) => `Geerntet bis zum ${day}: ${amount}.`,
+    notYet: 'Die Saison ist nicht zu Ende: Noch geht nichts aus ihr in eine Zahl oder ein Urteil ein.',
+    notYetWith: (year) =>
+      `Die Saison ist nicht zu Ende: Noch geht nichts aus ihr in eine Zahl oder ein Urteil ein, und der Rat für ${year} gilt, wie er im Winter war.`,
+    caption: (className) => `${className}: was steht und was geerntet wurde`,
+    head: ['Sorte', 'Pflanzen', 'ausgepflanzt', 'erste reife Frucht', 'bisher geerntet'],
+    notYetRipe: 'noch nicht',
+    variety: (year, plants, ripe, picked) =>
+      `${year} bisher: ${[`${plants} ${plants === 1 ? 'Pflanze' : 'Pflanzen'}`, ...(ripe === '' ? ['noch keine reife Frucht'] : [`erste reife Frucht am ${ripe}`]), ...(picked === '' ? [] : [`${picked} geerntet`])].join(', ')}; nichts davon steckt in den Zahlen unten.`,
+  },
   isNew: 'neu',
   fruit: (name, colour, size) => `${name}${colour === '' ? '' : `, ${colour}`}${size === null ? '' : `, ${size} lang`}`,
   emptyPlace: 'Platz für eine neue Sorte',

@@ -638,6 +638,11 @@ export const problems: Words['problems'] = {
     '{near}',
     '{near} schreiben, wenn das gemeint ist',
   ],
+  'season-ongoing': [
+    'diese Saison gilt als noch nicht zu Ende: die letzte Aufzeichnung ist vom {last}, ihr letzter Tag ist {end}; sie wird gezeigt, wie sie steht, und nichts aus ihr geht in ein Urteil ein',
+    'eine Aufzeichnung am Ende der Saison oder {line} in trial.yaml',
+    'ist sie zu Ende, schreiben Sie {line} (oder ihren letzten Tag als end) in trial.yaml',
+  ],
   'yield-not-recorded': [
     'es wurde nichts geerntet, und nichts sagt, warum; der Ertrag gilt als nicht erfasst',
     'eine Ernte, ein Ereignis nothing-picked oder lost, oder harvests: complete für die Saison',

@@ -37,6 +37,22 @@ export const bench = {
     notes: 'Notes on the data',
     seasons: 'All seasons',
   },
+  ongoing: {
+    title: (year: string) => `${year} so far`,
+    planted: (plants: number, kinds: number) =>
+      `${plants} plant${s(plants)} of ${count(kinds)} ${kinds === 1 ? 'variety' : 'varieties'} ${plants === 1 ? 'stands' : 'stand'} out.`,
+    first: (name: string, day: string) => `The first ripe fruit was of ${name}, on ${day}.`,
+    noneRipe: 'No ripe fruit is recorded yet.',
+    picked: (amount: string, day: string) => `${amount} picked up to ${day}.`,
+    notYet: 'The season is not over: nothing of it enters a figure or a verdict yet.',
+    notYetWith: (year: string) =>
+      `The season is not over: nothing of it enters a figure or a verdict yet, and the advice for ${year} stands as it was in winter.`,
+    caption: (className: string) => `${className}: what stands and what was picked`,
+    head: ['variety', 'plants', 'planted out', 'first ripe', 'picked to date'],
+    notYetRipe: 'not yet',
+    variety: (year: string, plants: number, ripe: string, picked: string) =>
+      `In ${year} so far: ${[`${plants} plant${s(plants)}`, ...(ripe === '' ? ['no ripe fruit yet'] : [`first ripe on ${ripe}`]), ...(picked === '' ? [] : [`${picked} picked`])].join(', ')}; none of this is in the figures below.`,
+  },
   isNew: 'new',
   /** A fruit for those who do not see it. */
   fruit: (name: string, colour: string, size: string | null) =>

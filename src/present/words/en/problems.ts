@@ -584,6 +584,11 @@ export const problems = {
     '{near}',
     'write {near} if that is meant',
   ],
+  'season-ongoing': [
+    'this season is taken as not over: its last record is of {last}, its last day is {end}; it is shown as it stands, and nothing of it enters a verdict',
+    'a record at the season’s end, or {line} in trial.yaml',
+    'if it is over, write {line} (or its last day as end) into trial.yaml',
+  ],
   'yield-not-recorded': [
     'nothing was picked and nothing says why; the yield counts as not recorded',
     'a picking, an event nothing-picked or lost, or harvests: complete for the season',

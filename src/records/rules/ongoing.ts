@@ -1,0 +1,54 @@
+import { fileOnly } from '../../terms/place.ts';
+import { pickingsOf, totalsOf } from '../../terms/record.ts';
+import type { Season } from '../../terms/trial.ts';
+import { isoDate } from '../../terms/day.ts';
+import type { Day } from '../../terms/day.ts';
+import type { CheckContext } from '../../sheet/context.ts';
+
+/** Whether anything but plantings and weather was recorded, and the last day on which anything was. */
+function recordsOf(season: Season): { readonly any: boolean; readonly last: Day | null } {
+  const records: (Day | null)[] = [
+    ...season.plantings.flatMap((own) => [
+      ...pickingsOf(own).map(({ day }) => day),
+      ...own.events.map(({ day }) => day),
+      ...(own.removed === null ? [] : [own.removed]),
+    ]),
+    ...[...season.yieldUnits, ...season.ripeningUnits].flatMap((own) => [
+      ...pickingsOf(own).map(({ day }) => day),
+      ...own.events.map(({ day }) => day),
+    ]),
+    ...season.scores.map(({ day }) => day),
+    ...season.measurements.map(({ day }) => day),
+  ];
+  let last: Day | null = null;
+  for (const day of [...records, ...season.weather.map((own) => own.day)])
+    if (day !== null && (last === null || day > last)) last = day;
+  return { any: records.length > 0, last };
+}
+
+/**
+ * True for a season that is over: a later one follows it, trial.yaml says so, its totals are known or its harvests
+ * complete, every planting is gone, what was recorded has no dates at all (a notebook), or something was recorded at its
+ * end, no more than the days between two looks before its last day.
+ *
+ * @param finished  what `seasons.<year>.finished` says; null where it says nothing
+ */
+export function isOver(season: Season, finished: boolean | null): boolean {
+  if (finished !== null) return finished;
+  const { any, last } = recordsOf(season);
+  if (season.harvestsComplete || season.plantings.some((own) => totalsOf(own) !== null)) return true;
+  if (season.plantings.length > 0 && season.plantings.every(({ removed }) => removed !== null)) return true;
+  if (!any) return false;
+  return last === null || last >= season.lastDay - season.lookEvery;
+}
+
+/** Notes that the last season is not over, and what would say that it is. */
+export function noteOngoing(season: Season, { log }: CheckContext): void {
+  const { last } = recordsOf(season);
+  const facts = {
+    end: isoDate(season.lastDay),
+    last: last === null ? '–' : isoDate(last),
+    line: `seasons: {${season.year}: {finished: yes}}`,
+  };
+  log.add('season-ongoing', fileOnly(`data/${season.year}`), String(season.year), facts);
+}
