@@ -1,7 +1,8 @@
 #!/usr/bin/env node
 import { readFileSync } from 'node:fs';
 import { parseArgs } from 'node:util';
-import { HELP } from '../present/help.ts';
+import { COMMAND_HELP, COMMANDS, HELP } from '../present/help.ts';
+import { nearestName } from '../terms/names.ts';
 import { nth } from '../numerics/element.ts';
 
 const OPTIONS = {
@@ -21,13 +22,16 @@ const OPTIONS = {
   dates: { type: 'string' },
   sheet: { type: 'string' },
   column: { type: 'string', multiple: true },
+  picked: { type: 'string' },
+  from: { type: 'string' },
 } as const;
 
 /** Options that belong to one command alone. */
 const OWN_OPTIONS = [
   ['build', ['out', 'pdf', 'drop-addresses', 'keep-addresses']],
   ['view', ['port']],
-  ['adopt', ['into', 'season', 'table', 'dates', 'sheet', 'column']],
+  ['adopt', ['into', 'season', 'table', 'dates', 'sheet', 'column', 'picked']],
+  ['new', ['from']],
 ] as const;
 
 function usage(message: string): number {
@@ -47,16 +51,21 @@ function version(): string {
   return 'unknown';
 }
 
-type Values = Readonly<Partial<Record<'into' | 'season' | 'table' | 'dates' | 'sheet', string>>> & {
+type Values = Readonly<Partial<Record<'into' | 'season' | 'table' | 'dates' | 'sheet' | 'picked', string>>> & {
   readonly column?: readonly string[];
 };
 
-async function adopt(positionals: readonly string[], values: Values, isQuiet: boolean): Promise<number> {
-  const { into = null, season, table = null, dates, sheet = null, column = [] } = values;
+async function adopt(
+  positionals: readonly string[],
+  values: Values,
+  { quiet, json }: { quiet: boolean; json: boolean },
+): Promise<number> {
+  const { into = null, season, table = null, dates, sheet = null, picked = null, column = [] } = values;
   if (positionals.length < 2) return usage('adopt needs a file: keeprow adopt FILE');
   if (season !== undefined && !/^\d{4}$/.test(season)) return usage('--season is a year, such as 2026');
   if (dates !== undefined && dates !== 'day-first' && dates !== 'month-first')
     return usage('--dates is day-first or month-first');
+  if (picked !== null && !/^(?:g|kg|oz|lb|fruits)$/.test(picked)) return usage('--picked is g, kg, oz, lb or fruits');
   const { runAdopt, TABLES } = await import('./adopt.ts');
   if (table !== null && !TABLES.includes(table)) return usage(`--table is one of ${TABLES.join(', ')}`);
   return runAdopt(nth(positionals, 1), {
@@ -66,8 +75,26 @@ async function adopt(positionals: readonly string[], values: Values, isQuiet: bo
     order: dates ?? null,
     sheet,
     columns: column,
-    isQuiet,
+    picked,
+    isQuiet: quiet,
+    isJson: json,
   });
+}
+
+/** What is wrong with an option, and the nearest that there is. */
+function optionFault(fault: unknown): string {
+  const message = fault instanceof Error ? nth(fault.message.split('.'), 0) : 'wrong usage';
+  const said = /^Unknown option '(--?[^']+)'/.exec(message)?.[1];
+  const near = said === undefined ? null : nearestName(said.replace(/^-+/, ''), Object.keys(OPTIONS));
+  return near === null ? message : `${message}; did you mean --${near}?`;
+}
+
+/** Help of a command, or of all. */
+function help(command: string | undefined, isAsked: boolean): number {
+  const own = command === undefined ? undefined : COMMAND_HELP[command];
+  if (command !== undefined && own === undefined) return usage(`there is no command ${command}`);
+  process.stdout.write(own ?? HELP);
+  return isAsked ? 0 : 2;
 }
 
 async function main(args: readonly string[]): Promise<number> {
@@ -75,18 +102,19 @@ async function main(args: readonly string[]): Promise<number> {
   try {
     parsed = parseArgs({ args: [...args], options: OPTIONS, allowPositionals: true });
   } catch (fault) {
-    return usage(fault instanceof Error ? nth(fault.message.split('.'), 0) : 'wrong usage');
+    return usage(optionFault(fault));
   }
   const { values, positionals } = parsed;
   if (values.version) {
     process.stdout.write(`${version()}\n`);
     return 0;
   }
-  if (values.help || positionals.length === 0) {
-    process.stdout.write(HELP);
-    return values.help ? 0 : 2;
-  }
   const [command, folder = '.', ...more] = positionals;
+  if (values.help || command === undefined || command === 'help')
+    return help(command === 'help' ? positionals[1] : command, values.help ?? command === 'help');
+  const nearCommand = nearestName(command, COMMANDS);
+  if (!COMMANDS.includes(command))
+    return usage(`there is no command ${command}${nearCommand === null ? '' : `; did you mean ${nearCommand}?`}`);
   if (more.length > 0) return usage(`one folder is enough, not also ${more.join(' ')}`);
   const telling = { json: values.json ?? false, strict: values.strict ?? false, quiet: values.quiet ?? false };
   for (const [owner, names] of OWN_OPTIONS)
@@ -94,10 +122,10 @@ async function main(args: readonly string[]): Promise<number> {
       if (values[name] !== undefined && command !== owner) return usage(`--${name} belongs to ${owner}`);
   if (values.port !== undefined && !(/^\d{1,5}$/.test(values.port) && Number(values.port) <= 65_535))
     return usage('--port is a number from 0 to 65535');
-  if (command === 'adopt') return adopt(positionals, values, telling.quiet);
+  if (command === 'adopt') return adopt(positionals, values, telling);
   if (command === 'new') {
     if (positionals.length < 2) return usage('new needs a folder: keeprow new DIR');
-    return (await import('./new.ts')).runNew(folder, telling.quiet);
+    return (await import('./new.ts')).runNew(folder, values.from ?? null, telling.quiet);
   }
   if (command === 'view') return (await import('./view.ts')).runView(folder, Number(values.port ?? 4690), telling);
   if (command === 'check') return (await import('./check.ts')).runCheck(folder, telling);
@@ -107,7 +135,7 @@ async function main(args: readonly string[]): Promise<number> {
     keepsAddresses: values['keep-addresses'] ?? false,
   };
   if (command === 'build') return (await import('./build.ts')).runBuild(folder, values.out, telling, choices);
-  return usage(`there is no command ${command}`);
+  return (await import('./columns.ts')).runColumns(positionals[1] ?? null, telling.json);
 }
 
 let isUnsaid = false;

@@ -6,13 +6,17 @@ import { parseQuantity } from '../sheet/cells/quantity.ts';
 import { unitOf } from '../sheet/cells/units.ts';
 import { nth } from '../numerics/element.ts';
 
+const UNKNOWN: Readonly<Partial<Record<ColumnProposal['why'], string>>> = {
+  said: 'left out',
+  scale: 'scores, of a scale to be said',
+  'day-unclear': 'a day, of an order to be said',
+};
+
 /** What was made of a column, in words. */
 function columnLine({ title, header, trait, why }: ColumnProposal, width: number): string {
   const is =
     header === null
-      ? why === 'said'
-        ? 'left out'
-        : 'not known; kept as it is'
+      ? (UNKNOWN[why] ?? 'not known; kept as it is')
       : trait
         ? `${trait.kind} ${trait.key}`
         : why === 'day'
@@ -33,17 +37,24 @@ const QUESTIONS: Readonly<Record<Question['kind'], string>> = {
   number:
     '"{title}" has "{found}" in row {line}, which is no number of that kind: correct it, or --column "{title}=-" to leave the column.',
   date: '"{title}" has "{found}" in row {line}, which is no date: correct it, or --column "{title}=-" to leave the column.',
+  scale:
+    '"{title}" holds scores such as {found}: on which scale? Give --column "{title}=rating flavour 1 9 higher" (name, ends of the scale, which end is better).',
+  direction:
+    'Is more of "{title}" better? Put higher, lower or none behind its scale: --column "{title}=rating name 1 9 higher".',
+  unused:
+    '"{title}" holds figures such as {found} that no table has a place for: --column "{title}=rating name 1 9 higher", "{title}=measure name cm" or "{title}=-" to leave it out.',
+  'days-unit':
+    'Under days such as "{title}" stand bare numbers such as {found}: what are they? Give --picked g (or kg, oz, lb, fruits).',
   plants:
     'No column says how many plants a row stands for: --column "{title}=plants" if it is "{title}", --column "{title}=-" if each row is one plant.',
   'trait-needed':
-    '"{title}" holds scores: of what, and on which scale? Give --column "{title}=rating flavour 1 9" (or --column "{title}=-").',
+    '"{title}" holds scores: of what, and on which scale? Give --column "{title}=rating flavour 1 9 higher".',
   'two-weights': 'A row has two weights: leave one with --column "{title}=-", or add them up first.',
   thousands: '"{title}" has {found}: a decimal, or one of thousands? Write it without the mark or with other digits.',
   fault:
     'Row {line} cannot be read: a quotation mark is open or stands alone. Close it, or write "" for a mark in the text.',
   'too-long': 'Row {line} has more cells than the header: {found}. Give them a title, or remove them.',
-  'trait-elsewhere':
-    'A trait has no place in {found}: --column "{title}=-" leaves the column, or adopt it from a sheet of ratings or measurements.',
+  'trait-elsewhere': 'A trait has no place in {found}: adopt it from a sheet of ratings or measurements.',
   'no-such-column': 'There is no column "{title}"; there are {found}.',
 };
 
@@ -51,6 +62,9 @@ function questionText(question: Question): string {
   const facts = question as unknown as Record<string, string | number | null>;
   return QUESTIONS[question.kind].replaceAll(/\{(\w+)\}/g, (_, name: string) => String(facts[name] ?? '?'));
 }
+
+/** A question with its words, for another program. */
+export const asked = (question: Question) => ({ ...question, text: questionText(question) });
 
 /** A cell as it will be read: quantities in grams and degrees. */
 function sampleCell(header: string, text: string): string {
@@ -76,12 +90,12 @@ function samples({ tables }: Proposal): readonly string[] {
 
 /** What was made of a sheet, for a terminal; questions where something must be said before it can be adopted. */
 export function adoptionText(file: string, proposal: Proposal): string {
-  const { table, columns, questions, rows, leftOut, tables } = proposal;
+  const { table, columns, questions, rows, leftOut, tables, beside } = proposal;
   const width = Math.max(...columns.map(({ title }) => title.length), 10);
   const years = [...tables.keys()].filter((year) => year !== null);
   const of = years.length > 0 ? ` of ${years.join(', ')}` : '';
   const lines = [
-    `${file}: ${rows} rows${table === null ? '' : ` for ${table}.csv${of}`}`,
+    `${file}: ${rows} rows${table === null ? '' : ` for ${[table, ...beside.keys()].map((name) => `${name}.csv`).join(', ')}${of}`}`,
     '',
     ...columns.map((column) => columnLine(column, width)),
   ];
@@ -92,12 +106,21 @@ export function adoptionText(file: string, proposal: Proposal): string {
   return `${lines.map(harmless).join('\n')}\n`;
 }
 
+/** Which end of a rating everyone takes as the better one; heat is a matter of taste. */
+const DIRECTIONS: Readonly<Record<string, string>> = {
+  flavour: 'higher',
+  sweetness: 'higher',
+  crunch: 'higher',
+  vigour: 'higher',
+  health: 'higher',
+};
+
 /** Traits as settings; empty where there are none. */
 export function traitLines(traits: readonly AdoptedTrait[]): string {
-  const lines = traits.map(({ kind, key, from, to, unit }) =>
+  const lines = traits.map(({ kind, key, from, to, unit, better }) =>
     kind === 'rating'
-      ? `  ${key}: {kind: rating, from: ${from}, to: ${to}, better: none}   # better: higher, lower or none`
-      : `  ${key}: {kind: measure, unit: ${JSON.stringify(unit)}, better: none}`,
+      ? `  ${key}: {kind: rating, from: ${from}, to: ${to}, better: ${better ?? DIRECTIONS[key] ?? 'none'}}`
+      : `  ${key}: {kind: measure, unit: ${JSON.stringify(unit)}, better: ${better ?? 'none'}}`,
   );
   return lines.length > 0 ? `traits:\n${lines.join('\n')}\n` : '';
 }

@@ -1,32 +1,23 @@
 /** Help of the command, examples first. */
 export const HELP = `Examples
   keeprow new my-trial       make a trial folder with an example season
+  keeprow adopt club.xlsx    say what the columns of a sheet of your own are
   keeprow check              check the trial in this folder
-  keeprow check club --json  check the trial in the folder club, for another program
   keeprow build              check, compute, write the site to _site
-  keeprow build --out ../web write it elsewhere
   keeprow view               build, show on this machine, follow changes
-  keeprow adopt club.xlsx    say what the columns of another sheet are
 
 Keeprow reads the record sheets of a variety trial.
 
-Commands
-  new DIR       make a trial folder with commented settings and an example season
-  check [DIR]   read everything, print every problem, write nothing
-  build [DIR]   check, compute, write the site (--out DIR: elsewhere than _site;
-                --pdf: print the handout too, where a Chromium is found;
-                --drop-addresses: addresses published before may go;
-                --keep-addresses: note the pages' addresses in data/addresses.csv
-                though the site lies outside the trial folder)
-  view [DIR]    build, serve on localhost, rebuild and reload on a change (--port N)
-  adopt FILE    look at a sheet of another form (CSV, .xlsx, .ods) and say what its
-                columns are; --into DIR writes the tables of a trial folder from it
-                (--column "Title=weight_g" says what one is, "Title=-" leaves it,
-                "Title=rating flavour 1 9" or "Title=measure length cm" declares a
-                trait; --season YEAR, --table NAME, --sheet NAME,
-                --dates day-first or month-first)
+Commands (keeprow help COMMAND tells more of each)
+  new DIR          make a trial folder with commented settings and an example season
+  adopt FILE       make the tables of a trial from a sheet of another form
+  check [DIR]      read everything, print every problem, write nothing
+  build [DIR]      check, compute, write the site
+  view [DIR]       build, serve on this machine, rebuild on a change
+  columns [TABLE]  every table, column and setting that there is
+  help [COMMAND]   this page, or a command's
 
-Options
+Options of all
   --json     machine-readable messages on stdout
   --strict   warnings count as errors
   --quiet    print nothing
@@ -35,3 +26,66 @@ Options
 
 Exit codes: 0 done; 1 the records have errors; 2 wrong usage; 3 a fault of the program.
 `;
+
+/** Help of each command: what it does, an example, its own options. */
+export const COMMAND_HELP: Readonly<Record<string, string>> = {
+  new: `keeprow new DIR [--from FILE]
+Makes a trial folder with commented settings and an example season, which builds as it is.
+
+  keeprow new my-trial
+  keeprow new my-trial --from names.csv   no example: varieties.csv from the names in FILE
+
+  --from FILE   a sheet (CSV, .xlsx, .ods) with a column of varieties; nothing else of it is taken
+`,
+  adopt: `keeprow adopt FILE [--into DIR] [answers]
+Says what the columns of a sheet of another form are (CSV, .xlsx, .ods), and asks what no cell can tell.
+With --into it writes the tables of a trial folder, or adds to them what is new; no row that stands there changes.
+
+  keeprow adopt notebook.csv
+  keeprow adopt 2026.csv --into my-trial --picked g
+
+  --into DIR            write into this trial folder
+  --column "Title=..."  what a column is: weight_g (any name that keeprow columns tells), - (leave it out),
+                        rating flavour 1 9 higher, or measure fruit_length cm
+  --picked UNIT         what bare numbers under days are: g, kg, oz, lb or fruits
+  --season YEAR         the season of rows that do not tell it
+  --dates ORDER         day-first or month-first
+  --sheet NAME          the sheet of a workbook
+  --table NAME          the table, where the columns do not tell it
+`,
+  check: `keeprow check [DIR]
+Reads everything, prints every problem with its place and its cure, writes nothing.
+
+  keeprow check club
+  keeprow check club --json   for another program
+`,
+  build: `keeprow build [DIR] [--out DIR]
+Checks, computes, and writes the site to _site in the trial folder.
+
+  keeprow build
+  keeprow build club --out ../web
+
+  --out DIR         write the site elsewhere
+  --pdf             print the handout too, where a Chromium is found
+  --drop-addresses  addresses published before may go
+  --keep-addresses  note the pages' addresses in data/addresses.csv though the site lies outside the trial folder
+`,
+  view: `keeprow view [DIR] [--port N]
+Builds, serves the site on this machine, rebuilds and reloads it on every change. Ends with Ctrl-C.
+
+  keeprow view club
+
+  --port N   another port than 4690; 0 for any that is free
+`,
+  columns: `keeprow columns [TABLE]
+Every table, column, event, trait and setting in a line with an example; those of one table where it is named.
+
+  keeprow columns
+  keeprow columns harvests
+`,
+  help: `keeprow help [COMMAND]
+`,
+};
+
+/** The commands there are. */
+export const COMMANDS: readonly string[] = Object.keys(COMMAND_HELP);

@@ -36,7 +36,9 @@ export function problemText(problem: Problem, inColour = false): string {
   if (more.length > 0) {
     const places = more.slice(0, SHOWN_PLACES - 1).map((place) => {
       const cell = sheetPlace(place)?.cell;
-      return cell ?? (place.line === null ? place.file : `line ${place.line}`);
+      if (cell !== undefined && cell !== null) return cell;
+      if (place.line === null) return place.file;
+      return place.file === first?.file ? `line ${place.line}` : `${place.file}:${place.line}`;
     });
     const rest = more.length - places.length;
     lines.push(

@@ -26,8 +26,16 @@ function quantityOf(
   return badUnit ? 'unit' : null;
 }
 
+/** Columns by the names of the contract: where no column is called variety, the one called name is it. */
+function byContract(columns: readonly string[], spec: TableSpec): readonly string[] {
+  const isNamed = !columns.includes('variety') && spec.columns.includes('variety') && !spec.columns.includes('name');
+  return isNamed ? columns.map((column) => (column === 'name' ? 'variety' : column)) : columns;
+}
+
 /** True if a header has every column that the table must have. */
-function hasRequired(columns: readonly string[], { required, quantities }: TableSpec): boolean {
+function hasRequired(written: readonly string[], spec: TableSpec): boolean {
+  const { required, quantities } = spec;
+  const columns = byContract(written, spec);
   const isIn = (name: string): boolean =>
     columns.includes(name) ||
     quantities.some(
@@ -63,10 +71,11 @@ function understand(
   const unknown: { index: number; title: string }[] = [];
   const known = new Set(spec.columns);
   let sound = true;
-  table.columns.forEach((column, i) => {
+  const columns = byContract(table.columns, spec);
+  columns.forEach((column, i) => {
     const place = table.placeOf(table.header, i);
     if (column === '') return;
-    if (table.columns.indexOf(column) < i) {
+    if (columns.indexOf(column) < i) {
       log.add('header-twice', place, table.titles[i]);
       sound = false;
       return;

@@ -6,7 +6,7 @@ import { parseQuantity } from './cells/quantity.ts';
 import { unitWords } from './cells/units.ts';
 import type { CheckContext } from './context.ts';
 import { placeIn, quantityIn, reportBound, signedIn, textIn, whyUnreadable } from './row.ts';
-import { parseYesNo } from './wordCells.ts';
+import { isNoAnswer, parseYesNo } from './wordCells.ts';
 import type { Row } from './row.ts';
 
 /** A value of a declared trait: a score, 0 or 1 for no or yes, or a measure in the trait's stored unit. */
@@ -20,14 +20,32 @@ function reportScale(row: Row, column: string, text: string, trait: DeclaredTrai
   log.add('score-outside-scale', placeIn(row, column), text, { trait: trait.key, ...facts });
 }
 
+const RANGE = /^(\d+(?:[.,]\d+)?)\s*(?:-|–|to|bis)\s*(\d+(?:[.,]\d+)?)$/i;
+const ABOUT = /^(\d+(?:[.,]\d+)?)\s*[+-]$/;
+
+/** A score that is written as a range, or with a plus: its middle, or the number itself; null for any other. */
+function looseScore(text: string): number | null {
+  const number = (part: string | undefined): number => Number(part?.replace(',', '.'));
+  const range = RANGE.exec(text);
+  if (range) return (number(range[1]) + number(range[2])) / 2;
+  const about = ABOUT.exec(text);
+  return about ? number(about[1]) : null;
+}
+
 function scoreOf(row: Row, column: string, text: string, trait: DeclaredTrait, context: CheckContext): number | null {
+  if (trait.kind !== 'measure' && isNoAnswer(text)) {
+    context.log.add('answer-left-out', placeIn(row, column), text);
+    return null;
+  }
   if (trait.kind === 'yes-no') {
     const answer = parseYesNo(text);
     if (answer !== null) return answer ? 1 : 0;
     context.log.add('word-unknown', placeIn(row, column), text, { column, words: 'yes, no' });
     return null;
   }
-  const value = parseNumber(text, row.from.decimalCommas.has(row.from.index.get(column) ?? -1));
+  const loose = trait.kind === 'rating' ? looseScore(text) : null;
+  if (loose !== null) context.log.add('score-taken-as', placeIn(row, column), text);
+  const value = loose ?? parseNumber(text, row.from.decimalCommas.has(row.from.index.get(column) ?? -1));
   if (value === null) {
     const place = placeIn(row, column);
     if (!reportBound(row, text, place, column))

@@ -19,9 +19,15 @@ export function wordIn<W extends string>(row: Row, column: string, words: readon
 const YES = new Set(['yes', 'y', 'true', '1']);
 const NO = new Set(['no', 'n', 'false', '0']);
 
+/** True for what people write who do not want to answer. */
+export const isNoAnswer = (text: string): boolean =>
+  /^(?:(?:yes|no|ja|nein)?\s*\?+|maybe|perhaps|unsure|not sure|don['’]t know|dunno|vielleicht|mal sehen|weiß nicht)\s*[.!]*$/i.test(
+    text,
+  );
+
 /** Yes or no as people write it; null for anything else. */
 export function parseYesNo(text: string): boolean | null {
-  const word = text.toLowerCase();
+  const word = text.toLowerCase().replace(/\s*!+$/, '');
   if (YES.has(word)) return true;
   return NO.has(word) ? false : null;
 }

@@ -31,6 +31,9 @@ export interface ProblemLog {
   ) => void;
 }
 
+/** Codes that are one problem in the whole trial, whatever was found: the cells are listed. */
+const JOINED: ReadonlySet<ProblemCode> = new Set(['answer-left-out', 'score-taken-as']);
+
 /**
  * A log that joins the same mistake in many places into one problem.
  *
@@ -41,10 +44,13 @@ export function openLog(): ProblemLog & { readonly problems: () => readonly Prob
   return {
     add(code, place, ...[found = '', facts = {}]) {
       const places = Array.isArray(place) ? (place as readonly Place[]) : [place as Place];
-      const key = JSON.stringify([code, found, facts, places[0]?.file ?? '']);
+      const isJoined = JOINED.has(code);
+      const key = JSON.stringify(isJoined ? [code] : [code, found, facts, places[0]?.file ?? '']);
       const known = byKey.get(key);
-      if (known) known.places.push(...places);
-      else byKey.set(key, { code, places: [...places], found, facts: { ...facts } });
+      if (known) {
+        known.places.push(...places);
+        if (isJoined && !known.found.split(', ').includes(found)) known.found += `, ${found}`;
+      } else byKey.set(key, { code, places: [...places], found, facts: { ...facts } });
     },
     problems: () => [...byKey.values()],
   };

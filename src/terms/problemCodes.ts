@@ -101,6 +101,8 @@ export const severities = {
   'picked-after-removal': 'error',
   'dates-out-of-order': 'error',
   'score-outside-scale': 'error',
+  'score-taken-as': 'note',
+  'answer-left-out': 'warning',
   'germinated-over-seeds': 'error',
   'count-over-of': 'error',
   'tmin-over-tmax': 'error',

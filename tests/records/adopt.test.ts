@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { proposeTable } from '../../src/records/adopt/propose.ts';
-import type { AdoptOptions } from '../../src/records/adopt/propose.ts';
+import type { AdoptOptions } from '../../src/records/adopt/options.ts';
 import { adoptionText } from '../../src/present/adoption.ts';
 import { codes } from '../sites/folder.ts';
 
@@ -9,6 +9,7 @@ const OPTIONS: AdoptOptions = {
   table: null,
   season: null,
   order: null,
+  picked: null,
   languages: ['en', 'de'],
   traits: new Map(),
 };
@@ -76,7 +77,7 @@ describe('what is not guessed', () => {
     expect(asked('date,variety,fruits\n03/08/2026,a,3\n09/14/2026,a,3\n')).toEqual([]);
     expect(asked('date,variety,fruits\n13/08/2026,a,3\n09/14/2026,a,3\n')).toEqual(['date-order date']);
     expect(asked('variety,plants,weight_g\na,3,500\n')).toEqual(['no-season']);
-    expect(asked('variety,colour of leaf\na,green\n')).toEqual(['which-table', 'no-season']);
+    expect(asked('variety,colour of leaf\na,green\n')).toEqual(['which-table']);
     expect(asked('date,variety,fruits,count\n2026-08-03,a,3,3\n')).toEqual(['twice count']);
   });
   it('a cell that does not fit its column', () => {
@@ -103,6 +104,68 @@ describe('what is not guessed', () => {
     expect(asked('date,variety,fruits,odd\n2026-08-03,a,3,7\n', { said: new Map([['odd', trait]]) })).toEqual([
       'trait-elsewhere odd',
     ]);
+  });
+});
+
+describe('a sheet with a row a plant and a column a day', () => {
+  const head = 'Variety;# plants;Where;Date planted';
+  const sheet = (days: string, cells: string): string =>
+    `${head};${days};Taste;Grow again?\nAldersop;3;pots;20 May 2026;${cells};7-9;yes!\n`;
+  const traits = new Map([['flavour', 'rating' as const]]);
+  const made = (days: string, cells: string, more: object = {}) =>
+    propose(sheet(days, cells), { traits, season: 2026, picked: 'g', ...more });
+
+  it.each([
+    ['25/07/2026;1/8/2026', ['2026-07-25', '2026-08-01']],
+    ['25 Jul;1 Aug', ['2026-07-25', '2026-08-01']],
+    ['25.7.;1.8.', ['2026-07-25', '2026-08-01']],
+    ['2026-07-25;2026-08-01', ['2026-07-25', '2026-08-01']],
+    ['7/25;8/1', ['2026-07-25', '2026-08-01']],
+  ])('takes days written as %s', (days, expected) => {
+    const { questions, beside } = made(days, '120;85');
+    expect(questions).toEqual([]);
+    const rows = beside.get('harvests')!.get(2026)!;
+    expect(rows).toEqual([
+      ['date', 'planting', 'weight_g'],
+      [expected[0], 'aldersop', '120'],
+      [expected[1], 'aldersop', '85'],
+    ]);
+  });
+
+  it.each([
+    ['25.7. g;1.8. fruits', '120;3', ['weight_g', 'fruits']],
+    ['25 Jul (lb);1 Aug (lb)', '1.5;2', ['weight_lb']],
+    ['25.7.;1.8.', '120 g;85 g', ['weight']],
+  ])('knows what %s holds without being told', (days, cells, columns) => {
+    const { questions, beside } = made(days, cells, { picked: null });
+    expect(questions).toEqual([]);
+    expect(beside.get('harvests')!.get(2026)![0]).toEqual(['date', 'planting', ...columns]);
+  });
+
+  it('asks what bare numbers are, and which way days go that have two readings', () => {
+    const kinds = (days: string, more: object): readonly string[] =>
+      made(days, '120;85', more).questions.map(({ kind }) => kind);
+    expect(kinds('25.7.;1.8.', { picked: null })).toEqual(['days-unit']);
+    expect(kinds('1/8;2/8', {})).toEqual(['date-order']);
+    expect(kinds('1/8;2/8', { order: 'day-first' })).toEqual([]);
+  });
+
+  it('becomes plantings, pickings and scores; a scale that nobody declared is asked for', () => {
+    const { table, tables, beside } = made('25.7.;1.8.', ';85');
+    expect([table, [...beside.keys()]]).toEqual(['plantings', ['harvests', 'ratings']]);
+    expect(tables.get(2026)![1]).toEqual(['aldersop', 'Aldersop', '3', 'pots', '2026-05-20']);
+    expect(beside.get('ratings')!.get(2026)!.slice(1)).toEqual([
+      ['Aldersop', 'aldersop', 'flavour', '7-9'],
+      ['Aldersop', 'aldersop', 'again', 'yes!'],
+    ]);
+    const { questions } = made('25.7.;1.8.', ';85', { traits: new Map() });
+    expect(questions.map(({ kind }) => kind)).toEqual(['scale']);
+  });
+
+  it('leaves no column of figures behind without a word', () => {
+    const odd = 'Variety,Plants,Weight (g),Girth\nAldersop,3,1200,14\nBramscar,2,900,11\n';
+    const { questions } = propose(odd, { season: 2026 });
+    expect(questions).toEqual([{ kind: 'unused', title: 'Girth', found: '14' }]);
   });
 });
 

@@ -17,7 +17,7 @@ it('a club’s two sheets become a trial that is built', () => {
   );
   writeFileSync(
     join(folder, 'beds.csv'),
-    'Plant no.,Variety,Planted out,Bed\n1,Hill Torch,2026-05-20,south\n2,Red Lantern,2026-05-20,south\n',
+    'Plant no.,Variety,Planted out,Bed\n1,Long Row,2026-05-20,south\n2,First Row,2026-05-20,south\n',
   );
   const first = adopt(folder, 'picked.csv', '--into', 'trial');
   expect(first.status).toBe(1);
@@ -30,13 +30,19 @@ it('a club’s two sheets become a trial that is built', () => {
     'date,planting,fruits,weight_g\n2026-08-03,1,3,120\n2026-08-14,2,4,160\n',
   );
   expect(readFileSync(join(folder, 'trial/data/varieties.csv'), 'utf8')).toBe(
-    'variety,name\nhill-torch,Hill Torch\nred-lantern,Red Lantern\n',
+    'variety,name\nlong-row,Long Row\nfirst-row,First Row\n',
   );
   const built = spawnSync(process.execPath, [command, 'build', 'trial', '--quiet'], { cwd: folder, encoding: 'utf8' });
   expect(built.status, built.stdout).toBe(0);
   const again = adopt(folder, 'picked.csv', '--into', 'trial', '--column', 'Weight=weight_g');
-  expect(again.status).toBe(2);
-  expect(again.stderr).toBe('keeprow: data/2026/harvests.csv is there already; nothing was written\n');
+  expect(again.status).toBe(0);
+  expect(again.stdout).toContain('data/2026/harvests.csv: nothing new, 2 there already and left as they are');
+  writeFileSync(join(folder, 'more.csv'), 'Date;Plant no.;Qty;Weight\n3/8/2026;1;3;999\n24/8/2026;2;5;200\n');
+  const more = adopt(folder, 'more.csv', '--into', 'trial', '--column', 'Weight=weight_g');
+  expect(more.stdout).toContain('data/2026/harvests.csv: 1 row added, 1 there already and left as they are');
+  expect(readFileSync(join(folder, 'trial/data/2026/harvests.csv'), 'utf8')).toBe(
+    'date,planting,fruits,weight_g\n2026-08-03,1,3,120\n2026-08-14,2,4,160\n2026-08-24,2,5,200\n',
+  );
 });
 
 it('a sheet of a workbook, and a trait that is declared on the way', () => {
@@ -46,11 +52,11 @@ it('a sheet of a workbook, and a trait that is declared on the way', () => {
     'the sheets varieties, plantings, harvests: name one with --sheet',
   );
   expect(adopt(folder, 'book.ods', '--sheet', 'Harvests').stdout).toContain('3 rows for harvests.csv of 2026');
-  writeFileSync(join(folder, 'taste.csv'), 'Day,Judge,Sort,Taste\n2026-09-01,Ada,Hill Torch,7\n');
+  writeFileSync(join(folder, 'taste.csv'), 'Day,Judge,Sort,Taste\n2026-09-01,Ada,Long Row,7\n');
   const told = adopt(folder, 'taste.csv', '--column', 'Taste=rating flavour 1 9', '--into', 'trial');
   expect(told.stdout).toContain('rating flavour');
   expect(readFileSync(join(folder, 'trial/data/trial.yaml'), 'utf8')).toContain(
-    'flavour: {kind: rating, from: 1, to: 9, better: none}',
+    'flavour: {kind: rating, from: 1, to: 9, better: higher}',
   );
   expect(told.stdout).toContain('Still to be written by hand: plantings.csv');
 });

@@ -12,6 +12,8 @@ export interface AdoptedTrait {
   readonly from?: number;
   readonly to?: number;
   readonly unit?: string;
+  /** Which end is better; without it what the key tells, if it does. */
+  readonly better?: 'higher' | 'lower' | 'none';
 }
 
 /** What a column of another sheet is. */
@@ -20,7 +22,7 @@ export interface ColumnProposal {
   /** Header of the contract; null where the column is kept as it is, or left out because the grower says so. */
   readonly header: string | null;
   readonly trait: AdoptedTrait | null;
-  readonly why: 'said' | 'name' | 'trait' | 'day' | 'unknown';
+  readonly why: 'said' | 'name' | 'trait' | 'day' | 'day-unclear' | 'scale' | 'unknown';
 }
 
 /** What keeps a sheet from being adopted as it is; none of it is guessed. */
@@ -32,7 +34,8 @@ export type Question =
       readonly found: string;
       readonly line: number | null;
     }
-  | { readonly kind: 'plants' | 'trait-needed' | 'two-weights'; readonly title: string }
+  | { readonly kind: 'plants' | 'trait-needed' | 'two-weights' | 'direction'; readonly title: string }
+  | { readonly kind: 'scale' | 'unused' | 'days-unit'; readonly title: string; readonly found: string }
   | { readonly kind: 'fault' | 'too-long'; readonly line: number; readonly found: string }
   | { readonly kind: 'trait-elsewhere'; readonly title: string; readonly found: string }
   | { readonly kind: 'no-such-column'; readonly title: string; readonly found: string };

@@ -9,7 +9,13 @@ const WORDS: Readonly<Record<string, string>> = {
   variety: 'variety cultivar sort strain line name variety_name sorte sortenname',
   planting:
     'planting planting_id plant_id plant_no plant_number plant_nr pflanzung pflanzung_nr pflanze_nr pflanzennummer',
-  plants: 'plants no_of_plants number_of_plants plant_count plants_set_out pflanzen anzahl_pflanzen pflanzenzahl',
+  season: 'season year jahr saison',
+  again: 'again grow_again would_grow_again grow_it_again wieder nochmal noch_einmal wieder_anbauen',
+  flavour: 'flavour flavor taste geschmack',
+  heat: 'heat hotness pungency schärfe',
+  topped: 'topped pinched pinched_out entspitzt gestutzt',
+  plants:
+    'plants no_plants nr_plants how_many_plants no_of_plants number_of_plants plant_count plants_set_out pflanzen anzahl_pflanzen pflanzenzahl',
   fruits:
     'fruits fruit fruit_count no_of_fruits number_of_fruits count qty quantity pieces pcs pods früchte anzahl stück stückzahl anzahl_früchte',
   weight: 'weight wt mass yield harvest_weight total_weight gewicht ertrag erntegewicht masse',
@@ -22,7 +28,7 @@ const WORDS: Readonly<Record<string, string>> = {
   trait: 'trait character merkmal',
   value: 'value measurement wert messwert',
   event: 'event observation what ereignis beobachtung',
-  bed: 'bed row_bed container place location beet standort kübel',
+  bed: 'bed where wo row_bed container place location beet standort kübel',
   block: 'block replicate rep wiederholung',
   sown: 'sown sowing sow_date date_sown sowing_date gesät aussaat aussaatdatum',
   transplanted:
@@ -44,6 +50,21 @@ const WORDS: Readonly<Record<string, string>> = {
   rain: 'rain rainfall precipitation regen niederschlag',
   notes: 'notes remarks remark comment comments bemerkung bemerkungen anmerkung notiz notizen kommentar',
 };
+
+const UNIT_WORDS: Readonly<Record<string, string>> = {
+  gram: 'g',
+  grams: 'g',
+  kilo: 'kg',
+  kilos: 'kg',
+  pound: 'lb',
+  pounds: 'lb',
+  lbs: 'lb',
+  ounce: 'oz',
+  ounces: 'oz',
+};
+
+/** Meanings that are a rating on a scale which no cell tells. */
+export const RATED = new Set(['flavour', 'heat']);
 
 const QUANTITIES: Readonly<Record<string, Dimension>> = {
   weight: 'mass',
@@ -69,8 +90,11 @@ export const isNoteTitle = (title: string): boolean => /^note$/i.test(title.trim
 export function meaningOf(title: string): { readonly name: string; readonly unit: string | null } | null {
   const bracket = /^(.*?)[\s_]*[([]([^)\]]+)[)\]]\s*$/.exec(title);
   const [plain, inside] = bracket ? [nth(bracket, 1), nth(bracket, 2).trim()] : [title, null];
-  const folded = foldHeader(plain).replaceAll(/[.:#]/g, '').replace(/_+$/, '');
-  if (inside === null && /^(?:g|kg|oz|lb|lbs)$/.test(folded)) return { name: 'weight', unit: folded };
+  const folded = foldHeader(plain)
+    .replaceAll(/[.:#?]/g, '')
+    .replaceAll(/^_+|_+$/g, '');
+  const alone = /^(g|kg|oz|lbs?|grams?|kilos?|pounds?|ounces?|pfund)$/.exec(folded)?.[1];
+  if (inside === null && alone !== undefined) return { name: 'weight', unit: UNIT_WORDS[alone] ?? alone };
   const whole = byWord.get(folded);
   if (whole !== undefined) {
     const dimension = quantityDimension(whole);

@@ -8,24 +8,16 @@ import { dateReader } from '../../sheet/cells/dates.ts';
 import type { DateReader } from '../../sheet/cells/dates.ts';
 import { bare, isNothing, questionsOf, tidy } from './columnCells.ts';
 import type { AdoptedTrait, ColumnProposal, Question } from './columnCells.ts';
-import { DAY_COLUMNS, isNoteTitle, KINDS, meaningOf } from './meanings.ts';
+import { DAY_COLUMNS, isNoteTitle, KINDS } from './meanings.ts';
+import type { AdoptOptions, Said } from './options.ts';
+import { seasonsOf } from './seasons.ts';
+import { columnOf, titledDays, yearNamed } from './titles.ts';
+import type { Titles } from './titles.ts';
+import { isScore, wideTables } from './wide.ts';
+import type { BySeason } from './wide.ts';
 import { sheetQuestions } from './sheetQuestions.ts';
 import { sheetRows } from './sheetRows.ts';
 import { keyed, nth } from '../../numerics/element.ts';
-
-/** What the grower says of columns, by title; null leaves a column as it is. */
-export type Said = ReadonlyMap<string, string | AdoptedTrait | null>;
-
-export interface AdoptOptions {
-  readonly said: Said;
-  readonly table: string | null;
-  readonly season: number | null;
-  readonly order: DateOrder | null;
-  /** The trial's language, or all there are where there is no trial yet: for names of months. */
-  readonly languages: readonly string[];
-  /** Keys of traits that the trial has declared already. */
-  readonly traits: ReadonlyMap<string, 'rating' | 'measure'>;
-}
 
 export interface Proposal {
   readonly table: string | null;
@@ -36,39 +28,10 @@ export interface Proposal {
   /** Lines of totals, repeated headers and units. */
   readonly leftOut: readonly number[];
   /** The tables in the contract's form, header first, by season; null for what belongs to none. */
-  readonly tables: ReadonlyMap<number | null, readonly (readonly string[])[]>;
+  readonly tables: BySeason;
+  /** Further tables that the sheet becomes, by their names. */
+  readonly beside: ReadonlyMap<string, BySeason>;
   readonly traits: readonly AdoptedTrait[];
-}
-
-/** The day that a title names, and what is counted after it; null for any other title. */
-function dayIn(title: string, read: DateReader): { readonly day: string; readonly rest: string } | null {
-  const parts = /^(.*\d.*?)([\s_]+[([]?[^\s\d()[\]]+[)\]]?)$/.exec(title);
-  for (const [text, rest] of [[title, ''], ...(parts ? [[nth(parts, 1), nth(parts, 2)]] : [])] as [string, string][]) {
-    const result = read(text.trim());
-    if (result.kind === 'day') return { day: isoDate(result.day), rest };
-  }
-  return null;
-}
-
-function columnOf(title: string, { said, traits }: AdoptOptions, read: DateReader): ColumnProposal {
-  const own = [...said].find(([name]) => foldHeader(name) === foldHeader(title))?.[1];
-  if (own === null) return { title, header: null, trait: null, why: 'said' };
-  if (typeof own === 'string') return { title, header: foldHeader(own), trait: null, why: 'said' };
-  if (own) return { title, header: own.key, trait: own, why: 'said' };
-  const key = [...traits.keys()].find(
-    (name) => foldHeader(title).replace(/_(?:cm|mm|in|g|oz)$/, '') === foldHeader(name),
-  );
-  if (key !== undefined) return { title, header: foldHeader(title), trait: null, why: 'trait' };
-  const meaning = meaningOf(title);
-  const day = meaning ? null : dayIn(title, read);
-  if (day) return { title, header: `${day.day}${day.rest}`, trait: null, why: 'day' };
-  if (!meaning) return { title, header: null, trait: null, why: 'unknown' };
-  return {
-    title,
-    header: meaning.unit === null ? meaning.name : `${meaning.name}_${meaning.unit}`,
-    trait: null,
-    why: 'name',
-  };
 }
 
 /** The order of day and month that every written day of the sheet allows; null where both do. */
@@ -87,7 +50,8 @@ function orderIn(days: readonly string[]): DateOrder | null {
 }
 
 function kindOf(columns: readonly ColumnProposal[], options: AdoptOptions): string | null {
-  if (options.table !== null) return options.table;
+  const isDaily = columns.some(({ why }) => why === 'day' || why === 'day-unclear');
+  if (options.table !== null) return options.table === 'season' && isDaily ? 'plantings' : options.table;
   const has = new Set(columns.flatMap(({ header }) => (header === null ? [] : [bare(header)])));
   const traitKinds = columns.flatMap(({ header, trait }) => {
     if (trait) return [trait.kind];
@@ -96,7 +60,10 @@ function kindOf(columns: readonly ColumnProposal[], options: AdoptOptions): stri
   });
   if (traitKinds.includes('rating')) has.add('a rating');
   if (traitKinds.includes('measure')) has.add('a measure');
-  if (columns.some(({ why }) => why === 'day')) has.add('a day');
+  if (columns.some(({ why }) => why === 'day' || why === 'day-unclear')) has.add('a day');
+  const isWide = has.has('a day') && has.has('variety') && !has.has('date') && !has.has('taster');
+  if (isWide && (['plants', 'bed', 'sown', 'transplanted'].some((name) => has.has(name)) || columns.some(isScore)))
+    return 'plantings';
   const names = has.has('variety') || has.has('planting');
   const fit = KINDS.filter(
     ({ table, all, any, none }) =>
@@ -108,28 +75,6 @@ function kindOf(columns: readonly ColumnProposal[], options: AdoptOptions): stri
   return fit[0]?.table ?? null;
 }
 
-/** The season of each row: the one that was said, else the year of its date, else the only year of the sheet. */
-function seasonsOf(
-  rows: readonly (readonly string[])[],
-  columns: readonly ColumnProposal[],
-  said: number | null,
-): readonly (number | null)[] {
-  const yearIn = (text: string | undefined): number | null => {
-    const year = /^(\d{4})-\d{2}-\d{2}/.exec(text ?? '')?.[1];
-    return year === undefined ? null : Number(year);
-  };
-  const dated = columns.findIndex(({ header }) => header === 'date');
-  if (said !== null) return rows.map(() => said);
-  if (dated >= 0) return rows.map((row) => yearIn(row[dated]));
-  const days = columns.flatMap(({ header }, i) => (header !== null && DAY_COLUMNS.has(header) ? [i] : []));
-  const heads = columns.flatMap(({ header, why }) => (why === 'day' ? [header] : []));
-  const years = new Set([
-    ...rows.flatMap((row) => days.flatMap((i) => yearIn(row[i]) ?? [])),
-    ...heads.flatMap((day) => yearIn(day ?? '') ?? []),
-  ]);
-  return rows.map(() => (years.size === 1 ? nth([...years], 0) : null));
-}
-
 const NOTHING: Omit<Proposal, 'questions'> = {
   table: null,
   order: 'iso',
@@ -137,6 +82,7 @@ const NOTHING: Omit<Proposal, 'questions'> = {
   rows: 0,
   leftOut: [],
   tables: new Map(),
+  beside: new Map(),
   traits: [],
 };
 
@@ -164,8 +110,9 @@ function bySeason(
   rows: readonly (readonly string[])[],
   seasons: readonly (number | null)[],
   columns: readonly ColumnProposal[],
-): Proposal['tables'] {
-  const isKept = (_: unknown, i: number): boolean => nth(columns, i).header !== null || nth(columns, i).why !== 'said';
+): BySeason {
+  const isKept = (_: unknown, i: number): boolean =>
+    nth(columns, i).header !== 'season' && (nth(columns, i).header !== null || nth(columns, i).why !== 'said');
   const head = columns.map(({ header, title }) => header ?? title).filter(isKept);
   const tables = new Map<number | null, (readonly string[])[]>();
   rows.forEach((row, i) => {
@@ -176,51 +123,90 @@ function bySeason(
   return tables;
 }
 
+/** How a sheet's titles are read: by the days in titles and cells that have but one reading. */
+function titlesOf(source: SourceFile, options: AdoptOptions): Titles {
+  const year = options.season ?? yearNamed(source.path);
+  const peek = openTable(source);
+  const titled = 'kind' in peek ? [] : titledDays(peek.titles, year);
+  const order = options.order ?? orderIn(titled) ?? 'iso';
+  return { read: dateReader(options.languages, order), year };
+}
+
+/** Questions about titles: columns said that are not there, days and scales that no cell can tell. */
+function titleQuestions(
+  titles: readonly string[],
+  columns: readonly ColumnProposal[],
+  said: Said,
+): readonly Question[] {
+  const isThere = (name: string): boolean => titles.some((title) => foldHeader(title) === foldHeader(name));
+  const unclear = columns.find(({ why }) => why === 'day-unclear');
+  return [
+    ...[...said.keys()]
+      .filter((name) => !isThere(name))
+      .map((name) => ({ kind: 'no-such-column' as const, title: name, found: titles.join(', ') })),
+    ...(unclear ? [{ kind: 'date-order' as const, title: unclear.title, found: unclear.title, line: null }] : []),
+  ];
+}
+
+/** The tables that a sheet becomes. */
+function tablesOf(
+  kind: string | null,
+  rows: readonly (readonly string[])[],
+  seasons: readonly (number | null)[],
+  columns: readonly ColumnProposal[],
+  picked: string | null,
+): Pick<Proposal, 'tables' | 'beside'> {
+  if (kind !== 'plantings' || !columns.some((column) => column.why === 'day' || isScore(column)))
+    return { tables: bySeason(rows, seasons, columns), beside: new Map() };
+  const { plantings, harvests, ratings } = wideTables(rows, seasons, columns, picked);
+  const beside = [['harvests', harvests] as const, ['ratings', ratings] as const];
+  return { tables: plantings, beside: new Map(beside.filter(([, table]) => table.size > 0)) };
+}
+
 /**
- * Looks at a sheet that is not of the contract and says what its columns are. Nothing is guessed from figures alone:
- * a title that is not known is left, a unit, a scale, an order of day and month that cannot be seen is asked for.
+ * Looks at a sheet that is not of the contract and says what its columns are. Nothing is guessed from figures alone, and
+ * no figure is left behind without a word: a unit, a scale, an order of day and month that cannot be seen is asked for.
  *
  * @param source   the file, or a sheet of a workbook
  * @param options  what the grower says of it
  */
 export function proposeTable(source: SourceFile, options: AdoptOptions): Proposal {
-  const titleReader = dateReader(options.languages, options.order ?? 'iso');
-  const isHeader = (titles: readonly string[]): boolean =>
-    titles.filter((title) => columnOf(title, options, titleReader).header !== null).length >= 2;
+  const titles = titlesOf(source, options);
+  const isHeader = (names: readonly string[]): boolean =>
+    names.filter((title) => columnOf(title, options, titles).why !== 'unknown').length >= 2;
   const table = openTable(source, isHeader);
   if ('kind' in table) return { ...NOTHING, questions: [{ kind: 'unreadable' }] };
   const sheet = sheetRows(
     table,
-    table.titles.map((title) => columnOf(title, options, titleReader)),
+    table.titles.map((title) => columnOf(title, options, titles)),
   );
   const { rows, leftOut } = sheet;
   const textsOf = (i: number): readonly string[] => rows.map((row) => tidy(row.cells[i] ?? ''));
   const columns = sheet.columns.map((column, i) => noteColumn(column, textsOf(i)));
   const dayColumns = columns.flatMap(({ header }, i) => (header !== null && DAY_COLUMNS.has(header) ? [i] : []));
   const days = dayColumns.flatMap(textsOf).filter((text) => !isNothing(text));
-  const order = options.order ?? orderIn(days);
+  const order = options.order ?? orderIn([...days, ...titledDays(table.titles, titles.year)]);
   const read = dateReader(options.languages, order ?? 'day-first');
   const kind = kindOf(columns, options);
-  const questions: Question[] = [...sheet.questions];
-  for (const name of options.said.keys())
-    if (!table.titles.some((title) => foldHeader(title) === foldHeader(name)))
-      questions.push({ kind: 'no-such-column', title: name, found: table.titles.join(', ') });
-  questions.push(...sheetQuestions(kind, columns, textsOf));
-  if (order === null)
-    questions.push({
-      kind: 'date-order',
-      title: nth(columns, nth(dayColumns, 0)).title,
-      found: nth(days, 0),
-      line: null,
-    });
-  else
+  const questions: Question[] = [
+    ...sheet.questions,
+    ...titleQuestions(table.titles, columns, options.said),
+    ...sheetQuestions(kind, columns, textsOf, options.picked),
+  ];
+  const isUnclear = order === null && orderIn(days) === null;
+  if (isUnclear) {
+    const { title } = nth(columns, nth(dayColumns, 0));
+    questions.push({ kind: 'date-order', title, found: nth(days, 0), line: null });
+  } else
     columns.forEach((column, i) => {
       const cells = textsOf(i).map((text, r) => ({ text, line: nth(rows, r).line }));
       questions.push(...questionsOf(column, cells, read));
     });
   const written = adopted(rows, columns, read);
-  const seasons = kind === 'varieties' ? rows.map(() => null) : seasonsOf(written, columns, options.season);
-  if (kind !== 'varieties' && order !== null && seasons.includes(null)) questions.push({ kind: 'no-season' });
+  const seasons =
+    kind === 'varieties' ? rows.map(() => null) : seasonsOf(written, columns, options.season, titles.year);
+  if (kind !== null && kind !== 'varieties' && !isUnclear && seasons.includes(null))
+    questions.push({ kind: 'no-season' });
   return {
     table: kind,
     order: order ?? 'iso',
@@ -228,7 +214,7 @@ export function proposeTable(source: SourceFile, options: AdoptOptions): Proposa
     questions,
     rows: rows.length,
     leftOut,
-    tables: bySeason(written, seasons, columns),
+    ...tablesOf(kind, written, seasons, columns, options.picked),
     traits: columns.flatMap(({ trait }) => (trait ? [trait] : [])),
   };
 }

@@ -7,6 +7,9 @@ import { nearPairs } from './nearNames.ts';
 import type { Spelling } from './nearNames.ts';
 import { nth } from '../../numerics/element.ts';
 
+/** The taster of a table without tasters: a lone grower, who knows that it is one. */
+export const LONE_GROWER = 'grower';
+
 /** Notes ratings that one person gave, and scores of totals.csv that ratings.csv puts aside. */
 export function reportScores(season: Season, { settings, log }: CheckContext): void {
   const ratings = fileOnly(`data/${season.year}/ratings.csv`);
@@ -14,7 +17,8 @@ export function reportScores(season: Season, { settings, log }: CheckContext): v
     if (trait.kind === 'measure') continue;
     const own = season.scores.filter((score) => score.trait === trait.key);
     if (own.length === 0) continue;
-    if (trait.kind === 'rating' && new Set(own.map(({ taster }) => foldName(taster))).size === 1) {
+    const tasters = new Set(own.map(({ taster }) => foldName(taster)));
+    if (trait.kind === 'rating' && tasters.size === 1 && !tasters.has(LONE_GROWER)) {
       log.add('scores-by-one-taster', ratings, trait.key);
     }
     const totalled = season.plantings.find((planting) => totalsOf(planting)?.traits.has(trait.key));

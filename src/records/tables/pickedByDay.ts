@@ -45,7 +45,7 @@ function holdsOf(word: string): Pick<DayColumn, 'holds' | 'unit'> | null {
 const WEEKDAY = /^\p{L}{2,}\.?,?\s+(?=\d)/u;
 
 /** A day as a head may have it: as it stands, without its weekday, with the year of the season or the one before. */
-function waysToRead(text: string, year: number): readonly string[] {
+export function waysToRead(text: string, year: number): readonly string[] {
   const plain = text.trim().replace(WEEKDAY, '');
   const short = plain.replace(/\.$/, '');
   const years = [year, year - 1];

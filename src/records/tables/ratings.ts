@@ -1,4 +1,6 @@
 import { foldName } from '../../terms/names.ts';
+import type { Day } from '../../terms/day.ts';
+import type { Row } from '../../sheet/row.ts';
 import type { Score } from '../../terms/trial.ts';
 import type { SourceFile } from '../../read/decode.ts';
 import { openKnown } from '../../sheet/columns.ts';
@@ -9,14 +11,20 @@ import { rowsOf } from '../../sheet/rows.ts';
 import { reportFills, see, watchFills } from '../../sheet/fillDown.ts';
 import { oneSpelling } from '../rules/nearNames.ts';
 import type { Spelling } from '../rules/nearNames.ts';
-import { reportTasters } from '../rules/scores.ts';
+import { LONE_GROWER, reportTasters } from '../rules/scores.ts';
 import { noteOutside } from '../rules/seasonDays.ts';
 import type { SeasonSpan } from '../rules/seasonDays.ts';
 import { isNamed, targetIn } from '../target.ts';
 import type { SeasonIndex } from '../target.ts';
 import { longValueIn, traitSpec, wideValuesIn } from '../../sheet/traitValues.ts';
 
-/** Checks ratings.csv, long or wide. */
+function ratedOn(row: Row, isDated: boolean, context: CheckContext): Day | null {
+  const day = isDated ? dayIn(row, 'date', context) : null;
+  if (isDated && day === null && textIn(row, 'date') === null) neededIn(row, 'date');
+  return day;
+}
+
+/** Checks ratings.csv, long or wide; without the columns taster and date it is one grower's, of the season. */
 export function checkRatings(
   source: SourceFile,
   index: SeasonIndex,
@@ -25,7 +33,7 @@ export function checkRatings(
 ): readonly Score[] {
   const traits = [...context.settings.traits.values()].filter(({ kind }) => kind !== 'measure');
   const shape = traitSpec(traits, 'score', ['date', 'taster', 'variety', 'planting', 'blind', 'notes']);
-  const required = [['date'], ['taster'], ['variety', 'planting'], ...shape.required];
+  const required = [['variety', 'planting'], ...shape.required];
   const known = openKnown(source, { ...shape, required }, context);
   if (!known) return [];
   const scores: Score[] = [];
@@ -34,22 +42,25 @@ export function checkRatings(
   const tasters = new Map<string, Spelling>();
   for (const row of rowsOf(known, (text) => isNamed(text, index))) {
     const target = targetIn(row, index, context);
-    const day = dayIn(row, 'date', context);
-    if (day === null && textIn(row, 'date') === null) neededIn(row, 'date');
-    const taster = neededIn(row, 'taster');
-    if (taster !== null && !tasters.has(taster)) tasters.set(taster, { name: taster, place: placeIn(row, 'taster') });
+    const isDated = known.index.has('date');
+    const day = ratedOn(row, isDated, context);
+    const taster = known.index.has('taster') ? neededIn(row, 'taster') : LONE_GROWER;
+    if (taster !== null && taster !== LONE_GROWER && !tasters.has(taster))
+      tasters.set(taster, { name: taster, place: placeIn(row, 'taster') });
     const isBlind = yesNoIn(row, 'blind');
     const long = known.index.has('trait') ? longValueIn(row, 'score', traits, context) : null;
     const values = [...wideValuesIn(row, traits, context), ...(long ? [long] : [])];
     for (const { trait, value } of values)
       if (trait.kind === 'rating') see(fills, long ? 'score' : trait.key, value, row.raw.line);
-    if (!target || day === null || taster === null) continue;
-    noteOutside(row, 'date', day, span, context);
+    if (!target || (isDated && day === null) || taster === null) continue;
+    if (day !== null) noteOutside(row, 'date', day, span, context);
     const planting = textIn(row, 'planting') === null ? null : (target.planting?.fields.id ?? null);
     const given = values.map(({ trait, value }) => `${trait.key} ${value}`);
     const sign = [foldName(taster), target.variety.id, planting, day, ...given].join('|');
     if (given.length > 0 && seen.has(sign))
-      context.log.add('row-twice', placeIn(row, 'date'), textIn(row, 'date') ?? '', { table: 'ratings.csv' });
+      context.log.add('row-twice', placeIn(row, isDated ? 'date' : 'variety'), textIn(row, 'date') ?? '', {
+        table: 'ratings.csv',
+      });
     seen.add(sign);
     for (const { trait, value } of values) {
       scores.push({ day, taster, variety: target.variety.id, planting, trait: trait.key, score: value, isBlind });
@@ -58,10 +69,7 @@ export function checkRatings(
   reportFills(fills, source.path, context.log);
   const spelled = oneSpelling(scores.map(({ taster }) => taster));
   const named = scores.map((score) => ({ ...score, taster: spelled(score.taster) }));
-  reportTasters(
-    [...tasters.values()].filter(({ name }) => spelled(name) === name),
-    named,
-    context,
-  );
+  const own = [...tasters.values()].filter(({ name }) => spelled(name) === name);
+  reportTasters(own, named, context);
   return named;
 }

@@ -6,7 +6,7 @@ import { SHAPES } from '../../terms/trial.ts';
 import type { Variety } from '../../terms/trial.ts';
 import type { SourceFile } from '../../read/decode.ts';
 import { cssColour } from '../../sheet/cells/colours.ts';
-import { isFitId } from '../../sheet/cells/ids.ts';
+import { idFrom, isFitId } from '../../sheet/cells/ids.ts';
 import { measureDimension } from '../../sheet/cells/traitColumns.ts';
 import { openKnown } from '../../sheet/columns.ts';
 import type { TableSpec } from '../../sheet/knownTable.ts';
@@ -55,7 +55,7 @@ function spec(context: CheckContext): TableSpec {
   const plain = measures(context)
     .filter((trait) => !measureDimension(trait))
     .map((trait) => `claim_${trait.key}`);
-  return { required: [['variety']], columns: [...COLUMNS, ...plain], quantities: withUnits };
+  return { required: [['variety', 'name']], columns: [...COLUMNS, ...plain], quantities: withUnits };
 }
 
 function yearIn(row: Row, column: string, { log }: CheckContext): number | null {
@@ -141,8 +141,10 @@ function parentIn(row: Row, column: string): VarietyId | null {
   return text === null || text.toLowerCase() === 'unknown' ? null : varietyId(text);
 }
 
-function varietyOf(row: Row, context: CheckContext): Variety | null {
-  const id = neededIn(row, 'variety');
+function varietyOf(row: Row, context: CheckContext, taken: Set<string>): Variety | null {
+  const column = row.from.index.has('variety') ? 'variety' : 'name';
+  const written = neededIn(row, column);
+  const id = written !== null && column === 'name' ? idFrom(written, taken) : written;
   if (id === null) return null;
   if (!isFitId(id)) {
     context.log.add('id-unfit', placeIn(row, 'variety'), id);
@@ -176,7 +178,7 @@ function varietyOf(row: Row, context: CheckContext): Variety | null {
     alsoKnownAs: namesIn(row, 'also_known_as'),
     notes: textIn(row, 'notes'),
     unknownColumns: unknownIn(row),
-    place: placeIn(row, 'variety'),
+    place: placeIn(row, column),
   };
 }
 
@@ -218,8 +220,9 @@ export function checkVarieties(source: SourceFile, context: CheckContext): reado
   const known = openKnown(source, spec(context), context);
   if (!known) return [];
   const rows: { variety: Variety; row: Row }[] = [];
+  const taken = new Set<string>();
   for (const row of rowsOf(known)) {
-    const variety = varietyOf(row, context);
+    const variety = varietyOf(row, context, taken);
     if (variety) rows.push({ variety, row });
   }
   reportSharedNames(rows, context);

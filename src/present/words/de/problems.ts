@@ -308,6 +308,16 @@ export const problems: Words['problems'] = {
     '{words}',
     'eines der erwarteten Wörter schreiben',
   ],
+  'score-taken-as': [
+    'die Note ist keine einzelne Zahl: ein Bereich gilt als seine Mitte, eine Zahl mit Plus oder Minus als diese Zahl',
+    'eine Zahl der Skala',
+    'nichts zu tun, wenn das gemeint ist; sonst die Zahl schreiben',
+  ],
+  'answer-left-out': [
+    'das sagt weder ja noch nein und keine Note; es bleibt weg',
+    'yes oder no oder eine Zahl der Skala; eine leere Zelle, wo es niemand sagen kann',
+    'schreiben, was gemeint ist, oder die Zelle leer lassen',
+  ],
   'year-unreadable': ['{column} ist kein Jahr', 'ein Jahr aus vier Ziffern', 'das Jahr schreiben, etwa 2024'],
   'id-unfit': [
     'die Kennung kann nicht in der Adresse einer Seite stehen',

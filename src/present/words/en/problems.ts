@@ -286,6 +286,16 @@ export const problems = {
   ],
   'plants-zero': ['a number of plants or seeds is 0', '1 or more', 'correct the number, or remove the row'],
   'word-unknown': ['{column} has a word that is not one of its words', '{words}', 'write one of the words expected'],
+  'score-taken-as': [
+    'the score is no single number: a range is taken as its middle, a number with a plus or minus as that number',
+    'a number of the scale',
+    'nothing to do if that is meant; else write the number',
+  ],
+  'answer-left-out': [
+    'this says neither yes nor no, and no score; it is left out',
+    'yes or no, or a number of the scale; an empty cell where nobody can tell',
+    'write what is meant, or leave the cell empty',
+  ],
   'year-unreadable': ['{column} is not a year', 'a year of four digits', 'write the year, such as 2024'],
   'id-unfit': [
     'the id cannot stand in a page address',

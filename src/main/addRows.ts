@@ -1,0 +1,66 @@
+import { csvText } from '../terms/csv.ts';
+import { foldHeader, foldName } from '../terms/names.ts';
+import { openTable } from '../read/table.ts';
+import { nth } from '../numerics/element.ts';
+
+/** What tells one record of a table from another, by the table's name. */
+const KEYS: Readonly<Record<string, readonly string[]>> = {
+  varieties: ['name'],
+  plantings: ['planting'],
+  totals: ['variety'],
+  season: ['planting'],
+  harvests: ['date', 'planting', 'variety', 'stage'],
+  ratings: ['date', 'taster', 'variety', 'planting', 'trait'],
+  measurements: ['date', 'variety', 'planting', 'trait'],
+  observations: ['date', 'planting', 'variety', 'event'],
+  germination: ['variety', 'sown'],
+  weather: ['date'],
+};
+
+export type Added =
+  | { readonly kind: 'added'; readonly text: string; readonly rows: number; readonly kept: number }
+  /** Why nothing can be added. */
+  | { readonly kind: 'refused'; readonly why: string };
+
+/**
+ * Adds the rows of a table that a file does not have yet, below what stands there: no byte of it changes.
+ *
+ * @param table   the table's name, such as `harvests`
+ * @param bytes   the file as it is
+ * @param wanted  rows, header first
+ * @returns       the lines to append, how many, and how many stood there already
+ */
+export function addRows(table: string, bytes: Uint8Array, wanted: readonly (readonly string[])[]): Added {
+  const known = openTable({ path: `${table}.csv`, bytes });
+  if ('kind' in known) return { kind: 'refused', why: 'it cannot be read' };
+  const text = new TextDecoder().decode(bytes);
+  const headLine = text.split(/\r?\n/).find((line) => line.includes(known.titles[0] ?? '')) ?? '';
+  if (known.titles.length > 1 && !headLine.includes(','))
+    return { kind: 'refused', why: 'its cells are not parted by commas' };
+  const [head = [], ...rows] = wanted;
+  const at = known.columns.map((name) => head.findIndex((own) => foldHeader(own) === name));
+  const lost = head.find(
+    (name, i) => !known.columns.includes(foldHeader(name)) && rows.some((row) => nth(row, i) !== ''),
+  );
+  if (lost !== undefined) return { kind: 'refused', why: `it has no column ${lost}` };
+  const named = (KEYS[table] ?? []).filter((name) => known.columns.includes(name));
+  const keys = named.length > 0 ? named : known.columns;
+  const keyOf = (cell: (column: number) => string): string =>
+    keys.map((name) => foldName(cell(known.columns.indexOf(name)))).join('|');
+  const there = new Set<string>();
+  for (const row of known.rows()) {
+    if ('kind' in row) continue;
+    const cell = (i: number): string => row.cells[i] ?? '';
+    there.add(keyOf(cell));
+    // A variety is known by its id and its other names too.
+    if (table === 'varieties')
+      for (const column of ['variety', 'also_known_as'])
+        for (const name of cell(known.columns.indexOf(column)).split(';')) there.add(foldName(name));
+  }
+  const lines = rows.map((row) => at.map((i) => (i < 0 ? '' : nth(row, i))));
+  const fresh = lines.filter((line) => !there.has(keyOf((i) => nth(line, i))));
+  const lineEnd = text.includes('\r\n') ? '\r\n' : '\n';
+  const start = text === '' || text.endsWith('\n') ? '' : lineEnd;
+  const added = fresh.length === 0 ? '' : start + csvText(fresh, lineEnd);
+  return { kind: 'added', text: added, rows: fresh.length, kept: lines.length - fresh.length };
+}

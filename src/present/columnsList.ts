@@ -1,0 +1,228 @@
+/** A column, event or setting: its name, what it is in a line, an example. */
+export interface Listed {
+  readonly name: string;
+  readonly is: string;
+  readonly example: string;
+  readonly isNeeded?: true;
+}
+
+export interface ListedTable {
+  readonly name: string;
+  readonly is: string;
+  readonly entries: readonly Listed[];
+}
+
+const row = (name: string, is: string, example = ''): Listed => ({ name, is, example });
+const needed = (name: string, is: string, example = ''): Listed => ({ name, is, example, isNeeded: true });
+
+const VARIETY = needed('variety', 'its id, or its name', 'red-bell');
+const EITHER = 'its id; the name of a variety stands for all its plants';
+const DATE = needed('date', 'the day', '2026-08-03');
+const NOTES = row('notes', 'remarks; published where publish: show: [notes]', 'split in the rain');
+
+const STANDS: readonly Listed[] = [
+  row('bed', 'where it stands', 'south bed'),
+  row('block', 'its block, where plants were set out in blocks', '2'),
+  row('row', 'its row in the bed', '1'),
+  row('column', 'its place in the row', '3'),
+  row('sown', 'the day it was sown', '2026-03-01'),
+  row('transplanted', 'the day it was planted out', '2026-05-20'),
+  row('removed', 'the day it was taken out', '2026-10-12'),
+  row('cause', 'why: season-end, frost, disease, pest, weak, accident, other', 'frost'),
+  row('stands_in', 'ground, bed, pot or bag', 'pot'),
+  row('container_l', 'the size of its pot', '12'),
+  row('area_m2', 'the room it has', '0.25'),
+  row('topped', 'whether its tip was taken: yes, no', 'yes'),
+  NOTES,
+];
+
+/** Every table of a trial folder with its columns. */
+export const TABLES: readonly ListedTable[] = [
+  {
+    name: 'varieties',
+    is: 'data/varieties.csv: what is grown, a row a variety',
+    entries: [
+      needed(
+        'variety',
+        'an id for addresses: lower case, digits, hyphens; without it one is made from the name',
+        'red-bell',
+      ),
+      row('name', 'its full name; enough without an id', 'Red Bell'),
+      row('class', 'what it competes with', 'sweet'),
+      row('species', 'its botanical name', 'Capsicum annuum'),
+      row('kind', 'open-pollinated, hybrid, line, unknown', 'hybrid'),
+      row('generation', 'of a line', 'F3'),
+      row('mother', 'of a line: an id', 'red-bell'),
+      row('father', 'of a line: an id', 'unknown'),
+      row('from', 'the plant whose seed it is: season/planting', '2025/p7'),
+      row('source', 'where the seed came from', 'swap'),
+      row('first_grown', 'the year it was first grown', '2019'),
+      row('retired', 'yes, or the year', '2024'),
+      row('claim_days', 'days to ripe fruit on its packet', '75'),
+      row('claim_days_max', 'the upper end of them', '85'),
+      row('claim_heat_min', 'heat on its packet, Scoville', '2500'),
+      row('claim_heat_max', 'the upper end of it', '8000'),
+      row('colour_unripe', 'a CSS colour', 'green'),
+      row('colour_ripe', 'a CSS colour', '#c33'),
+      row('shape', 'block, horn, round, plum, cluster, long, pear', 'block'),
+      row('former_ids', 'ids it had before, parted by ;', 'red-bel'),
+      row('also_known_as', 'other names in the records, parted by ;', 'Bell;RB'),
+      NOTES,
+    ],
+  },
+  {
+    name: 'plantings',
+    is: 'data/2026/plantings.csv: what stands, a row a plant or a group recorded together',
+    entries: [
+      row('planting', 'an id of your own; the variety where it is left out', 'p7'),
+      VARIETY,
+      row('plants', 'how many plants it is; 1 where it is left out', '3'),
+      ...STANDS,
+    ],
+  },
+  {
+    name: 'harvests',
+    is: 'data/2026/harvests.csv: what was picked; days may also be the columns of the sheet',
+    entries: [
+      DATE,
+      needed('planting', `${EITHER}, in a column variety`, 'p7'),
+      row('variety', 'instead of the planting', 'red-bell'),
+      row('fruits', 'usable fruits', '4'),
+      row('weight_g', 'their weight (weight_kg, weight_oz, weight_lb, or a unit in the cell)', '310'),
+      row('stage', 'ripe, green', 'ripe'),
+      row('unusable_fruits', 'fruits that nobody would eat', '1'),
+      row('unusable_weight_g', 'their weight', '60'),
+      NOTES,
+    ],
+  },
+  {
+    name: 'totals',
+    is: 'data/2024/totals.csv: a season known from a notebook, a row a variety, instead of the tables above',
+    entries: [
+      VARIETY,
+      needed('plants', 'how many plants', '3'),
+      row('fruits', 'usable fruits of all of them', '42'),
+      row('weight_g', 'their weight', '3100'),
+      row('first_ripe', 'the day of the first ripe fruit', '2024-08-09'),
+      row('again', 'would you grow it again: yes, no', 'yes'),
+      ...STANDS,
+    ],
+  },
+  {
+    name: 'ratings',
+    is: 'data/2026/ratings.csv: scores, a column a trait (or columns trait and score)',
+    entries: [
+      row('date', 'the day; without the column the season', '2026-09-05'),
+      row('taster', 'who tasted; without the column one grower', 'Ann'),
+      needed('variety', `or planting: ${EITHER}`, 'red-bell'),
+      row('planting', 'instead of the variety', 'p7'),
+      row('again', 'would you grow it again: yes, no', 'yes'),
+      row('trait', 'the key of a declared trait, with its value in score', 'flavour'),
+      row('score', 'its score', '7'),
+      row('blind', 'tasted without the name: yes, no', 'yes'),
+      NOTES,
+    ],
+  },
+  {
+    name: 'measurements',
+    is: 'data/2026/measurements.csv: lengths, weights and the like, a column a declared trait (or trait and value)',
+    entries: [
+      DATE,
+      needed('planting', `or variety: ${EITHER}`, 'p7'),
+      row('variety', 'instead of the planting', 'red-bell'),
+      row('trait', 'the key of a declared measure, with its value in value', 'fruit_length'),
+      row('value', 'its value', '9.5'),
+      NOTES,
+    ],
+  },
+  {
+    name: 'observations',
+    is: 'data/2026/observations.csv: what happened to a plant',
+    entries: [
+      DATE,
+      needed('planting', `or variety: ${EITHER}`, 'p7'),
+      row('variety', 'instead of the planting', 'red-bell'),
+      needed('event', 'see events below', 'first-ripe'),
+      row('count', 'plants or fruits it is true of', '2'),
+      row('of', 'of how many', '3'),
+      NOTES,
+    ],
+  },
+  {
+    name: 'germination',
+    is: 'data/2026/germination.csv: seed sown and come up',
+    entries: [
+      VARIETY,
+      needed('sown', 'the day', '2026-03-01'),
+      needed('seeds', 'how many', '12'),
+      needed('germinated', 'how many came up', '10'),
+      row('checked', 'the day they were counted', '2026-03-14'),
+      row('temperature_c', 'of the soil', '24'),
+      NOTES,
+    ],
+  },
+  {
+    name: 'weather',
+    is: 'data/2026/weather.csv: a row a day, for degree days',
+    entries: [
+      DATE,
+      needed('tmin_c', 'the lowest temperature (tmin_f)', '9.5'),
+      needed('tmax_c', 'the highest (tmax_f)', '23'),
+      row('rain_mm', 'rain (rain_in)', '4'),
+    ],
+  },
+];
+
+/** Events of observations.csv. */
+export const EVENT_LIST: readonly Listed[] = [
+  row('first-flower', 'the first open flower'),
+  row('first-set', 'the first fruit set'),
+  row('unripe', 'looked at, nothing ripe yet'),
+  row('first-ripe', 'the first ripe fruit'),
+  row('topped', 'its tip was taken'),
+  row('lost', 'it died or was taken'),
+  row('nothing-picked', 'it gave nothing that could be used'),
+  row('off-type', 'it is not what its packet says (count, of)'),
+  row('hot', 'fruit of a mild variety that burned (count, of)'),
+];
+
+/** Settings of data/trial.yaml. */
+export const SETTING_LIST: readonly Listed[] = [
+  needed('title', 'the trial’s name', 'Slope trial'),
+  row('place', 'shown on the site', 'Upper allotments'),
+  row('language', 'of numbers, dates and the site: en-GB, de', 'en-GB'),
+  row('units', 'what the site shows first: metric, us', 'metric'),
+  row('dates', 'how 03/08/2026 is read: iso, day-first, month-first', 'day-first'),
+  row('interval', 'level of every interval', '0.95'),
+  row('degree_days', 'base, cap, and which of two ways to count', '{base_c: 10, cap_c: 30, method: 2}'),
+  row('first_ripe_from', 'days are counted from: transplanted, sown', 'transplanted'),
+  row('spot_correlation', 'how alike plants in one place are, 0 to 0.95', '0.2'),
+  row('season_end', 'the last day of recording, month-day', '10-31'),
+  row(
+    'seasons',
+    'of a year: end, sown, transplanted, look_every, layout, harvests, early_until, finished',
+    '{2026: {finished: yes}}',
+  ),
+  row(
+    'classes',
+    'what competes: name, check_variety, spots, bar, scale, lines',
+    '{sweet: {name: Sweet peppers, spots: 3}}',
+  ),
+  row(
+    'traits',
+    'ratings (from, to) and measures (unit), with better: higher, lower, none',
+    '{flavour: {kind: rating, from: 1, to: 9, better: higher}}',
+  ),
+  row('goals', 'what counts in a class, and how much', '{sweet: {yield: 3, flavour: 4}}'),
+  row('must', 'limits that no kept variety may miss', '{sweet: {heat: {at_most: 0}}}'),
+  row('verdicts', 'keep_from, drop_below, simulations, seed', '{keep_from: 0.8}'),
+  row('publish', 'url, licence, show, people', '{show: [notes], people: codes}'),
+];
+
+const OTHERS: readonly ListedTable[] = [
+  { name: 'events', is: 'events of observations.csv', entries: EVENT_LIST },
+  { name: 'settings', is: 'settings of data/trial.yaml', entries: SETTING_LIST },
+];
+
+/** Names by which a list can be asked for. */
+export const LISTS: readonly ListedTable[] = [...TABLES, ...OTHERS];

@@ -1,0 +1,109 @@
+import { idFrom } from '../../sheet/cells/ids.ts';
+import { nth } from '../../numerics/element.ts';
+import { isNothing } from './columnCells.ts';
+import type { ColumnProposal } from './columnCells.ts';
+
+/** Rows of tables in the contract's form, header first, by season. */
+export type BySeason = ReadonlyMap<number | null, readonly (readonly string[])[]>;
+
+/** What one sheet with a column a day becomes. */
+export interface WideTables {
+  readonly plantings: BySeason;
+  readonly harvests: BySeason;
+  readonly ratings: BySeason;
+}
+
+/** What a column of a day holds: fruits, or a weight in a unit (empty where its cells have their own). */
+function contentOf({ header }: ColumnProposal, picked: string | null): string {
+  const rest = /^\d{4}-\d{2}-\d{2}[\s_]*[([]?([^)\]]*)/.exec(header ?? '')?.[1]?.trim() ?? '';
+  const word = rest === '' ? (picked ?? '') : rest;
+  if (/^(?:fruits?|count|pcs|pieces|stück|früchte|anzahl)$/i.test(word)) return 'fruits';
+  return word === '' ? 'weight' : `weight_${word.toLowerCase()}`;
+}
+
+function collected(rows: readonly (readonly [number | null, readonly string[]])[], head: readonly string[]): BySeason {
+  const tables = new Map<number | null, (readonly string[])[]>();
+  for (const [season, row] of rows) tables.set(season, [...(tables.get(season) ?? [head]), row]);
+  return tables;
+}
+
+/** A planting's id for every row: what the sheet says, else made from the variety, numbered where it has several rows. */
+function idsOf(
+  rows: readonly (readonly string[])[],
+  seasons: readonly (number | null)[],
+  columns: readonly ColumnProposal[],
+): readonly string[] {
+  const planting = columns.findIndex(({ header }) => header === 'planting');
+  const variety = columns.findIndex(({ header }) => header === 'variety');
+  const key = (row: readonly string[], i: number): string => `${nth(seasons, i)}/${nth(row, variety)}`;
+  const counts = new Map<string, number>();
+  rows.forEach((row, i) => counts.set(key(row, i), (counts.get(key(row, i)) ?? 0) + 1));
+  const given = new Map<string, number>();
+  return rows.map((row, i) => {
+    if (planting >= 0 && nth(row, planting) !== '') return nth(row, planting);
+    const own = key(row, i);
+    const number = (given.get(own) ?? 0) + 1;
+    given.set(own, number);
+    const id = idFrom(nth(row, variety), new Set());
+    return counts.get(own) === 1 ? id : `${id}-${number}`;
+  });
+}
+
+/**
+ * A sheet with a row a planting, a column a day and columns of scores as the tables of the contract: plantings, pickings
+ * and scores. Every filled cell goes somewhere.
+ *
+ * @param rows     cells as they are kept, days year first
+ * @param seasons  the season of every row
+ * @param picked   what bare numbers under the days are: a unit, or fruits; null where the titles or cells say it
+ */
+export function wideTables(
+  rows: readonly (readonly string[])[],
+  seasons: readonly (number | null)[],
+  columns: readonly ColumnProposal[],
+  picked: string | null,
+): WideTables {
+  const ids = idsOf(rows, seasons, columns);
+  const at = (is: (column: ColumnProposal) => boolean): readonly number[] =>
+    columns.flatMap((column, i) => (is(column) ? [i] : []));
+  const days = at(({ why }) => why === 'day');
+  const scores = at((column) => isScore(column));
+  const plain = at(
+    (column) =>
+      column.why !== 'day' &&
+      !isScore(column) &&
+      !(column.header === null && column.why === 'said') &&
+      column.header !== 'planting' &&
+      column.header !== 'season',
+  );
+  const contents = [...new Set(days.map((i) => contentOf(nth(columns, i), picked)))];
+  const plantings = rows.map((row, r) => [nth(seasons, r), [nth(ids, r), ...plain.map((i) => nth(row, i))]] as const);
+  const harvests = rows.flatMap((row, r) =>
+    days.flatMap((i) => {
+      const cell = nth(row, i);
+      if (isNothing(cell)) return [];
+      const own = contentOf(nth(columns, i), picked);
+      const day = (nth(columns, i).header ?? '').slice(0, 10);
+      return [[nth(seasons, r), [day, nth(ids, r), ...contents.map((one) => (one === own ? cell : ''))]] as const];
+    }),
+  );
+  const variety = columns.findIndex(({ header }) => header === 'variety');
+  const ratings = rows.flatMap((row, r) =>
+    scores.flatMap((i) => {
+      const cell = nth(row, i);
+      if (isNothing(cell)) return [];
+      return [[nth(seasons, r), [nth(row, variety), nth(ids, r), nth(columns, i).header ?? '', cell]] as const];
+    }),
+  );
+  const heads = plain.map((i) => nth(columns, i).header ?? nth(columns, i).title);
+  return {
+    plantings: collected(plantings, ['planting', ...heads]),
+    harvests: collected(harvests, ['date', 'planting', ...contents]),
+    ratings: collected(ratings, ['variety', 'planting', 'trait', 'score']),
+  };
+}
+
+/** True for a column of scores of a declared rating, or of answers. */
+export function isScore({ header, trait, why }: ColumnProposal): boolean {
+  return header === 'again' || trait?.kind === 'rating' || (why === 'trait' && header !== null);
+}
