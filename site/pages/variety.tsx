@@ -18,6 +18,7 @@ import { to } from '../layout.tsx';
 import { page, percent, Words } from '../page.tsx';
 import { Table } from '../parts.tsx';
 import { figuresOf } from '../seasonTables.tsx';
+import { identity, PlantNotes } from './written.tsx';
 import { OngoingOf } from './ongoing.tsx';
 import { Besides } from './besides.tsx';
 import { classParts } from './klass.tsx';
@@ -27,21 +28,6 @@ import { Why } from './why.tsx';
 
 const classNameOf = ({ trial }: SiteContent, { classId }: Variety): string =>
   trial.settings.classes.get(classId)?.name ?? classId;
-
-/** Parents, other names and the source of its seed, as far as they are published. */
-function identity({ trial, writing }: SiteContent, variety: Variety): string {
-  const { variety: say } = writing.words;
-  const name = (id: string | null): string => trial.varieties.find((own) => own.id === id)?.name ?? say.unknownParent;
-  const show = trial.settings.publish.show;
-  return [
-    variety.mother === null && variety.father === null ? '' : say.parents(name(variety.mother), name(variety.father)),
-    variety.alsoKnownAs.length > 0 ? say.alsoKnownAs(variety.alsoKnownAs.join(', ')) : '',
-    variety.source !== null && show.includes('source') ? say.source(variety.source) : '',
-    variety.notes !== null && show.includes('notes') ? variety.notes : '',
-  ]
-    .filter((text) => text !== '')
-    .join(' ');
-}
 
 /** People's cautions where they belong: hot fruit, fruit of an unknown cross. */
 function cautionsOf({ seasons, writing, trial }: SiteContent, variety: Variety): readonly string[] {
@@ -240,6 +226,7 @@ export function varietyPage(content: SiteContent, variety: Variety): Page {
             <HowMany {...part} />
           </section>
           {last ? <Besides content={content} seen={last} variety={variety} root={root} /> : null}
+          <PlantNotes content={content} variety={variety} />
           <Folds {...part} />
           {stand.fruit.measured === null ? null : <p class="rest s">{writing.words.bench.variety.lifeSize}</p>}
         </>

@@ -19,12 +19,23 @@ const TYPES: Readonly<Record<string, string>> = {
   '.webp': 'image/webp',
 };
 const SAFE = { 'cache-control': 'no-store', 'x-content-type-options': 'nosniff' };
-const RELOAD = "new EventSource('/__keeprow/changes').onmessage = () => location.reload();";
+const RELOAD = `const changes = new EventSource('/__keeprow/changes');
+changes.onmessage = () => location.reload();
+changes.addEventListener('working', () => {
+  if (document.getElementById('keeprow-working')) return;
+  const sign = document.createElement('p');
+  sign.id = 'keeprow-working';
+  sign.setAttribute('role', 'status');
+  sign.textContent = 'A change was seen: the page is being made anew …';
+  document.body.prepend(sign);
+});`;
 
 export interface Preview {
   readonly server: Server;
   /** Tells every open page to load again. */
   readonly reload: () => void;
+  /** Tells every open page that a new one is on its way. */
+  readonly announce: () => void;
 }
 
 /** A file of the site, or null for anything outside it. */
@@ -85,5 +96,8 @@ export function serveSite(site: string, banner: () => string): Preview {
   const reload = (): void => {
     for (const response of open) response.write('data: changed\n\n');
   };
-  return { server, reload };
+  const announce = (): void => {
+    for (const response of open) response.write('event: working\ndata: working\n\n');
+  };
+  return { server, reload, announce };
 }

@@ -32,7 +32,7 @@ export async function runView(folder: string, port: number, telling: Telling): P
   };
   await build();
   mkdirSync(site, { recursive: true });
-  const { server, reload } = serveSite(site, () => bannerOf(problems));
+  const { server, reload, announce } = serveSite(site, () => bannerOf(problems));
   const failed = await new Promise<NodeJS.ErrnoException | null>((settled) => {
     server.once('error', settled);
     server.listen(port, '127.0.0.1', () => settled(null));
@@ -48,6 +48,7 @@ export async function runView(folder: string, port: number, telling: Telling): P
   let waiting: NodeJS.Timeout | null = null;
   let building = Promise.resolve();
   const changed = (): void => {
+    announce();
     if (waiting) clearTimeout(waiting);
     waiting = setTimeout(() => {
       building = building.then(build).then(reload, (fault: unknown) => {

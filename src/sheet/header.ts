@@ -1,4 +1,4 @@
-import { nearestName } from '../terms/names.ts';
+import { foldHeader, nearestName } from '../terms/names.ts';
 import type { ProblemLog } from '../terms/problem.ts';
 import type { RawRow } from '../read/records.ts';
 import type { Table } from '../read/table.ts';
@@ -69,6 +69,15 @@ export function reportAround({ above, file, header }: Table, unitsLine: number |
   if (unitsLine !== null) log.add('units-row', { file, line: unitsLine, column: 1 });
 }
 
+/** The line of trial.yaml that would declare a column as a trait; null for one that seems none. */
+function declarationOf(title: string): string | null {
+  const parts = /^(.*?)[\s_]*[([]?(cm|mm|g|°?brix)[)\]]?$/i.exec(title.trim());
+  const key = foldHeader(parts?.[1] ?? '').replaceAll(/[^a-z0-9_]/g, '');
+  return parts && /^[a-z]/.test(key)
+    ? `traits: {${key}: {kind: measure, unit: ${nth(parts, 2).toLowerCase()}, better: none}}`
+    : null;
+}
+
 /** Reports columns that the table does not know: near ones by themselves, the others once. */
 export function reportHeader(table: Table, spec: TableSpec, unknown: KnownTable['unknown'], log: ProblemLog): void {
   const names = [...spec.columns, ...spec.quantities.map((q) => q.name)];
@@ -78,7 +87,9 @@ export function reportHeader(table: Table, spec: TableSpec, unknown: KnownTable[
       title,
       names.filter((name) => !table.columns.includes(name)),
     );
-    if (near === null) strange.push(title);
+    const line = near === null && spec.takesTraits === true ? declarationOf(title) : null;
+    if (line !== null) log.add('trait-undeclared', table.placeOf(table.header, index), title, { line });
+    else if (near === null) strange.push(title);
     else log.add('column-near', table.placeOf(table.header, index), title, { near });
   }
   if (strange.length > 0) {

@@ -17,6 +17,8 @@ export interface TableSpec {
   readonly required: readonly (readonly string[])[];
   readonly columns: readonly string[];
   readonly quantities: readonly QuantityColumn[];
+  /** True where a column may be that of a declared trait. */
+  readonly takesTraits?: boolean;
   /** True where the caller looks for decimal commas itself. */
   readonly isDaySheet?: boolean;
 }

@@ -68,11 +68,17 @@ export function isFilled(row: Row, name: string): boolean {
   return all.some((i) => clean(row.raw.cells[i] ?? '') !== null);
 }
 
+/** A column as the grower called it; the contract's name for one that is not in the header. */
+function titleOf(row: Row, column: string): string {
+  const index = row.from.index.get(column) ?? row.from.quantity.get(column)?.[0]?.index;
+  return (index === undefined ? undefined : row.from.table.titles[index]?.trim()) ?? column;
+}
+
 /** Text that must be there. */
 export function neededIn(row: Row, column: string): string | null {
   const text = textIn(row, column);
   if (text === null && !row.marred.includes(row.from.index.get(column) ?? -1))
-    row.from.log.add('value-missing', placeIn(row, column), '', { column });
+    row.from.log.add('value-missing', placeIn(row, column), '', { column: titleOf(row, column) });
   return text;
 }
 
@@ -106,7 +112,9 @@ function numberAt(row: Row, column: string): number | null {
   if (text === null) return null;
   const value = parseNumber(text, row.from.decimalCommas.has(keyed(row.from.index, column)));
   if (value === null) {
-    row.from.log.add(whyUnreadable(text) ?? 'number-unreadable', placeIn(row, column), text, { column });
+    row.from.log.add(whyUnreadable(text) ?? 'number-unreadable', placeIn(row, column), text, {
+      column: titleOf(row, column),
+    });
   }
   return value;
 }
@@ -121,7 +129,7 @@ export function whyUnreadable(text: string): 'number-scientific' | 'became-a-dat
 export function reportBound(row: Row, text: string, place: Place, column: string): boolean {
   const bound = parseBound(text);
   if (bound === null) return false;
-  row.from.log.add('bound-unused', place, text, { column });
+  row.from.log.add('bound-unused', place, text, { column: titleOf(row, column) });
   row.from.limited.push({ kind: bound.kind, column, written: text, place });
   return true;
 }
@@ -130,7 +138,9 @@ export function reportBound(row: Row, text: string, place: Place, column: string
 export function numberIn(row: Row, column: string): number | null {
   const value = numberAt(row, column);
   if (value !== null && value < 0) {
-    row.from.log.add('number-negative', placeIn(row, column), textIn(row, column) ?? '', { column });
+    row.from.log.add('number-negative', placeIn(row, column), textIn(row, column) ?? '', {
+      column: titleOf(row, column),
+    });
     return null;
   }
   return value;
@@ -145,7 +155,7 @@ export function signedIn(row: Row, column: string): number | null {
 export function countIn(row: Row, column: string): number | null {
   const value = numberIn(row, column);
   if (value !== null && !Number.isInteger(value)) {
-    row.from.log.add('not-whole', placeIn(row, column), textIn(row, column) ?? '', { column });
+    row.from.log.add('not-whole', placeIn(row, column), textIn(row, column) ?? '', { column: titleOf(row, column) });
     return null;
   }
   return value;
@@ -167,7 +177,7 @@ export function limitedCountIn<T>(row: Row, column: string, take: TakeLimit<T>):
   if (bound.kind === 'trace') return take(bound, column, text, placeIn(row, column));
   const value = parseNumber(bound.limit, row.from.decimalCommas.has(keyed(row.from.index, column)));
   if (value !== null && value >= 0) return take({ kind: bound.kind, value }, column, text, placeIn(row, column));
-  row.from.log.add('number-unreadable', placeIn(row, column), text, { column });
+  row.from.log.add('number-unreadable', placeIn(row, column), text, { column: titleOf(row, column) });
   return null;
 }
 
@@ -183,14 +193,14 @@ export function limitedQuantityIn<T>(row: Row, name: string, take: TakeLimit<T>)
     const place = table.placeOf(row.raw, index);
     const filled = parts.filter((part) => clean(row.raw.cells[part.index] ?? '') !== null);
     if (filled.length > 1) {
-      log.add('quantity-twice', place, text, { quantity: name });
+      log.add('quantity-twice', place, text, { quantity: titleOf(row, name) });
       return null;
     }
     if (bound.kind === 'trace') return take(bound, name, text, place);
     const result = parseQuantity(bound.limit, dimension, unit, decimalCommas.has(index));
     if (result.kind === 'value' && result.value >= 0)
       return take({ kind: bound.kind, value: result.value }, name, text, place);
-    log.add('quantity-unreadable', place, text, { quantity: name, units: unitWords(dimension) });
+    log.add('quantity-unreadable', place, text, { quantity: titleOf(row, name), units: unitWords(dimension) });
     return null;
   }
   return quantityIn(row, name);
@@ -206,7 +216,7 @@ export function quantityIn(row: Row, name: string, signed = false): number | nul
     if (text === null) continue;
     const place = (): Place => table.placeOf(row.raw, index);
     if (filled) {
-      log.add('quantity-twice', place(), text, { quantity: name });
+      log.add('quantity-twice', place(), text, { quantity: titleOf(row, name) });
       continue;
     }
     filled = true;
@@ -214,8 +224,8 @@ export function quantityIn(row: Row, name: string, signed = false): number | nul
     if (result.kind !== 'value') {
       if (reportBound(row, text, place(), name)) continue;
       const code = result.kind === 'unit-missing' ? 'unit-missing' : (whyUnreadable(text) ?? 'quantity-unreadable');
-      log.add(code, place(), text, { quantity: name, column: name, units: unitWords(dimension) });
-    } else if (result.value < 0 && !signed) log.add('number-negative', place(), text, { column: name });
+      log.add(code, place(), text, { quantity: titleOf(row, name), column: titleOf(row, name), units: unitWords(dimension) });
+    } else if (result.value < 0 && !signed) log.add('number-negative', place(), text, { column: titleOf(row, name) });
     else {
       found = result.value;
       const isSaid = unit !== null && table.columns[index] !== name;

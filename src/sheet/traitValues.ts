@@ -120,6 +120,7 @@ export function traitSpec(traits: readonly DeclaredTrait[], longColumn: string, 
   const wide = wideColumns(traits);
   const names = [...wide.columns, ...wide.quantities.map(({ name }) => name)];
   return {
+    takesTraits: true,
     required: [['trait', ...names]],
     columns: [...columns, 'trait', longColumn, ...wide.columns],
     quantities: wide.quantities,

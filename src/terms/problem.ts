@@ -32,7 +32,13 @@ export interface ProblemLog {
 }
 
 /** Codes that are one problem in the whole trial, whatever was found: the cells are listed. */
-const JOINED: ReadonlySet<ProblemCode> = new Set(['answer-left-out', 'score-taken-as']);
+const JOINED: ReadonlySet<ProblemCode> = new Set([
+  'answer-left-out',
+  'score-taken-as',
+  'yield-not-recorded',
+  'fruits-not-recorded',
+  'ripening-not-dated',
+]);
 
 /**
  * A log that joins the same mistake in many places into one problem.

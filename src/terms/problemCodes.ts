@@ -102,6 +102,8 @@ export const severities = {
   'dates-out-of-order': 'error',
   'score-outside-scale': 'error',
   'score-taken-as': 'note',
+  'trait-undeclared': 'warning',
+  'day-columns-unused': 'error',
   'answer-left-out': 'warning',
   'germinated-over-seeds': 'error',
   'count-over-of': 'error',

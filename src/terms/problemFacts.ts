@@ -2,6 +2,8 @@ import type { ProblemCode } from './problemCodes.ts';
 
 /** Facts that the words of a problem name, by its code; a code that is not here has words without facts. */
 export const factNames = {
+  'trait-undeclared': ['line'],
+  'day-columns-unused': ['file'],
   'season-ongoing': ['end', 'last', 'line'],
   'file-name-near': ['near'],
   'file-unreadable': ['reason'],

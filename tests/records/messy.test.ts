@@ -9,8 +9,8 @@ import type { Folder } from '../sites/folder.ts';
 const SOUND: Folder = {
   'trial.yaml':
     'title: Slope\nlanguage: en-GB\nseasons: {2026: {transplanted: 2026-05-20, harvests: complete}}\ntraits:\n  flavour: {kind: rating, from: 1, to: 9, better: higher}\n  fruit_length: {kind: measure, unit: cm}\n',
-  'varieties.csv': 'variety,name\nred-lantern,Red Lantern\nhill-torch,Hill Torch\n',
-  '2026/plantings.csv': 'planting,variety\np1,red-lantern\np2,hill-torch\n',
+  'varieties.csv': 'variety,name\nridge-apron,Ridge Apron\nmoss-apron,Moss Apron\n',
+  '2026/plantings.csv': 'planting,variety\np1,ridge-apron\np2,moss-apron\n',
 };
 const withHarvests = (text: string, more: Folder = {}): Folder => ({ ...SOUND, '2026/harvests.csv': text, ...more });
 
@@ -89,7 +89,7 @@ describe('what stands around a table', () => {
     expect(codes(withHarvests(text))).toContain('column-missing 2026/harvests.csv:1:1');
   });
   it('leaves a planting called total alone where it is said what it is', () => {
-    const folder = { ...SOUND, '2026/plantings.csv': 'planting,variety\ntotal,red-lantern\np2,hill-torch\n' };
+    const folder = { ...SOUND, '2026/plantings.csv': 'planting,variety\ntotal,ridge-apron\np2,moss-apron\n' };
     expect(codes(folder)).toEqual([]);
     expect(check(folder).trial!.seasons[0]!.plantings.map(({ id }) => id)).toEqual(['total', 'p2']);
   });
@@ -209,7 +209,7 @@ describe('missing, zero, a trace, and limits are kept apart', () => {
       ...SOUND,
       '2026/measurements.csv':
         'date,planting,fruit_length_cm\n2026-08-03,p1,<5\n2026-08-03,p1,12\n2026-08-03,p2,trace\n',
-      '2026/ratings.csv': 'date,taster,variety,flavour\n2026-08-03,Ada,red-lantern,>8\n',
+      '2026/ratings.csv': 'date,taster,variety,flavour\n2026-08-03,Ada,ridge-apron,>8\n',
     };
     expect(codes(folder)).toEqual([
       'bound-unused 2026/ratings.csv:2:28',
@@ -260,17 +260,17 @@ describe('one sheet for a season', () => {
       'trial.yaml': SOUND['trial.yaml']!,
       'varieties.csv': SOUND['varieties.csv']!,
       '2026/season.csv':
-        'planting,variety,weight_g,fruits,first_ripe,flavour\np1,red-lantern,1200,30,2026-08-01,7\np2,red-lantern,900,20,2026-08-05,6\np3,hill-torch,400,40,2026-07-20,5\n',
+        'planting,variety,weight_g,fruits,first_ripe,flavour\np1,ridge-apron,1200,30,2026-08-01,7\np2,ridge-apron,900,20,2026-08-05,6\np3,moss-apron,400,40,2026-07-20,5\n',
     };
     expect(codes(folder)).toEqual([]);
     const seen = seenIn(folder);
-    expect(plantModel(seen, 'yield')!.estimates.get('red-lantern')).toMatchObject({
+    expect(plantModel(seen, 'yield')!.estimates.get('ridge-apron')).toMatchObject({
       n: 2,
       estimate: 1050,
       reason: null,
     });
     expect(ripenings(seen).map(({ ripe }) => ripe)).toEqual([73, 77, 61]);
-    expect(ratingModel(seen, 'flavour')!.estimates.get('red-lantern')).toMatchObject({ estimate: 6.5 });
+    expect(ratingModel(seen, 'flavour')!.estimates.get('ridge-apron')).toMatchObject({ estimate: 6.5 });
     expect(isoDate(totalsOf(seen.season.plantings[0]!)!.firstRipe as Day)).toBe('2026-08-01');
   });
 });
@@ -301,7 +301,7 @@ describe('what a tester found', () => {
     expect(
       codes({
         ...rest,
-        '2026/season.csv': 'planting,variety,weight_g\np1,red-lantern,1000\n',
+        '2026/season.csv': 'planting,variety,weight_g\np1,ridge-apron,1000\n',
         '2026/harvests.csv': 'date,planting,weight_g\n2026-08-03,p1,310\n',
       }),
     ).toEqual(['totals-and-harvests 2026/harvests.csv:2:1']);
@@ -326,7 +326,7 @@ describe('what a tester found', () => {
     expect(codes(withHarvests('date,planting,fruits,weight_g,notes\n2026-08-03,p1,3,120,\n,p1,3,120,total\n'))).toEqual(
       ['total-row 2026/harvests.csv:3:1'],
     );
-    const named = { '2026/plantings.csv': 'planting,variety\nSum,red-lantern\np2,hill-torch\n' };
+    const named = { '2026/plantings.csv': 'planting,variety\nSum,ridge-apron\np2,moss-apron\n' };
     expect(picked(withHarvests('date,planting,fruits,weight_g\n2026-08-03,Sum,3,120\n', named))).toEqual([
       '2026-08-03 Sum 3 120',
     ]);
@@ -336,13 +336,13 @@ describe('what a tester found', () => {
     expect(pickingsOf(check(folder).trial!.seasons[0]!.plantings[0]!)[0]!.ripe.grams).toBeCloseTo(18 * 28.349523125, 9);
     const area = {
       ...SOUND,
-      '2026/plantings.csv': 'planting,variety,area\np1,red-lantern,2 m2\np2,hill-torch,10 ft2\n',
+      '2026/plantings.csv': 'planting,variety,area\np1,ridge-apron,2 m2\np2,moss-apron,10 ft2\n',
     };
     expect(check(area).trial!.seasons[0]!.plantings.map(({ areaM2 }) => areaM2)).toEqual([2, 0.9290304]);
   });
   it('a limit where a number is needed is an error', () => {
     expect(
-      codes({ ...SOUND, '2026/plantings.csv': 'planting,variety,plants\np1,red-lantern,<3\np2,hill-torch,1\n' }),
+      codes({ ...SOUND, '2026/plantings.csv': 'planting,variety,plants\np1,ridge-apron,<3\np2,moss-apron,1\n' }),
     ).toEqual(['number-unreadable 2026/plantings.csv:2:16']);
   });
   it('a header and a row of units that differ are an error', () => {
@@ -364,7 +364,7 @@ describe('what a tester found', () => {
     const rows = (second: string) =>
       codes({
         ...rated,
-        '2026/ratings.csv': `date,taster,variety,flavour,heat\n2026-09-01,Ada,red-lantern,5,0\n2026-09-01,Ada,red-lantern,${second}\n`,
+        '2026/ratings.csv': `date,taster,variety,flavour,heat\n2026-09-01,Ada,ridge-apron,5,0\n2026-09-01,Ada,ridge-apron,${second}\n`,
       }).filter((code) => code.startsWith('row-twice'));
     expect(rows('5,0')).toEqual(['row-twice 2026/ratings.csv:3:1']);
     expect(rows('7,0')).toEqual([]);
@@ -413,7 +413,7 @@ describe('what a reviewer found', () => {
     expect(check(folder).trial!.seasons[0]!.measurements[0]!.value).toBeCloseTo(9.5, 12);
   });
   it('a planting that stands twice has one message', () => {
-    const { problems } = check({ ...SOUND, '2026/plantings.csv': 'planting,variety\np1,red-lantern\nP1,hill-torch\n' });
+    const { problems } = check({ ...SOUND, '2026/plantings.csv': 'planting,variety\np1,ridge-apron\nP1,moss-apron\n' });
     expect(problems.find(({ code }) => code === 'planting-twice')!.places).toHaveLength(1);
   });
   it('formulas that point to other sheets are formulas', () => {

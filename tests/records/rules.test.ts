@@ -7,10 +7,10 @@ import type { Folder } from '../sites/folder.ts';
 
 const SOUND: Folder = {
   'trial.yaml':
-    'title: Slope\nclasses:\n  sweet: {name: Sweet, check_variety: red-lantern}\ntraits:\n  flavour: {kind: rating, from: 1, to: 9, better: higher}\n  fruit_length: {kind: measure, unit: cm}\n',
-  'varieties.csv': 'variety,name,class\nred-lantern,Red Lantern,sweet\nhill-torch,Hill Torch,sweet\n',
+    'title: Slope\nclasses:\n  sweet: {name: Sweet, check_variety: ridge-apron}\ntraits:\n  flavour: {kind: rating, from: 1, to: 9, better: higher}\n  fruit_length: {kind: measure, unit: cm}\n',
+  'varieties.csv': 'variety,name,class\nridge-apron,Ridge Apron,sweet\nmoss-apron,Moss Apron,sweet\n',
   '2026/plantings.csv':
-    'planting,variety,plants,sown,transplanted,removed,cause\np1,red-lantern,1,2026-03-01,2026-05-20,,\np2,hill-torch,2,2026-03-01,2026-05-20,2026-09-30,frost\n',
+    'planting,variety,plants,sown,transplanted,removed,cause\np1,ridge-apron,1,2026-03-01,2026-05-20,,\np2,moss-apron,2,2026-03-01,2026-05-20,2026-09-30,frost\n',
   '2026/harvests.csv': 'date,planting,fruits,weight_g\n2026-08-03,p1,3,120\n2026-08-10,p2,2,90\n',
 };
 
@@ -46,8 +46,8 @@ const CASES: readonly (readonly [string, Folder, string])[] = [
   [
     'a check variety is of another class',
     {
-      'varieties.csv': 'variety,class\nred-lantern,sweet\nhill-torch,hot\n',
-      'trial.yaml': 'title: A\nclasses: {sweet: {check_variety: hill-torch}, hot: {}}\n',
+      'varieties.csv': 'variety,class\nridge-apron,sweet\nmoss-apron,hot\n',
+      'trial.yaml': 'title: A\nclasses: {sweet: {check_variety: moss-apron}, hot: {}}\n',
     },
     'check-variety-elsewhere trial.yaml:-:-',
   ],
@@ -58,99 +58,99 @@ const CASES: readonly (readonly [string, Folder, string])[] = [
   ],
   [
     'a variety stands twice',
-    { 'varieties.csv': 'variety,class\nred-lantern,sweet\nhill-torch,sweet\nred-lantern,sweet\n' },
+    { 'varieties.csv': 'variety,class\nridge-apron,sweet\nmoss-apron,sweet\nridge-apron,sweet\n' },
     'variety-twice varieties.csv:4:1',
   ],
   [
     'two names differ only in case',
-    { 'varieties.csv': 'variety,name,class\nred-lantern,Same,sweet\nhill-torch,SAME,sweet\n' },
+    { 'varieties.csv': 'variety,name,class\nridge-apron,Same,sweet\nmoss-apron,SAME,sweet\n' },
     'variety-name-twice varieties.csv:3:12',
   ],
   [
     'an id cannot be an address',
-    { 'varieties.csv': 'variety,class\nred-lantern,sweet\nhill-torch,sweet\nA/b,sweet\n' },
+    { 'varieties.csv': 'variety,class\nridge-apron,sweet\nmoss-apron,sweet\nA/b,sweet\n' },
     'id-unfit varieties.csv:4:1',
   ],
   [
     'a device name is an id',
-    { 'varieties.csv': 'variety,class\nred-lantern,sweet\nhill-torch,sweet\ncon,sweet\n' },
+    { 'varieties.csv': 'variety,class\nridge-apron,sweet\nmoss-apron,sweet\ncon,sweet\n' },
     'id-unfit varieties.csv:4:1',
   ],
   [
     'a class is unknown',
-    { 'varieties.csv': 'variety,class\nred-lantern,swet\nhill-torch,sweet\n' },
+    { 'varieties.csv': 'variety,class\nridge-apron,swet\nmoss-apron,sweet\n' },
     'unknown-class varieties.csv:2:13',
   ],
   [
     'a mother is unknown',
-    { 'varieties.csv': 'variety,class,mother\nred-lantern,sweet,nobody\nhill-torch,sweet,\n' },
+    { 'varieties.csv': 'variety,class,mother\nridge-apron,sweet,nobody\nmoss-apron,sweet,\n' },
     'unknown-variety varieties.csv:2:1',
   ],
   [
     'a variety descends from itself',
-    { 'varieties.csv': 'variety,class,mother\nred-lantern,sweet,hill-torch\nhill-torch,sweet,red-lantern\n' },
+    { 'varieties.csv': 'variety,class,mother\nridge-apron,sweet,moss-apron\nmoss-apron,sweet,ridge-apron\n' },
     'parent-loop varieties.csv:2:1',
   ],
   [
     'a generation is no generation',
-    { 'varieties.csv': 'variety,class,generation\nred-lantern,sweet,\nhill-torch,sweet,two\n' },
+    { 'varieties.csv': 'variety,class,generation\nridge-apron,sweet,\nmoss-apron,sweet,two\n' },
     'generation-unknown varieties.csv:3:18',
   ],
   [
     'a generation does not follow',
-    { 'varieties.csv': 'variety,class,generation,from\nred-lantern,sweet,F2,\nhill-torch,sweet,F4,2026/p1\n' },
+    { 'varieties.csv': 'variety,class,generation,from\nridge-apron,sweet,F2,\nmoss-apron,sweet,F4,2026/p1\n' },
     'generation-order varieties.csv:3:1',
   ],
   [
     'seed came from no planting',
-    { 'varieties.csv': 'variety,class,from\nred-lantern,sweet,\nhill-torch,sweet,2026/p9\n' },
+    { 'varieties.csv': 'variety,class,from\nridge-apron,sweet,\nmoss-apron,sweet,2026/p9\n' },
     'from-unknown varieties.csv:3:1',
   ],
   [
     'a year is no year',
-    { 'varieties.csv': 'variety,class,first_grown\nred-lantern,sweet,last\nhill-torch,sweet,\n' },
+    { 'varieties.csv': 'variety,class,first_grown\nridge-apron,sweet,last\nmoss-apron,sweet,\n' },
     'year-unreadable varieties.csv:2:19',
   ],
   [
     'a colour is unknown',
-    { 'varieties.csv': 'variety,class,colour_ripe\nred-lantern,sweet,sunsetty\nhill-torch,sweet,\n' },
+    { 'varieties.csv': 'variety,class,colour_ripe\nridge-apron,sweet,sunsetty\nmoss-apron,sweet,\n' },
     'colour-unknown varieties.csv:2:19',
   ],
   [
     'claims are reversed',
-    { 'varieties.csv': 'variety,class,claim_days,claim_days_max\nred-lantern,sweet,80,70\nhill-torch,sweet,,\n' },
+    { 'varieties.csv': 'variety,class,claim_days,claim_days_max\nridge-apron,sweet,80,70\nmoss-apron,sweet,,\n' },
     'claim-reversed varieties.csv:2:22',
   ],
   [
     'a former id is in use',
-    { 'varieties.csv': 'variety,class,former_ids\nred-lantern,sweet,hill-torch\nhill-torch,sweet,\n' },
+    { 'varieties.csv': 'variety,class,former_ids\nridge-apron,sweet,moss-apron\nmoss-apron,sweet,\n' },
     'former-id-taken varieties.csv:2:19',
   ],
   [
     'a planting stands twice',
-    { '2026/plantings.csv': 'planting,variety\np1,red-lantern\np2,hill-torch\nP1,hill-torch\n' },
+    { '2026/plantings.csv': 'planting,variety\np1,ridge-apron\np2,moss-apron\nP1,moss-apron\n' },
     'planting-twice 2026/plantings.csv:4:1',
   ],
   [
     'a planting has no plants',
-    { '2026/plantings.csv': 'planting,variety,plants\np1,red-lantern,0\np2,hill-torch,1\n' },
+    { '2026/plantings.csv': 'planting,variety,plants\np1,ridge-apron,0\np2,moss-apron,1\n' },
     'plants-zero 2026/plantings.csv:2:16',
   ],
   [
     'plants are not whole',
-    { '2026/plantings.csv': 'planting,variety,plants\np1,red-lantern,1.5\np2,hill-torch,1\n' },
+    { '2026/plantings.csv': 'planting,variety,plants\np1,ridge-apron,1.5\np2,moss-apron,1\n' },
     'not-whole 2026/plantings.csv:2:16',
   ],
   [
     'a word is not one of its words',
-    { '2026/plantings.csv': 'planting,variety,cause\np1,red-lantern,blight\np2,hill-torch,\n' },
+    { '2026/plantings.csv': 'planting,variety,cause\np1,ridge-apron,blight\np2,moss-apron,\n' },
     'word-unknown 2026/plantings.csv:2:16',
   ],
   [
     'dates are out of order',
     {
       '2026/plantings.csv':
-        'planting,variety,sown,transplanted\np1,red-lantern,2026-06-01,2026-05-20\np2,hill-torch,,\n',
+        'planting,variety,sown,transplanted\np1,ridge-apron,2026-06-01,2026-05-20\np2,moss-apron,,\n',
     },
     'dates-out-of-order 2026/plantings.csv:2:27',
   ],
@@ -192,14 +192,14 @@ const CASES: readonly (readonly [string, Folder, string])[] = [
   [
     'a planting is of another season',
     {
-      '2025/plantings.csv': 'planting,variety\nold1,red-lantern\n',
+      '2025/plantings.csv': 'planting,variety\nold1,ridge-apron\n',
       '2026/harvests.csv': 'date,planting,fruits\n2026-08-01,old1,3\n',
     },
     'planting-of-other-season 2026/harvests.csv:2:12',
   ],
   [
     'planting and variety differ',
-    { '2026/harvests.csv': 'date,planting,variety,fruits\n2026-08-01,p1,hill torch,3\n' },
+    { '2026/harvests.csv': 'date,planting,variety,fruits\n2026-08-01,p1,moss apron,3\n' },
     'planting-and-variety-differ 2026/harvests.csv:2:15',
   ],
   [
@@ -296,22 +296,22 @@ const CASES: readonly (readonly [string, Folder, string])[] = [
   ['a table is binary', { '2026/harvests.csv': 'PK\u0000\u0001' }, 'not-text 2026/harvests.csv:-:-'],
   [
     'a score is outside its scale',
-    { '2026/ratings.csv': 'date,taster,variety,flavour\n2026-09-01,Ada,Red Lantern,12\n' },
+    { '2026/ratings.csv': 'date,taster,variety,flavour\n2026-09-01,Ada,Ridge Apron,12\n' },
     'score-outside-scale 2026/ratings.csv:2:28',
   ],
   [
     'a trait is unknown',
-    { '2026/ratings.csv': 'date,taster,variety,trait,score\n2026-09-01,Ada,Red Lantern,flavor,7\n' },
+    { '2026/ratings.csv': 'date,taster,variety,trait,score\n2026-09-01,Ada,Ridge Apron,flavor,7\n' },
     'unknown-trait 2026/ratings.csv:2:28',
   ],
   [
     'a taster is missing',
-    { '2026/ratings.csv': 'date,taster,variety,flavour\n2026-09-01,,Red Lantern,7\n' },
+    { '2026/ratings.csv': 'date,taster,variety,flavour\n2026-09-01,,Ridge Apron,7\n' },
     'value-missing 2026/ratings.csv:2:12',
   ],
   [
     'more germinated than sown',
-    { '2026/germination.csv': 'variety,sown,seeds,germinated\nred-lantern,2026-03-01,10,11\n' },
+    { '2026/germination.csv': 'variety,sown,seeds,germinated\nridge-apron,2026-03-01,10,11\n' },
     'germinated-over-seeds 2026/germination.csv:2:27',
   ],
   [
@@ -348,15 +348,15 @@ const CASES: readonly (readonly [string, Folder, string])[] = [
   ['a season is not a year', { 'summer/plantings.csv': 'variety\n' }, 'not-a-year summer:-:-'],
   [
     'one person gave all scores',
-    { '2026/ratings.csv': 'date,taster,variety,flavour\n2026-09-01,Ada,Red Lantern,7\n' },
+    { '2026/ratings.csv': 'date,taster,variety,flavour\n2026-09-01,Ada,Ridge Apron,7\n' },
     'scores-by-one-taster 2026/ratings.csv:-:-',
   ],
   [
     'totals have scores beside ratings',
     {
-      '2026/plantings.csv': 'planting,variety\np1,red-lantern\np2,red-lantern\n',
-      '2026/totals.csv': 'variety,plants,flavour\nhill-torch,2,6\n',
-      '2026/ratings.csv': 'date,taster,variety,flavour\n2026-09-01,Ada,Red Lantern,7\n',
+      '2026/plantings.csv': 'planting,variety\np1,ridge-apron\np2,ridge-apron\n',
+      '2026/totals.csv': 'variety,plants,flavour\nmoss-apron,2,6\n',
+      '2026/ratings.csv': 'date,taster,variety,flavour\n2026-09-01,Ada,Ridge Apron,7\n',
       '2026/harvests.csv': 'date,planting,fruits\n2026-08-01,p1,3\n',
     },
     'totals-and-ratings 2026/totals.csv:2:1',
@@ -368,7 +368,7 @@ const CASES: readonly (readonly [string, Folder, string])[] = [
   ],
   [
     'totals stand beside plantings',
-    { '2026/totals.csv': 'variety,plants,weight_g\nred-lantern,2,500\n' },
+    { '2026/totals.csv': 'variety,plants,weight_g\nridge-apron,2,500\n' },
     'totals-and-plantings 2026/totals.csv:2:1',
   ],
 ];

@@ -17,7 +17,7 @@ it('a club’s two sheets become a trial that is built', () => {
   );
   writeFileSync(
     join(folder, 'beds.csv'),
-    'Plant no.,Variety,Planted out,Bed\n1,Long Row,2026-05-20,south\n2,First Row,2026-05-20,south\n',
+    'Plant no.,Variety,Planted out,Bed\n1,Moss Apron,2026-05-20,south\n2,Ridge Apron,2026-05-20,south\n',
   );
   const first = adopt(folder, 'picked.csv', '--into', 'trial');
   expect(first.status).toBe(1);
@@ -30,7 +30,7 @@ it('a club’s two sheets become a trial that is built', () => {
     'date,planting,fruits,weight_g\n2026-08-03,1,3,120\n2026-08-14,2,4,160\n',
   );
   expect(readFileSync(join(folder, 'trial/data/varieties.csv'), 'utf8')).toBe(
-    'variety,name\nlong-row,Long Row\nfirst-row,First Row\n',
+    'variety,name\nmoss-apron,Moss Apron\nridge-apron,Ridge Apron\n',
   );
   const built = spawnSync(process.execPath, [command, 'build', 'trial', '--quiet'], { cwd: folder, encoding: 'utf8' });
   expect(built.status, built.stdout).toBe(0);
@@ -52,7 +52,7 @@ it('a sheet of a workbook, and a trait that is declared on the way', () => {
     'the sheets varieties, plantings, harvests: name one with --sheet',
   );
   expect(adopt(folder, 'book.ods', '--sheet', 'Harvests').stdout).toContain('3 rows for harvests.csv of 2026');
-  writeFileSync(join(folder, 'taste.csv'), 'Day,Judge,Sort,Taste\n2026-09-01,Ada,Long Row,7\n');
+  writeFileSync(join(folder, 'taste.csv'), 'Day,Judge,Sort,Taste\n2026-09-01,Ada,Moss Apron,7\n');
   const told = adopt(folder, 'taste.csv', '--column', 'Taste=rating flavour 1 9', '--into', 'trial');
   expect(told.stdout).toContain('rating flavour');
   expect(readFileSync(join(folder, 'trial/data/trial.yaml'), 'utf8')).toContain(

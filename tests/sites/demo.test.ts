@@ -151,10 +151,10 @@ describe('the command', () => {
       join(small, 'data/trial.yaml'),
       'title: Back garden\ntraits:\n  taste: {kind: rating, from: 1, to: 9, better: higher}\n',
     );
-    writeFileSync(join(small, 'data/varieties.csv'), 'variety\nred-lantern\nhill-torch\n');
+    writeFileSync(join(small, 'data/varieties.csv'), 'variety\nridge-apron\nmoss-apron\n');
     writeFileSync(
       join(small, 'data/2025/totals.csv'),
-      'variety,plants,taste,again\nred-lantern,3,7,yes\nhill-torch,2,5,no\n',
+      'variety,plants,taste,again\nridge-apron,3,7,yes\nmoss-apron,2,5,no\n',
     );
     expect(run(['build', small, '--quiet']).status).toBe(0);
     const results = JSON.parse(readFileSync(join(small, '_site/results.json'), 'utf8'));

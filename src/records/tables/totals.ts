@@ -8,9 +8,27 @@ import type { PlantingDraft } from '../draft.ts';
 import type { VarietyRegistry } from '../registry.ts';
 import { countIn, dayIn, neededIn, placeIn, quantityIn, textIn } from '../../sheet/row.ts';
 import { rowsOf } from '../../sheet/rows.ts';
+import { nth } from '../../numerics/element.ts';
+import type { KnownTable } from '../../sheet/knownTable.ts';
+import { waysToRead } from './pickedByDay.ts';
 import { wideValuesIn } from '../../sheet/traitValues.ts';
 import { oneSpelledPlaces, PLANTING_COLUMNS, PLANTING_QUANTITIES, plantingIn } from './plantings.ts';
 import type { SeasonDays } from './plantings.ts';
+
+/** Titles that are days: a sheet of pickings that was saved as one of totals, of which no picking would be used. */
+function reportDayColumns(source: SourceFile, { table, unknown }: KnownTable, { dates, log }: CheckContext): void {
+  const year = Number(/(?:19|20)\d{2}/.exec(source.path)?.[0] ?? 2000);
+  const days = unknown.filter(({ title }) => {
+    const [text] = title.split(/[\s_]+(?=[([]?\p{L}+[)\]]?$)/u);
+    return (
+      /\d/.test(title) && waysToRead(text ?? title, year).some((way) => /^(?:day|ambiguous)$/.test(dates(way).kind))
+    );
+  });
+  if (days.length === 0) return;
+  const file = source.path.split('/').at(-1) ?? source.path;
+  const titles = days.map(({ title }) => title).join(', ');
+  log.add('day-columns-unused', table.placeOf(table.header, nth(days, 0).index), titles, { file });
+}
 
 /**
  * Checks totals.csv, a row a variety (or a planting) for seasons known only from a notebook, and season.csv, the same
@@ -27,12 +45,14 @@ export function checkTotals(
   const { isByPlanting } = days;
   const names = [...wide.columns, ...wide.quantities.map(({ name }) => name)];
   const spec = {
+    takesTraits: true,
     required: isByPlanting ? [['variety'], ['weight', 'fruits', 'first_ripe', ...names]] : [['variety'], ['plants']],
     columns: [...PLANTING_COLUMNS, 'fruits', 'first_ripe', ...wide.columns],
     quantities: [...PLANTING_QUANTITIES, { name: 'weight', dimension: 'mass' as const }, ...wide.quantities],
   };
   const known = openKnown(source, spec, context);
   if (!known) return [];
+  reportDayColumns(source, known, context);
   const drafts: PlantingDraft[] = [];
   for (const row of rowsOf(known)) {
     if (!isByPlanting) neededIn(row, 'plants');

@@ -30,13 +30,13 @@ const VARIETIES = sheet(
   'varieties',
   row(text('variety'), text('name')),
   row(text('muehlturm'), text('Mühlturm')),
-  row(text('hill-torch'), text('Hill “Torch”, late')),
+  row(text('moss-apron'), text('Hill “Torch”, late')),
 );
 const PLANTINGS = sheet(
   'plantings',
   row(text('planting'), text('variety'), text('plants'), text('transplanted')),
   row(text('süd 1'), text('Mühlturm'), count(1), date('2026-05-20')),
-  row(text('süd 2'), text('hill-torch'), count(2), date('2026-05-20')),
+  row(text('süd 2'), text('moss-apron'), count(2), date('2026-05-20')),
 );
 const HARVESTS = sheet(
   'harvests',

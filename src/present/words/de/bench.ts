@@ -289,6 +289,7 @@ export const bench: Words['bench'] = {
     expectedTable: 'Worauf das Urteil beruht',
     plants: 'Ihre Pflanzen',
     asCsv: 'Dieselben Zahlen als CSV',
+    plantNotes: 'Zu den Pflanzen notiert',
     lifeSize: 'Im Druck in Lebensgröße.',
     notGrown: 'Sie wurde in diesem Versuch noch nicht angebaut.',
   },

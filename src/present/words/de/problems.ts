@@ -308,6 +308,16 @@ export const problems: Words['problems'] = {
     '{words}',
     'eines der erwarteten Wörter schreiben',
   ],
+  'trait-undeclared': [
+    'diese Spalte sieht nach einem Maß aus, das trial.yaml nicht nennt; ihre Zahlen werden nicht benutzt',
+    'ein genanntes Merkmal',
+    'in trial.yaml schreiben: {line}',
+  ],
+  'day-columns-unused': [
+    'hier sind Tage die Überschriften von Spalten, und nichts darunter würde benutzt',
+    'Tage als Spalten in harvests.csv, oder Tabellen, die aus diesem Blatt gemacht sind',
+    'die Datei aus dem Ordner nehmen und aufrufen: keeprow adopt {file} --into (Ordner des Versuchs)',
+  ],
   'score-taken-as': [
     'die Note ist keine einzelne Zahl: ein Bereich gilt als seine Mitte, eine Zahl mit Plus oder Minus als diese Zahl',
     'eine Zahl der Skala',

@@ -292,6 +292,7 @@ export const bench = {
     expectedTable: 'What the verdict rests on',
     plants: 'Its plants',
     asCsv: 'The same figures as CSV',
+    plantNotes: 'Written down of its plants',
     lifeSize: 'Life size in print.',
     notGrown: 'It has not been grown in this trial yet.',
   },

@@ -286,6 +286,16 @@ export const problems = {
   ],
   'plants-zero': ['a number of plants or seeds is 0', '1 or more', 'correct the number, or remove the row'],
   'word-unknown': ['{column} has a word that is not one of its words', '{words}', 'write one of the words expected'],
+  'trait-undeclared': [
+    'this column looks like a measure that trial.yaml does not declare; its figures are not used',
+    'a declared trait',
+    'write into trial.yaml: {line}',
+  ],
+  'day-columns-unused': [
+    'days are the titles of columns here, and nothing under them would be used',
+    'days as columns in harvests.csv, or this sheet made into tables',
+    'move the file out of the folder and run: keeprow adopt {file} --into (the trial’s folder)',
+  ],
   'score-taken-as': [
     'the score is no single number: a range is taken as its middle, a number with a plus or minus as that number',
     'a number of the scale',

@@ -1,0 +1,93 @@
+import { describe, expect, it } from 'vitest';
+import { check, codes } from '../sites/folder.ts';
+import type { Folder } from '../sites/folder.ts';
+
+const SETTINGS =
+  'title: Slope\ntraits: {flavour: {kind: rating, from: 1, to: 9, better: higher}}\nseasons: {2026: {harvests: complete}}\n';
+const folder = (more: Folder): Folder => ({
+  'trial.yaml': SETTINGS,
+  'varieties.csv': 'variety,name\na,Aldersop\nb,Bramscar\n',
+  '2026/plantings.csv': 'variety,plants\na,3\nb,3\n',
+  ...more,
+});
+const scores = (text: string) => {
+  const { trial, problems } = check(folder({ '2026/ratings.csv': text }));
+  return {
+    scores: trial?.seasons[0]?.scores.map(({ variety, trait, score }) => `${variety} ${trait} ${score}`).toSorted(),
+    told: problems.map(({ code, found, places }) => `${code} ${found} ${places.length}`),
+  };
+};
+
+describe('answers and scores as people write them', () => {
+  it('are understood where they have one reading, with a note', () => {
+    expect(scores('variety,flavour,again\na,7-9,yes!\nb,8+,NO\n')).toEqual({
+      scores: ['a again 1', 'a flavour 8', 'b again 0', 'b flavour 8'],
+      told: ['score-taken-as 7-9, 8+ 2'],
+    });
+  });
+  it('are left out with a warning where they say nothing, and stop no build', () => {
+    expect(scores('variety,flavour,again\na,?,maybe\nb,5,?\n')).toEqual({
+      scores: ['b flavour 5'],
+      told: ['answer-left-out maybe, ? 3'],
+    });
+  });
+  it('are refused where they are a slip', () => {
+    expect(codes(folder({ '2026/ratings.csv': 'variety,flavour,again\na,12,often\n' }))).toEqual([
+      'word-unknown 2026/ratings.csv:2:6',
+      'score-outside-scale 2026/ratings.csv:2:3',
+    ]);
+  });
+});
+
+describe('a lone grower', () => {
+  it('needs no taster and no date', () => {
+    const { trial, problems } = check(folder({ '2026/ratings.csv': 'variety,flavour\na,7\nb,5\n' }));
+    expect(problems).toEqual([]);
+    expect(trial!.seasons[0]!.scores.map(({ day, taster }) => [day, taster])).toEqual([
+      [null, 'grower'],
+      [null, 'grower'],
+    ]);
+  });
+  it('needs no ids: names are enough in every table', () => {
+    const { trial, problems } = check({
+      'trial.yaml': SETTINGS,
+      'varieties.csv': 'name,class\nCandle Nab,\nÉtoile d’Or,\n',
+      '2026/plantings.csv': 'name,plants\nCandle Nab,2\nEtoile d’Or,1\n',
+      '2026/ratings.csv': 'name,flavour\nCandle Nab,7\nÉtoile d’Or,6\n',
+    });
+    expect(problems.filter(({ code }) => code !== 'column-unknown')).toEqual([]);
+    expect(trial!.varieties.map(({ id }) => id)).toEqual(['candle-nab', 'etoile-dor']);
+    expect(trial!.seasons[0]!.scores).toHaveLength(2);
+  });
+});
+
+describe('figures that nothing would use', () => {
+  it('are told with the line that declares them', () => {
+    const { problems } = check(folder({ '2026/ratings.csv': 'variety,flavour,length_cm\na,7,12\n' }));
+    expect(problems.map(({ code, facts }) => [code, facts])).toContainEqual([
+      'trait-undeclared',
+      { line: 'traits: {length: {kind: measure, unit: cm, better: none}}' },
+    ]);
+  });
+  it.each(['25.7.', '2026-08-02 (g)', '1 Aug g', '3/8/2026'])('are refused under the day %s of season.csv', (day) => {
+    const own = { 'trial.yaml': SETTINGS, 'varieties.csv': 'variety\na\n' };
+    const text = `planting,variety,plants,weight_g,${day}\np1,a,1,300,120\n`;
+    expect(codes({ ...own, '2026/season.csv': text })).toContainEqual(expect.stringContaining('day-columns-unused'));
+  });
+  it('missing yields of many plants are one message', () => {
+    const { problems } = check({
+      ...folder({ '2026/harvests.csv': 'date,planting,fruits\n2026-08-03,p0,2\n' }),
+      'trial.yaml': 'title: Slope\n',
+      '2026/plantings.csv': `planting,variety\n${Array.from({ length: 31 }, (_, i) => `p${i},a`).join('\n')}\n`,
+    });
+    const missing = problems.filter(({ code }) => code === 'yield-not-recorded');
+    expect(missing.map(({ places }) => places.length)).toEqual([30]);
+  });
+  it('are named by the title that the grower wrote', () => {
+    const { problems } = check(folder({ '2026/harvests.csv': 'variety,2026-08-02 (g)\na,heavy\n' }));
+    expect(problems.map(({ code, facts }) => [code, Object.values(facts)[0]])).toContainEqual([
+      'quantity-unreadable',
+      '2026-08-02 (g)',
+    ]);
+  });
+});
