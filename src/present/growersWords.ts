@@ -90,6 +90,11 @@ function photoHtml(photo: MadePhoto, words: string): string {
   return `<picture><source type="image/webp" srcset="${set}" sizes="(max-width: 44rem) 100vw, 44rem"><img src="${ROOT}${photo.fallback}" width="${photo.width}" height="${photo.height}" alt="${svgText(words)}" loading="lazy"></picture>`;
 }
 
+/** Words of a page of the grower's own without their first heading, which is the page's title. */
+function withoutTitle(page: string, text: string): string {
+  return page.startsWith('pages/') ? text.replace(/^#\s+.+$/m, '') : text;
+}
+
 /** Words about a variety without their first photo, which stands at the top of its page. */
 function withoutLead(page: string, text: string, photos: Sources['photos']): string {
   const lead = page.startsWith('varieties/') ? leadPhoto(text) : null;
@@ -124,7 +129,9 @@ export function growersWords(content: Content, { advice, pictures, photos }: Sou
     }
     return markdown.render(source).replace(/<p>KEEPROWCHART(\d+)X<\/p>/g, (_, i: string) => charts[Number(i)] ?? '');
   };
-  return new Map([...content].map(([page, text]) => [page, render(withoutLead(page, text, photos))]));
+  return new Map(
+    [...content].map(([page, text]) => [page, render(withoutTitle(page, withoutLead(page, text, photos)))]),
+  );
 }
 
 /** Title of a page of the grower's own: its first heading, else its name. */

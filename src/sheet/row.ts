@@ -224,7 +224,11 @@ export function quantityIn(row: Row, name: string, signed = false): number | nul
     if (result.kind !== 'value') {
       if (reportBound(row, text, place(), name)) continue;
       const code = result.kind === 'unit-missing' ? 'unit-missing' : (whyUnreadable(text) ?? 'quantity-unreadable');
-      log.add(code, place(), text, { quantity: titleOf(row, name), column: titleOf(row, name), units: unitWords(dimension) });
+      log.add(code, place(), text, {
+        quantity: titleOf(row, name),
+        column: titleOf(row, name),
+        units: unitWords(dimension),
+      });
     } else if (result.value < 0 && !signed) log.add('number-negative', place(), text, { column: titleOf(row, name) });
     else {
       found = result.value;

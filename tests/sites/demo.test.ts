@@ -132,7 +132,17 @@ describe('the demo trial', () => {
 describe('the command', () => {
   it('has exit code 2 for wrong usage and says where help is', () => {
     const wrong = run(['chekc']);
-    expect([wrong.status, wrong.stderr]).toEqual([2, 'keeprow: there is no command chekc\nSee keeprow --help\n']);
+    expect([wrong.status, wrong.stderr]).toEqual([
+      2,
+      'keeprow: there is no command chekc; did you mean check?\nSee keeprow --help\n',
+    ]);
+    const option = run(['build', '--otu', 'x']);
+    expect([option.status, option.stderr.split('\n')[0]]).toEqual([
+      2,
+      "keeprow: Unknown option '--otu'; did you mean --out?",
+    ]);
+    expect(run(['help', 'adopt']).stdout).toContain('--picked UNIT');
+    expect(run(['columns', 'harvest']).stderr).toContain('did you mean harvests?');
   });
   it('tells an empty folder clearly', () => {
     const empty = mkdtempSync(join(tmpdir(), 'keeprow-empty-'));
