@@ -147,9 +147,7 @@ export function numberIn(row: Row, column: string): number | null {
 }
 
 /** A number of any sign. */
-export function signedIn(row: Row, column: string): number | null {
-  return numberAt(row, column);
-}
+export const signedIn = (row: Row, column: string): number | null => numberAt(row, column);
 
 /** A whole number that is not negative. */
 export function countIn(row: Row, column: string): number | null {
