@@ -111,6 +111,30 @@ function Pairs({ content, parts }: { readonly content: SiteContent; readonly par
   );
 }
 
+/** The tables that the page's charts are drawn from, to download. */
+function DataLinks({
+  content,
+  seen,
+  root,
+}: {
+  readonly content: SiteContent;
+  readonly seen: SeasonSeen;
+  readonly root: string;
+}): JSX.Element {
+  const own = content.downloads.filter(({ path }) => path === 'figures.csv' || path.startsWith(`${seen.season.key}/`));
+  return (
+    <p class="s">
+      {content.writing.words.bench.klass.asCsv}{' '}
+      {own.map(({ path, title }, i) => (
+        <>
+          {i === 0 ? '' : ' · '}
+          <a href={`${root}${path}`}>{title}</a>
+        </>
+      ))}
+    </p>
+  );
+}
+
 /** A class of a season: its fruit, what stood out, every recorded trait, which pairs differ. */
 export function classPage(content: SiteContent, seen: SeasonSeen, classId: string): Page {
   const parts = classParts(content, seen, classId, true);
@@ -144,6 +168,7 @@ export function classPage(content: SiteContent, seen: SeasonSeen, classId: strin
           {' · '}
           <a href={to(root, addresses.season(season.key))}>{bench.season.title(String(season.year))}</a>
         </p>
+        <DataLinks content={content} seen={seen} root={root} />
       </>
     ),
     {

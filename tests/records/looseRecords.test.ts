@@ -39,6 +39,11 @@ describe('answers and scores as people write them', () => {
   });
 });
 
+it('a day on which a plant was topped says that it was', () => {
+  const { trial } = check(folder({ '2026/plantings.csv': 'variety,topped\na,2026-06-12\nb,no\n' }));
+  expect(trial!.seasons[0]!.plantings.map(({ topped }) => topped)).toEqual([true, false]);
+});
+
 describe('a lone grower', () => {
   it('needs no taster and no date', () => {
     const { trial, problems } = check(folder({ '2026/ratings.csv': 'variety,flavour\na,7\nb,5\n' }));

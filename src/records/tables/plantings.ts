@@ -40,6 +40,12 @@ export const PLANTING_QUANTITIES: readonly QuantityColumn[] = [
 const CAUSES = ['season-end', 'frost', 'disease', 'pest', 'weak', 'accident', 'other'] as const;
 const PLACES = ['ground', 'bed', 'pot', 'bag'] as const;
 
+/** Whether a planting was topped; the day on which it was says yes. */
+function toppedIn(row: Row, { dates }: CheckContext): boolean | null {
+  const text = textIn(row, 'topped');
+  return text !== null && dates(text).kind === 'day' ? true : yesNoIn(row, 'topped');
+}
+
 /** Days that hold for rows which give none. */
 export interface SeasonDays {
   readonly sown: Day | null;
@@ -98,7 +104,7 @@ export function plantingIn(
     areaM2: quantityIn(row, 'area'),
     containerL: quantityIn(row, 'container'),
     standsIn: wordIn(row, 'stands_in', PLACES),
-    topped: yesNoIn(row, 'topped'),
+    topped: toppedIn(row, context),
     notes: textIn(row, 'notes'),
     unknownColumns: unknownIn(row),
     totals: null,

@@ -187,6 +187,7 @@ export const bench: Words['bench'] = {
     luck: 'es kann Zufall sein',
   },
   klass: {
+    asCsv: 'Die Zahlen hinter den Bildern als CSV:',
     figures: 'Alle Zahlen und Tests',
     pairs: 'Welche Paare sich über den Zufall hinaus unterscheiden',
     pairsNote: (trait) =>

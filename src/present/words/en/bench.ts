@@ -188,6 +188,7 @@ export const bench = {
     luck: 'it may be luck',
   },
   klass: {
+    asCsv: 'The figures behind the charts, as CSV:',
     figures: 'All figures and tests',
     pairs: 'Which pairs differ beyond chance',
     pairsNote: (trait: string) =>
