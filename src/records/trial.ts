@@ -10,6 +10,7 @@ import { readSettingsTree } from '../read/settingsTree.ts';
 import { dateReader } from '../sheet/cells/dates.ts';
 import { reportWindows } from '../sheet/columns.ts';
 import type { CheckContext } from '../sheet/context.ts';
+import { causesOnly } from './causes.ts';
 import { checkContent } from './content.ts';
 import type { Content } from './content.ts';
 import { listFolder } from './folder.ts';
@@ -140,7 +141,7 @@ export function checkTrial(files: TrialFiles): CheckedTrial {
     reportScores(season, context);
   }
   const content = checkContent(files.content, { registry, seasons, settings, photos: files.photos }, log);
-  const problems = log.problems();
+  const problems = causesOnly(log.problems());
   const sound = problems.every((problem) => severityOf(problem) !== 'error');
   const complete = withClasses(withCheckIds(settings, registry), varieties);
   return {

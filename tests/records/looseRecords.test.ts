@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest';
+import { severities } from '../../src/terms/problemCodes.ts';
 import { check, codes } from '../sites/folder.ts';
 import type { Folder } from '../sites/folder.ts';
 
@@ -94,5 +95,23 @@ describe('figures that nothing would use', () => {
       'quantity-unreadable',
       '2026-08-02 (g)',
     ]);
+  });
+});
+
+describe('what only follows from a table that is lost', () => {
+  const harvests = `date,planting,fruits\n${Array.from({ length: 47 }, (_, i) => `2026-08-${String(1 + (i % 28)).padStart(2, '0')},p${i},${2 + ((i * i) % 7)}`).join('\n')}\n`;
+  const errors = (more: Folder): readonly string[] =>
+    check(folder({ '2026/harvests.csv': harvests, ...more }))
+      .problems.filter(({ code }) => severities[code] === 'error')
+      .map(({ code, places }) => `${code} ${places[0]!.file}`);
+
+  it.each([
+    ['a column of plantings', { '2026/plantings.csv': 'planting,sort\np0,a\n' }, 'data/2026/plantings.csv'],
+    ['a column of varieties', { 'varieties.csv': 'sort\na\n' }, 'data/varieties.csv'],
+  ])('is not told beside its cause: %s', (_, more, file) => {
+    expect(errors(more)).toEqual([`column-missing ${file}`]);
+  });
+  it('is told where nothing else is wrong', () => {
+    expect(errors({ '2026/plantings.csv': 'planting,variety\np0,a\n' })).toHaveLength(46);
   });
 });

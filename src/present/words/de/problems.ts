@@ -352,7 +352,7 @@ export const problems: Words['problems'] = {
   'unknown-variety': [
     'keine Sorte hat diesen Namen',
     'eine Kennung oder ein Name aus varieties.csv',
-    'den Namen berichtigen oder die Sorte in varieties.csv ergänzen',
+    'den Namen berichtigen oder die Sorte in varieties.csv ergänzen (eine frühere Kennung in ihren former_ids)',
   ],
   'planting-twice': [
     'die Kennung einer Pflanzung steht zweimal in der Saison',

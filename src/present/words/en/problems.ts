@@ -330,7 +330,7 @@ export const problems = {
   'unknown-variety': [
     'no variety has this name',
     'an id or name of varieties.csv',
-    'correct the name, or add the variety to varieties.csv',
+    'correct the name, or add the variety to varieties.csv (an id that it had before to its former_ids)',
   ],
   'planting-twice': [
     'a planting id stands twice in the season',
