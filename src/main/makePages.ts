@@ -1,12 +1,8 @@
 import { blockProblems } from '../analyse/blocks.ts';
-import { seasonSeen } from '../analyse/seen.ts';
-import type { SeasonSeen } from '../analyse/seen.ts';
 import { shownPhotos } from '../records/content.ts';
 import { keepAddresses } from '../records/addresses.ts';
 import type { Content } from '../records/content.ts';
 import { checkTrial } from '../records/trial.ts';
-import { lastWinter } from '../decide/lastWinter.ts';
-import { adviseNextSeason } from '../decide/nextSeason.ts';
 import { rangeProblems } from '../decide/rangeProblems.ts';
 import { classReport } from '../present/classReport.ts';
 import { downloadsOf } from '../present/downloads.ts';
@@ -27,13 +23,13 @@ import type { NextContent, Page, SiteContent } from '../../site/content.ts';
 import type { SeasonKey } from '../terms/ids.ts';
 import type { Problem } from '../terms/problem.ts';
 import type { Trial } from '../terms/trial.ts';
-import { compareSeasons } from './compareSeasons.ts';
 import { beginDrawings } from './draw.ts';
 import { drawAll, drawFigures, drawings, inOtherUnits } from './drawings.ts';
 import type { Compared } from './drawings.ts';
 import { whatWillNotFit } from './memory.ts';
 import { makePhotos } from './photos.ts';
 import type { MadePhotos } from './photos.ts';
+import { workOut } from './worked.ts';
 import { publicationFiles, qrCode } from './publication.ts';
 import { readFolder } from './readFolder.ts';
 import { nth } from '../numerics/element.ts';
@@ -65,12 +61,6 @@ async function nextContent(source: AdviceSource | null): Promise<NextContent | n
     spread: spreadWords(source),
     weights: weightsContent(source),
   };
-}
-
-function adviceSource(trial: Trial, seasons: readonly SeasonSeen[]): AdviceSource | null {
-  if (seasons.length === 0) return null;
-  const writing = writingOf(trial.settings);
-  return { trial, seasons, next: adviseNextSeason(trial, seasons), winters: lastWinter(trial, seasons), writing };
 }
 
 /** Every figure that the grower's words can name, by season and id. */
@@ -151,22 +141,19 @@ export async function makePages(
 ): Promise<MadePages> {
   beginDrawings();
   const found = await readFolder(folder);
-  const { trial, problems: checked, content } = checkTrial(found);
+  const { trial: checkedTrial, problems: checked, content } = checkTrial(found);
   const none = { pages: [], files: new Map(), ledger: '', lastSeason: null };
-  if (!trial) {
+  if (!checkedTrial) {
     isFit(checked);
     return { ...none, problems: checked };
   }
-  const tooMuch = whatWillNotFit(trial);
+  const tooMuch = whatWillNotFit(checkedTrial);
   if (tooMuch !== null) process.stderr.write(`keeprow: ${tooMuch}\n`);
-  const seasons = trial.seasons.map((season) => seasonSeen(trial, season));
-  const working = compareSeasons(trial, seasons);
-  const advice = adviceSource(trial, seasons);
+  const { trial, seasons, advice, compared: working } = workOut(found, checkedTrial);
   const photos = await makePhotos(folder, shownPhotos(content, found.photos));
   const doubts = [...blockProblems(trial), ...(advice ? rangeProblems(advice.next) : [])];
   const problems = [...checked, ...photos.problems, ...doubts];
-  const comparisons = await working;
-  const compared = seasons.map((seen, i) => ({ seen, compared: nth(comparisons, i) }));
+  const compared = await working;
   const site = await siteContent({ trial, compared, advice, problems, content, photos: photos.photos });
   const { downloads, writing } = site;
   const pages = sitePages(site);

@@ -1,3 +1,4 @@
+import { createHash } from 'node:crypto';
 import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import type { MadePhoto } from '../present/growersWords.ts';
@@ -49,8 +50,25 @@ function slugOf(name: string, taken: Set<string>): string {
   return slug;
 }
 
-/** One photo in every size that a page shows, added to the files. */
-async function makePhoto(bytes: Buffer, slug: string, files: Map<string, Uint8Array>): Promise<MadePhoto> {
+interface Sized {
+  readonly photo: MadePhoto;
+  readonly files: ReadonlyMap<string, Uint8Array>;
+}
+
+/** Photos made for this site and for the one before, by name and content: `view` makes none twice. */
+let sized = new Map<string, Sized>();
+let sizedBefore = new Map<string, Sized>();
+
+/** One photo in every size that a page shows. */
+async function sizedPhoto(bytes: Buffer, slug: string): Promise<Sized> {
+  const key = `${slug} ${createHash('sha256').update(bytes).digest('hex')}`;
+  const own = sizedBefore.get(key) ?? (await makePhoto(bytes, slug));
+  sized.set(key, own);
+  return own;
+}
+
+async function makePhoto(bytes: Buffer, slug: string): Promise<Sized> {
+  const files = new Map<string, Uint8Array>();
   const { default: sharp } = await import('sharp');
   const source = sharp(bytes, { limitInputPixels: MOST_PIXELS }).rotate().timeout({ seconds: LONGEST_SECONDS });
   const upright = await source.toBuffer({ resolveWithObject: true });
@@ -66,7 +84,8 @@ async function makePhoto(bytes: Buffer, slug: string, files: Map<string, Uint8Ar
   files.set(fallback, await flat.jpeg({ quality: 82 }).toBuffer());
   const small = `photos/${slug}-small.webp`;
   files.set(small, await made().resize({ width: SMALL, height: SMALL }).webp({ quality: 80 }).toBuffer());
-  return { sources, fallback, small, width: usual, height: Math.round((height * usual) / width) };
+  const photo = { sources, fallback, small, width: usual, height: Math.round((height * usual) / width) };
+  return { photo, files };
 }
 
 /**
@@ -81,12 +100,16 @@ export async function makePhotos(folder: string, names: readonly string[]): Prom
   const problems: Problem[] = [];
   if (names.length === 0) return { photos, files, problems };
   const taken = new Set<string>();
+  sizedBefore = sized;
+  sized = new Map();
   for (const name of names) {
     const path = `content/photos/${name}`;
     try {
       const bytes = readFileSync(join(folder, path));
       if (!isPhoto(bytes)) throw new Error('its content is no JPEG, PNG, WebP, AVIF, TIFF or GIF');
-      photos.set(name.normalize('NFC'), await makePhoto(bytes, slugOf(name, taken), files));
+      const own = await sizedPhoto(bytes, slugOf(name, taken));
+      photos.set(name.normalize('NFC'), own.photo);
+      for (const [to, made] of own.files) files.set(to, made);
     } catch (fault) {
       const facts = { reason: fault instanceof Error ? nth(fault.message.split('\n'), 0) : 'unknown' };
       problems.push({
