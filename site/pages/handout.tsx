@@ -1,3 +1,4 @@
+import { recordsOf } from '../../src/terms/record.ts';
 import { addresses } from '../../src/terms/addresses.ts';
 import type { JSX } from 'preact';
 import { plantModel, ratingModels, ripeningModel } from '../../src/analyse/traitsSeen.ts';
@@ -192,9 +193,10 @@ export function handoutPage(content: SiteContent, seen: SeasonSeen): Page {
       <>
         <div class="side">
           <p class="s">
-            {[trial.settings.title, say.intro(trial.settings.place ?? '', writing.date(seen.season.lastDay))].join(
-              '. ',
-            )}
+            {[
+              trial.settings.title,
+              say.intro(trial.settings.place ?? '', writing.date(recordsOf(seen.season).last ?? seen.season.lastDay)),
+            ].join('. ')}
           </p>
           {isLast && next ? (
             <>

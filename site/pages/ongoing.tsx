@@ -14,7 +14,9 @@ export function ongoingSentence({ writing, trial }: SiteContent, own: Ongoing): 
   const kinds = own.classes.reduce((sum, { varieties }) => sum + varieties.length, 0);
   return [
     say.planted(own.plants, kinds),
-    own.firstRipe ? say.first(own.firstRipe.variety.name, long(own.firstRipe.day)) : say.noneRipe,
+    own.firstRipe
+      ? say.first(writing.words.listed(own.firstRipe.varieties.map(({ name }) => name)), long(own.firstRipe.day))
+      : say.noneRipe,
     ...(own.lastRecord !== null && own.grams + own.fruits > 0
       ? [say.picked(pickedText({ writing, trial }, own), long(own.lastRecord))]
       : []),

@@ -3,6 +3,7 @@ import type { Day } from '../../src/terms/day.ts';
 import { pickingsOf } from '../../src/terms/record.ts';
 import { COLD_NIGHT_C, weatherOf } from '../../src/analyse/summaries.ts';
 import type { SeasonSeen } from '../../src/analyse/seen.ts';
+import { recordsOf } from '../../src/terms/record.ts';
 import { addresses, wordsOf } from '../../src/terms/addresses.ts';
 import { FruitPicture } from '../bench/fruit.tsx';
 import { Bench, FreshBesideReturning } from '../bench/matrix.tsx';
@@ -54,12 +55,13 @@ function facts(content: SiteContent, seen: SeasonSeen): string {
     content,
     season.plantings.map((own) => own.transplanted),
   );
+  const { last } = recordsOf(season);
   return [
     ...(content.trial.settings.place === null ? [] : [content.trial.settings.place]),
     say.facts(seen.varieties.length, fresh, content.writing.number(plants), picked.size),
     ...(sown === null ? [] : [say.sown(sown)]),
     ...(out === null ? [] : [say.plantedOut(out)]),
-    say.lastDay(content.writing.date(season.lastDay)),
+    ...(last === null ? [] : [say.lastDay(content.writing.date(last))]),
   ].join(' · ');
 }
 

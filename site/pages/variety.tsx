@@ -49,7 +49,8 @@ function firsts(content: SiteContent, seen: SeasonSeen, variety: Variety): strin
     const best = Math.max(...[...cells.values()].map(({ estimate }) => sign * estimate));
     const own = cells.get(variety.id);
     const bit = bench.variety.bits[trait];
-    return own && cells.size > 1 && sign * own.estimate === best && bit !== undefined ? [bit] : [];
+    const isAlone = [...cells.values()].filter(({ estimate }) => sign * estimate === best).length === 1;
+    return own && cells.size > 1 && sign * own.estimate === best && isAlone && bit !== undefined ? [bit] : [];
   });
   if (what.length === 0) return '';
   return bench.variety.firstOf(parts.stands.length, parts.name, String(seen.season.year), what);

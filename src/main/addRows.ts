@@ -1,5 +1,6 @@
 import { csvText } from '../terms/csv.ts';
 import { foldHeader, foldName } from '../terms/names.ts';
+import type { RawRow } from '../read/records.ts';
 import { openTable } from '../read/table.ts';
 import { nth } from '../numerics/element.ts';
 
@@ -18,7 +19,13 @@ const KEYS: Readonly<Record<string, readonly string[]>> = {
 };
 
 export type Added =
-  | { readonly kind: 'added'; readonly text: string; readonly rows: number; readonly kept: number }
+  | {
+      readonly kind: 'added';
+      readonly text: string;
+      readonly rows: number;
+      readonly kept: number;
+      readonly differing: readonly string[];
+    }
   /** Why nothing can be added. */
   | { readonly kind: 'refused'; readonly why: string };
 
@@ -47,20 +54,34 @@ export function addRows(table: string, bytes: Uint8Array, wanted: readonly (read
   const keys = named.length > 0 ? named : known.columns;
   const keyOf = (cell: (column: number) => string): string =>
     keys.map((name) => foldName(cell(known.columns.indexOf(name)))).join('|');
-  const there = new Set<string>();
+  const there = new Map<string, RawRow>();
   for (const row of known.rows()) {
     if ('kind' in row) continue;
     const cell = (i: number): string => row.cells[i] ?? '';
-    there.add(keyOf(cell));
+    there.set(keyOf(cell), row);
     // A variety is known by its id and its other names too.
     if (table === 'varieties')
       for (const column of ['variety', 'also_known_as'])
-        for (const name of cell(known.columns.indexOf(column)).split(';')) there.add(foldName(name));
+        for (const name of cell(known.columns.indexOf(column)).split(';')) there.set(foldName(name), row);
   }
   const lines = rows.map((row) => at.map((i) => (i < 0 ? '' : nth(row, i))));
   const fresh = lines.filter((line) => !there.has(keyOf((i) => nth(line, i))));
+  // What stands there is left; where the sheet says another thing of it, that is told.
+  const differing = lines.flatMap((line) => {
+    const row = there.get(keyOf((i) => nth(line, i)));
+    if (!row || table === 'varieties') return [];
+    return known.columns.flatMap((_, i) => {
+      const [own, wantedCell] = [(row.cells[i] ?? '').trim(), nth(line, i).trim()];
+      const isSame = wantedCell === '' || foldName(own) === foldName(wantedCell) || Number(own) === Number(wantedCell);
+      return isSame
+        ? []
+        : [
+            `line ${row.line}: ${nth(known.titles, i)} ${own === '' ? 'nothing' : own} there, ${wantedCell} in the sheet`,
+          ];
+    });
+  });
   const lineEnd = text.includes('\r\n') ? '\r\n' : '\n';
   const start = text === '' || text.endsWith('\n') ? '' : lineEnd;
   const added = fresh.length === 0 ? '' : start + csvText(fresh, lineEnd);
-  return { kind: 'added', text: added, rows: fresh.length, kept: lines.length - fresh.length };
+  return { kind: 'added', text: added, rows: fresh.length, kept: lines.length - fresh.length, differing };
 }

@@ -5,7 +5,8 @@ import { csvText } from '../terms/csv.ts';
 
 /** varieties.csv from the names of a sheet; null where that was told. */
 async function namesFrom(file: string): Promise<string | null> {
-  const { proposedIn, varietiesOf } = await import('./adopt.ts');
+  const { proposedIn } = await import('./adopt.ts');
+  const { varietiesOf } = await import('./adoptWrite.ts');
   const proposal = await proposedIn(file);
   if (!proposal) return null;
   const rows = varietiesOf(proposal);

@@ -20,6 +20,7 @@ import type { VarietyRegistry } from './registry.ts';
 import { isOver, noteOngoing } from './rules/ongoing.ts';
 import { checkParents } from './rules/parents.ts';
 import { reportNoStart, reportNotRecorded } from './rules/recorded.ts';
+import { reportPlantNumbers } from './rules/plantNumbers.ts';
 import { reportScores } from './rules/scores.ts';
 import { reportSettingsAgainstRecords } from './rules/settingsAgainstRecords.ts';
 import { reportWeightAgainstSize, reportWeightsUnlikeSeasons } from './rules/fruitSizes.ts';
@@ -34,6 +35,8 @@ export interface CheckedTrial {
   readonly trial: Trial | null;
   readonly problems: readonly Problem[];
   readonly content: Content;
+  /** Names of the varieties, whether the records have errors or not. */
+  readonly varieties: readonly string[];
   /** Settings where they could be read, so that messages can be worded in the trial's language. */
   readonly settings: Settings | null;
 }
@@ -43,7 +46,7 @@ function withClasses(settings: Settings, varieties: readonly Variety[]): Setting
   const classes = new Map<string, ClassSettings>(settings.classes);
   for (const { classId } of varieties) {
     if (classes.has(classId)) continue;
-    const name = classId === 'all' ? 'All varieties' : classId;
+    const name = classId === 'all' ? (settings.language.startsWith('de') ? 'Sorten' : 'Varieties') : classId;
     classes.set(classId, { id: classId, name, checkVariety: null, spots: null, bar: 'newcomer', linesCompete: false });
   }
   return { ...settings, classes };
@@ -121,7 +124,7 @@ export function checkTrial(files: TrialFiles): CheckedTrial {
   const log = openLog();
   listFolder(files, log);
   const settings = files.hasData ? readSettings(files, log) : null;
-  if (!settings) return { trial: null, problems: log.problems(), content: new Map(), settings: null };
+  if (!settings) return { trial: null, problems: log.problems(), content: new Map(), varieties: [], settings: null };
   const context: CheckContext = { log, dates: dateReader([settings.language], settings.dates), settings, limited: [] };
   const read = files.varieties ? checkVarieties(files.varieties, context) : [];
   const registry = varietyRegistry(read);
@@ -130,6 +133,7 @@ export function checkTrial(files: TrialFiles): CheckedTrial {
   const varieties = checkParents(registry, seasons, context);
   reportSettingsAgainstRecords(registry, seasons, context);
   reportBetweenSeasons(records, registry, context);
+  reportPlantNumbers(seasons, context);
   const newest = seasons.at(-1);
   const finished = newest ? (settings.seasons.get(newest.year)?.finished ?? null) : null;
   const ongoing = newest && !isOver(newest, finished) ? newest : null;
@@ -148,6 +152,7 @@ export function checkTrial(files: TrialFiles): CheckedTrial {
     trial: sound ? { settings: complete, varieties, seasons: over, ongoing } : null,
     problems,
     content,
+    varieties: read.flatMap(({ name, alsoKnownAs }) => [name, ...alsoKnownAs]),
     settings,
   };
 }

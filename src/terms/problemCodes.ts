@@ -103,6 +103,7 @@ export const severities = {
   'score-outside-scale': 'error',
   'score-taken-as': 'note',
   'trait-undeclared': 'warning',
+  'plants-all-one': 'warning',
   'day-columns-unused': 'error',
   'answer-left-out': 'warning',
   'germinated-over-seeds': 'error',

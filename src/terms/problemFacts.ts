@@ -3,6 +3,7 @@ import type { ProblemCode } from './problemCodes.ts';
 /** Facts that the words of a problem name, by its code; a code that is not here has words without facts. */
 export const factNames = {
   'trait-undeclared': ['line'],
+  'plants-all-one': ['year', 'plants'],
   'day-columns-unused': ['file'],
   'season-ongoing': ['end', 'last', 'line'],
   'file-name-near': ['near'],

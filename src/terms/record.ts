@@ -1,3 +1,4 @@
+import type { Day } from './day.ts';
 import type { Picked, Picking, PlantingRecord } from './picked.ts';
 import type { Planting, Season } from './trial.ts';
 
@@ -74,4 +75,25 @@ export function isRipeningKnown(planting: Planting, season: Season, isRecorded: 
   if (!isRecorded || hasUndatedRipening(planting)) return false;
   const isComplete = totals === null && season.hasHarvests && season.harvestsComplete;
   return isComplete || pickingsOf(planting).length > 0 || events.length > 0 || removed !== null;
+}
+
+/** Whether anything but plantings and weather was recorded, and the last day on which anything was. */
+export function recordsOf(season: Season): { readonly any: boolean; readonly last: Day | null } {
+  const records: (Day | null)[] = [
+    ...season.plantings.flatMap((own) => [
+      ...pickingsOf(own).map(({ day }) => day),
+      ...own.events.map(({ day }) => day),
+      ...(own.removed === null ? [] : [own.removed]),
+    ]),
+    ...[...season.yieldUnits, ...season.ripeningUnits].flatMap((own) => [
+      ...pickingsOf(own).map(({ day }) => day),
+      ...own.events.map(({ day }) => day),
+    ]),
+    ...season.scores.map(({ day }) => day),
+    ...season.measurements.map(({ day }) => day),
+  ];
+  let last: Day | null = null;
+  for (const day of [...records, ...season.weather.map((own) => own.day)])
+    if (day !== null && (last === null || day > last)) last = day;
+  return { any: records.length > 0, last };
 }

@@ -162,6 +162,27 @@ describe('a sheet with a row a plant and a column a day', () => {
     expect(questions.map(({ kind }) => kind)).toEqual(['scale']);
   });
 
+  it('asks how many plants there are before a count is taken for fruit, and for the season before any day', () => {
+    const kinds = (text: string, more: Partial<AdoptOptions>): readonly string[] =>
+      propose(text, { picked: 'g', ...more }).questions.map(({ kind }) => kind);
+    const qty = 'Sort;Qty;Planted;25/07;01/08\nAldersop;5;11.5.;400;1200\nBramscar;4;12.5.;300;100\n';
+    expect(kinds(qty, { season: 2026 })).toEqual(['plants']);
+    expect(kinds(qty, { season: 2026, said: new Map([['Qty', 'plants']]) })).toEqual([]);
+    expect(kinds(qty, { said: new Map([['Qty', 'plants']]) })).toEqual(['no-season']);
+  });
+
+  it('reads days without a year in the season of their row, and first ripe fruit as what was seen', () => {
+    const text = 'Year,Variety,Plants,Planted,First ripe,3 Aug (g)\n2026,Aldersop,3,12 May,9 Aug,120\n';
+    const { questions, tables: own, beside } = propose(text, { season: null, said: new Map([['3 Aug (g)', null]]) });
+    expect([questions, own.get(2026)?.[1], beside.size]).toEqual([
+      [],
+      ['Aldersop', '3', '2026-05-12', '2026-08-09'],
+      0,
+    ]);
+    const wide = propose('Variety,Plants,First ripe,3 Aug (g)\nAldersop,3,9 Aug,120\n', { season: 2026 });
+    expect(wide.beside.get('observations')?.get(2026)?.[1]).toEqual(['2026-08-09', 'aldersop', 'first-ripe']);
+  });
+
   it('leaves no column of figures behind without a word', () => {
     const odd = 'Variety,Plants,Weight (g),Girth\nAldersop,3,1200,14\nBramscar,2,900,11\n';
     const { questions } = propose(odd, { season: 2026 });

@@ -115,3 +115,15 @@ describe('what only follows from a table that is lost', () => {
     expect(errors({ '2026/plantings.csv': 'planting,variety\np0,a\n' })).toHaveLength(46);
   });
 });
+
+it('plants that are one of every variety, where there were several the year before, are doubted', () => {
+  const years = (now: string): readonly string[] =>
+    check({
+      'trial.yaml': 'title: Slope\n',
+      'varieties.csv': 'variety\na\nb\nc\n',
+      '2025/totals.csv': 'variety,plants,weight_g\na,3,900\nb,2,700\nc,4,1500\n',
+      '2026/plantings.csv': now,
+    }).problems.map(({ code }) => code);
+  expect(years('variety\na\nb\nc\n')).toContain('plants-all-one');
+  expect(years('variety,plants\na,1\nb,1\nc,2\n')).not.toContain('plants-all-one');
+});

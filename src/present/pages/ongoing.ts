@@ -24,7 +24,7 @@ export interface Ongoing {
   readonly plants: number;
   readonly fruits: number;
   readonly grams: number;
-  readonly firstRipe: { readonly variety: Variety; readonly day: Day } | null;
+  readonly firstRipe: { readonly varieties: readonly Variety[]; readonly day: Day } | null;
   /** The last day of a picking or an event; null before the first. */
   readonly lastRecord: Day | null;
   readonly classes: readonly { readonly classId: string; readonly varieties: readonly SoFar[] }[];
@@ -62,9 +62,8 @@ export function ongoingOf({ ongoing: season, varieties, settings }: Trial): Ongo
   if (!season) return null;
   const grown = new Set<VarietyId>(season.plantings.map((own) => own.variety));
   const all = varieties.filter(({ id }) => grown.has(id)).map((variety) => soFar(season, variety));
-  const first = all
-    .flatMap(({ variety, firstRipe }) => (firstRipe === null ? [] : [{ variety, day: firstRipe }]))
-    .toSorted((a, b) => a.day - b.day)[0];
+  const day = earliest(all.map(({ firstRipe }) => firstRipe));
+  const first = all.filter(({ firstRipe }) => firstRipe !== null && firstRipe === day).map(({ variety }) => variety);
   const units = [...season.yieldUnits, ...season.ripeningUnits];
   const days = units.flatMap((unit) => [
     ...pickingsOf(unit).map(({ day }) => day),
@@ -77,7 +76,7 @@ export function ongoingOf({ ongoing: season, varieties, settings }: Trial): Ongo
     plants: all.reduce((sum, { plants }) => sum + plants, 0),
     fruits: all.reduce((sum, { fruits }) => sum + fruits, 0),
     grams: all.reduce((sum, { grams }) => sum + grams, 0),
-    firstRipe: first ?? null,
+    firstRipe: day === null ? null : { varieties: first, day },
     lastRecord: known.length === 0 ? null : (Math.max(...known) as Day),
     classes: [...settings.classes.values()].flatMap(({ id }) => {
       const own = all.filter(({ variety }) => variety.classId === id);

@@ -1,5 +1,5 @@
 import { INVISIBLES } from '../../terms/names.ts';
-import type { DateReader } from '../../sheet/cells/dates.ts';
+import type { DateResult } from '../../sheet/cells/dates.ts';
 import { parseQuantity } from '../../sheet/cells/quantity.ts';
 import { unitOf } from '../../sheet/cells/units.ts';
 import { COUNT_COLUMNS, DAY_COLUMNS, quantityDimension } from './meanings.ts';
@@ -54,8 +54,8 @@ export const bare = (header: string): string =>
 /** Questions about the cells of one column. */
 export function questionsOf(
   { title, header }: ColumnProposal,
-  cells: readonly { readonly text: string; readonly line: number }[],
-  read: DateReader,
+  cells: readonly { readonly text: string; readonly line: number; readonly row: number }[],
+  read: (text: string, row: number) => DateResult,
 ): readonly Question[] {
   if (header === null) return [];
   const filled = cells.filter(({ text }) => !isNothing(text));
@@ -66,7 +66,7 @@ export function questionsOf(
   if (DAY_COLUMNS.has(header))
     return first(
       'date',
-      filled.find(({ text }) => read(text).kind !== 'day'),
+      filled.find(({ text, row }) => read(text, row).kind !== 'day'),
     );
   if (COUNT_COLUMNS.has(header))
     return first(

@@ -5,12 +5,12 @@ import type { SourceFile } from '../../read/decode.ts';
 import type { RawRow } from '../../read/records.ts';
 import { openTable } from '../../read/table.ts';
 import { dateReader } from '../../sheet/cells/dates.ts';
-import type { DateReader } from '../../sheet/cells/dates.ts';
 import { bare, isNothing, questionsOf, tidy } from './columnCells.ts';
 import type { AdoptedTrait, ColumnProposal, Question } from './columnCells.ts';
 import { DAY_COLUMNS, isNoteTitle, KINDS } from './meanings.ts';
 import type { AdoptOptions, Said } from './options.ts';
-import { seasonsOf } from './seasons.ts';
+import { readerIn, seasonsOf, yearsOf } from './seasons.ts';
+import type { ReadIn } from './seasons.ts';
 import { columnOf, titledDays, yearNamed } from './titles.ts';
 import type { Titles } from './titles.ts';
 import { isScore, wideTables } from './wide.ts';
@@ -95,11 +95,11 @@ function noteColumn(column: ColumnProposal, texts: readonly string[]): ColumnPro
 }
 
 /** The rows of a sheet in the contract's form: days year first, what the grower leaves out left out. */
-function adopted(rows: readonly RawRow[], columns: readonly ColumnProposal[], read: DateReader) {
-  return rows.map((row) =>
+function adopted(rows: readonly RawRow[], columns: readonly ColumnProposal[], read: ReadIn) {
+  return rows.map((row, r) =>
     columns.map(({ header }, i) => {
       const text = tidy(row.cells[i] ?? '');
-      const day = header !== null && DAY_COLUMNS.has(header) ? read(text) : null;
+      const day = header !== null && DAY_COLUMNS.has(header) ? read(text, r) : null;
       return day?.kind === 'day' ? isoDate(day.day) : text;
     }),
   );
@@ -137,6 +137,7 @@ function titleQuestions(
   titles: readonly string[],
   columns: readonly ColumnProposal[],
   said: Said,
+  year: number | null,
 ): readonly Question[] {
   const isThere = (name: string): boolean => titles.some((title) => foldHeader(title) === foldHeader(name));
   const unclear = columns.find(({ why }) => why === 'day-unclear');
@@ -144,7 +145,10 @@ function titleQuestions(
     ...[...said.keys()]
       .filter((name) => !isThere(name))
       .map((name) => ({ kind: 'no-such-column' as const, title: name, found: titles.join(', ') })),
-    ...(unclear ? [{ kind: 'date-order' as const, title: unclear.title, found: unclear.title, line: null }] : []),
+    ...(unclear && year === null ? [{ kind: 'no-season' as const }] : []),
+    ...(unclear && year !== null
+      ? [{ kind: 'date-order' as const, title: unclear.title, found: unclear.title, line: null }]
+      : []),
   ];
 }
 
@@ -158,9 +162,23 @@ function tablesOf(
 ): Pick<Proposal, 'tables' | 'beside'> {
   if (kind !== 'plantings' || !columns.some((column) => column.why === 'day' || isScore(column)))
     return { tables: bySeason(rows, seasons, columns), beside: new Map() };
-  const { plantings, harvests, ratings } = wideTables(rows, seasons, columns, picked);
-  const beside = [['harvests', harvests] as const, ['ratings', ratings] as const];
+  const { plantings, harvests, ratings, observations } = wideTables(rows, seasons, columns, picked);
+  const beside = [
+    ['harvests', harvests] as const,
+    ['ratings', ratings] as const,
+    ['observations', observations] as const,
+  ];
   return { tables: plantings, beside: new Map(beside.filter(([, table]) => table.size > 0)) };
+}
+
+const orderQuestion = (title: string, found: string): Question => ({ kind: 'date-order', title, found, line: null });
+
+/** Questions about cells that do not fit their column. */
+function cellQuestions(rows: readonly RawRow[], columns: readonly ColumnProposal[], read: ReadIn): readonly Question[] {
+  return columns.flatMap((column, i) => {
+    const cells = rows.map((own, row) => ({ text: tidy(own.cells[i] ?? ''), line: own.line, row }));
+    return questionsOf(column, cells, read);
+  });
 }
 
 /**
@@ -184,28 +202,25 @@ export function proposeTable(source: SourceFile, options: AdoptOptions): Proposa
   const textsOf = (i: number): readonly string[] => rows.map((row) => tidy(row.cells[i] ?? ''));
   const columns = sheet.columns.map((column, i) => noteColumn(column, textsOf(i)));
   const dayColumns = columns.flatMap(({ header }, i) => (header !== null && DAY_COLUMNS.has(header) ? [i] : []));
-  const days = dayColumns.flatMap(textsOf).filter((text) => !isNothing(text));
+  const cellDays = dayColumns.flatMap(textsOf).filter((text) => !isNothing(text));
+  const days = [...cellDays, ...titledDays(cellDays, titles.year)];
   const order = options.order ?? orderIn([...days, ...titledDays(table.titles, titles.year)]);
   const read = dateReader(options.languages, order ?? 'day-first');
+  const readIn = readerIn(read, yearsOf(columns, rows, titles.year));
   const kind = kindOf(columns, options);
   const questions: Question[] = [
     ...sheet.questions,
-    ...titleQuestions(table.titles, columns, options.said),
+    ...titleQuestions(table.titles, columns, options.said, titles.year),
     ...sheetQuestions(kind, columns, textsOf, options.picked),
   ];
   const isUnclear = order === null && orderIn(days) === null;
-  if (isUnclear) {
-    const { title } = nth(columns, nth(dayColumns, 0));
-    questions.push({ kind: 'date-order', title, found: nth(days, 0), line: null });
-  } else
-    columns.forEach((column, i) => {
-      const cells = textsOf(i).map((text, r) => ({ text, line: nth(rows, r).line }));
-      questions.push(...questionsOf(column, cells, read));
-    });
-  const written = adopted(rows, columns, read);
+  const lacksSeason = questions.some((own) => own.kind === 'no-season');
+  if (isUnclear) questions.push(orderQuestion(nth(columns, nth(dayColumns, 0)).title, nth(days, 0)));
+  else if (!lacksSeason) questions.push(...cellQuestions(rows, columns, readIn));
+  const written = adopted(rows, columns, readIn);
   const seasons =
     kind === 'varieties' ? rows.map(() => null) : seasonsOf(written, columns, options.season, titles.year);
-  if (kind !== null && kind !== 'varieties' && !isUnclear && seasons.includes(null))
+  if (kind !== null && kind !== 'varieties' && !isUnclear && !lacksSeason && seasons.includes(null))
     questions.push({ kind: 'no-season' });
   return {
     table: kind,

@@ -1,3 +1,7 @@
+import type { RawRow } from '../../read/records.ts';
+import type { DateReader, DateResult } from '../../sheet/cells/dates.ts';
+import { waysToRead } from '../tables/pickedByDay.ts';
+import { tidy } from './columnCells.ts';
 import { nth } from '../../numerics/element.ts';
 import type { ColumnProposal } from './columnCells.ts';
 import { DAY_COLUMNS } from './meanings.ts';
@@ -28,4 +32,26 @@ export function seasonsOf(
     ...heads.flatMap((day) => yearIn(day) ?? []),
   ]);
   return rows.map(() => (years.size === 1 ? nth([...years], 0) : named));
+}
+
+/** Reads a day of a row: where it has no year, with that of the row's season. */
+export type ReadIn = (text: string, row: number) => DateResult;
+
+export function readerIn(read: DateReader, yearOf: (row: number) => number | null): ReadIn {
+  return (text, row) => {
+    const plain = read(text);
+    const year = yearOf(row);
+    if (plain.kind === 'day' || year === null) return plain;
+    const withYear = waysToRead(text, year).map(read);
+    return withYear.find(({ kind }) => kind === 'day') ?? plain;
+  };
+}
+
+/** The year that a row says in a column of years, else the sheet's. */
+export function yearsOf(columns: readonly ColumnProposal[], rows: readonly RawRow[], named: number | null) {
+  const column = columns.findIndex(({ header }) => header === 'season');
+  return (row: number): number | null => {
+    const text = column < 0 ? '' : tidy(nth(rows, row).cells[column] ?? '');
+    return /^(?:19|20)\d{2}$/.test(text) ? Number(text) : named;
+  };
 }

@@ -37,6 +37,10 @@ function tellingQuestions(
     const isFigures = filled.length > 1 && filled.every((text) => /^[<>~]?\d+(?:[.,]\d+)?\s*\p{L}{0,3}$/u.test(text));
     return why === 'unknown' && isFigures && title !== '' && !isPlants && !/^(?:no|nr|id|#)\.?$/i.test(title.trim());
   });
+  // Sums beside pickings by day would be known twice.
+  const sum = columns.findIndex(({ header }) => header === 'fruits' || bare(header ?? '') === 'weight');
+  if (kind === 'plantings' && !isPlants && sum >= 0)
+    questions.push({ kind: 'unused', title: nth(columns, sum).title, found: example(sum) });
   if (unused >= 0) questions.push({ kind: 'unused', title: nth(columns, unused).title, found: example(unused) });
   return questions;
 }
@@ -69,7 +73,9 @@ export function sheetQuestions(
   const isWhole = (texts: readonly string[]): boolean =>
     texts.some((text) => text !== '') && texts.every((text) => /^\d{0,3}$/.test(text));
   if ((kind === 'plantings' || kind === 'season') && !has('plants')) {
-    const number = columns.findIndex(({ header, why }, i) => header === null && why === 'unknown' && isWhole(cells(i)));
+    const number = columns.findIndex(
+      ({ header, why }, i) => ((header === null && why === 'unknown') || header === 'fruits') && isWhole(cells(i)),
+    );
     if (number >= 0) questions.push({ kind: 'plants', title: nth(columns, number).title });
   }
   return questions;

@@ -7,15 +7,20 @@ import type { ColumnProposal } from './columnCells.ts';
 import { meaningOf, RATED } from './meanings.ts';
 import type { AdoptOptions } from './options.ts';
 
+/** For titles of which the year is not known yet: a leap year. */
+const ANY_YEAR = 2024;
+
 /** The day that a title names, and what is counted after it; null for any other title. */
 function dayIn(title: string, { read, year }: Titles): { readonly day: string | null; readonly rest: string } | null {
   const parts = /^(.*\d.*?)([\s_]+[([]?[^\s\d()[\]]+[)\]]?)$/.exec(title);
   const splits = [[title, ''], ...(parts ? [[nth(parts, 1), nth(parts, 2)]] : [])] as [string, string][];
   let isUnclear = false;
   for (const [text, rest] of splits) {
-    for (const written of year === null ? [text.trim()] : waysToRead(text, year)) {
+    for (const written of waysToRead(text, year ?? ANY_YEAR)) {
       const result = read(written);
-      if (result.kind === 'day') return { day: isoDate(result.day), rest };
+      // A day that is one only in some year waits for the season.
+      if (result.kind === 'day' && year === null && written !== text.trim()) isUnclear = true;
+      else if (result.kind === 'day') return { day: isoDate(result.day), rest };
       isUnclear ||= result.kind === 'ambiguous';
     }
   }

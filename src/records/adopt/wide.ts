@@ -11,6 +11,7 @@ export interface WideTables {
   readonly plantings: BySeason;
   readonly harvests: BySeason;
   readonly ratings: BySeason;
+  readonly observations: BySeason;
 }
 
 /** What a column of a day holds: fruits, or a weight in a unit (empty where its cells have their own). */
@@ -49,6 +50,34 @@ function idsOf(
   });
 }
 
+/** Scores, and days of first ripe fruit. */
+function notedIn(
+  rows: readonly (readonly string[])[],
+  seasons: readonly (number | null)[],
+  columns: readonly ColumnProposal[],
+  ids: readonly string[],
+): Pick<WideTables, 'ratings' | 'observations'> {
+  const scores = columns.flatMap((column, i) => (isScore(column) ? [i] : []));
+  const variety = columns.findIndex(({ header }) => header === 'variety');
+  const ratings = rows.flatMap((row, r) =>
+    scores.flatMap((i) => {
+      const cell = nth(row, i);
+      if (isNothing(cell)) return [];
+      return [[nth(seasons, r), [nth(row, variety), nth(ids, r), nth(columns, i).header ?? '', cell]] as const];
+    }),
+  );
+  const ripe = columns.findIndex(({ header }) => header === 'first_ripe');
+  const observations = rows.flatMap((row, r) =>
+    ripe < 0 || isNothing(nth(row, ripe))
+      ? []
+      : [[nth(seasons, r), [nth(row, ripe), nth(ids, r), 'first-ripe']] as const],
+  );
+  return {
+    ratings: collected(ratings, ['variety', 'planting', 'trait', 'score']),
+    observations: collected(observations, ['date', 'planting', 'event']),
+  };
+}
+
 /**
  * A sheet with a row a planting, a column a day and columns of scores as the tables of the contract: plantings, pickings
  * and scores. Every filled cell goes somewhere.
@@ -67,14 +96,14 @@ export function wideTables(
   const at = (is: (column: ColumnProposal) => boolean): readonly number[] =>
     columns.flatMap((column, i) => (is(column) ? [i] : []));
   const days = at(({ why }) => why === 'day');
-  const scores = at((column) => isScore(column));
   const plain = at(
     (column) =>
       column.why !== 'day' &&
       !isScore(column) &&
       !(column.header === null && column.why === 'said') &&
       column.header !== 'planting' &&
-      column.header !== 'season',
+      column.header !== 'season' &&
+      column.header !== 'first_ripe',
   );
   const contents = [...new Set(days.map((i) => contentOf(nth(columns, i), picked)))];
   const plantings = rows.map((row, r) => [nth(seasons, r), [nth(ids, r), ...plain.map((i) => nth(row, i))]] as const);
@@ -87,19 +116,11 @@ export function wideTables(
       return [[nth(seasons, r), [day, nth(ids, r), ...contents.map((one) => (one === own ? cell : ''))]] as const];
     }),
   );
-  const variety = columns.findIndex(({ header }) => header === 'variety');
-  const ratings = rows.flatMap((row, r) =>
-    scores.flatMap((i) => {
-      const cell = nth(row, i);
-      if (isNothing(cell)) return [];
-      return [[nth(seasons, r), [nth(row, variety), nth(ids, r), nth(columns, i).header ?? '', cell]] as const];
-    }),
-  );
   const heads = plain.map((i) => nth(columns, i).header ?? nth(columns, i).title);
   return {
     plantings: collected(plantings, ['planting', ...heads]),
     harvests: collected(harvests, ['date', 'planting', ...contents]),
-    ratings: collected(ratings, ['variety', 'planting', 'trait', 'score']),
+    ...notedIn(rows, seasons, columns, ids),
   };
 }
 

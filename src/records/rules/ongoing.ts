@@ -1,30 +1,8 @@
 import { fileOnly } from '../../terms/place.ts';
-import { pickingsOf, totalsOf } from '../../terms/record.ts';
+import { recordsOf, totalsOf } from '../../terms/record.ts';
 import type { Season } from '../../terms/trial.ts';
 import { isoDate } from '../../terms/day.ts';
-import type { Day } from '../../terms/day.ts';
 import type { CheckContext } from '../../sheet/context.ts';
-
-/** Whether anything but plantings and weather was recorded, and the last day on which anything was. */
-function recordsOf(season: Season): { readonly any: boolean; readonly last: Day | null } {
-  const records: (Day | null)[] = [
-    ...season.plantings.flatMap((own) => [
-      ...pickingsOf(own).map(({ day }) => day),
-      ...own.events.map(({ day }) => day),
-      ...(own.removed === null ? [] : [own.removed]),
-    ]),
-    ...[...season.yieldUnits, ...season.ripeningUnits].flatMap((own) => [
-      ...pickingsOf(own).map(({ day }) => day),
-      ...own.events.map(({ day }) => day),
-    ]),
-    ...season.scores.map(({ day }) => day),
-    ...season.measurements.map(({ day }) => day),
-  ];
-  let last: Day | null = null;
-  for (const day of [...records, ...season.weather.map((own) => own.day)])
-    if (day !== null && (last === null || day > last)) last = day;
-  return { any: records.length > 0, last };
-}
 
 /**
  * True for a season that is over: a later one follows it, trial.yaml says so, its totals are known or its harvests

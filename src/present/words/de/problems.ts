@@ -308,6 +308,11 @@ export const problems: Words['problems'] = {
     '{words}',
     'eines der erwarteten Wörter schreiben',
   ],
+  'plants-all-one': [
+    'jede Sorte hat hier eine Pflanze, {year} hatten die meisten {plants}: fehlen die Zahlen, ist jeder Ertrag je Pflanze zu hoch',
+    'eine Spalte plants',
+    'schreiben, für wie viele Pflanzen jede Zeile steht; nichts zu tun, wenn es eine war',
+  ],
   'trait-undeclared': [
     'diese Spalte sieht nach einem Maß aus, das trial.yaml nicht nennt; ihre Zahlen werden nicht benutzt',
     'ein genanntes Merkmal',

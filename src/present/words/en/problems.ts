@@ -286,6 +286,11 @@ export const problems = {
   ],
   'plants-zero': ['a number of plants or seeds is 0', '1 or more', 'correct the number, or remove the row'],
   'word-unknown': ['{column} has a word that is not one of its words', '{words}', 'write one of the words expected'],
+  'plants-all-one': [
+    'every variety has one plant here, in {year} most had {plants}: if their numbers were left out, every yield a plant is too high',
+    'a column plants',
+    'write how many plants each row stands for; nothing to do if it was one',
+  ],
   'trait-undeclared': [
     'this column looks like a measure that trial.yaml does not declare; its figures are not used',
     'a declared trait',
