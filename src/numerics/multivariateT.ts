@@ -73,17 +73,18 @@ function boxShare(c: number, root: readonly Float64Array[], at: Float64Array): n
 
 /** The product form λi λj nearest to a correlation matrix, by least squares on its off-diagonal (Harman & Jones 1966). */
 function nearestProduct(correlation: readonly (readonly number[])[]): readonly number[] {
-  let factors = correlation.map(() => Math.SQRT1_2);
+  const factors = correlation.map(() => Math.SQRT1_2);
   for (let step = 0; step < 60; step++) {
-    factors = factors.map((_, i) => {
+    // One after another: all at once they swing to and fro where most correlations are 0.
+    for (let i = 0; i < factors.length; i++) {
       let [top, bottom] = [0, 0];
       factors.forEach((other, j) => {
         if (j === i) return;
         top += correlation[i]![j]! * other;
         bottom += other * other;
       });
-      return bottom > 0 ? Math.max(0, Math.min(0.99, top / bottom)) : 0;
-    });
+      factors[i] = bottom > 0 ? Math.max(0, Math.min(0.99, top / bottom)) : 0;
+    }
   }
   return factors;
 }

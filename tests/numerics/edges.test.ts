@@ -1,3 +1,4 @@
+import { multivariateTUpperTail } from '../../src/numerics/multivariateT.ts';
 import { describe, expect, it } from 'vitest';
 import { fitAdditive } from '../../src/numerics/additive.ts';
 import { binomialQuantile, binomialTails, fUpperTail } from '../../src/numerics/distributions.ts';
@@ -78,5 +79,20 @@ describe('a quasi-likelihood fit that swings', () => {
     [1277.67674, 274.43152, 317.31117, 189.82077, 40.7715].forEach((wanted, i) =>
       expect(Math.abs(fit.fitted[i]! / wanted - 1)).toBeLessThan(1e-6),
     );
+  });
+});
+
+describe('a multivariate t of which most correlations are 0', () => {
+  // R mvtnorm pmvt, GenzBretz(maxpts = 2e6, abseps = 1e-5): 0.0505408 and 0.0499986, errors below 1e-5.
+  it.each([
+    [20.502033621563893, 0.0505408],
+    [20.724878514224983, 0.0499986],
+  ])('has at %f the tail that R has', (t, tail) => {
+    const correlation = [
+      [1, 0.5, 0],
+      [0.5, 1, 0],
+      [0, 0, 1],
+    ];
+    expect(Math.abs(multivariateTUpperTail(t, correlation, 1) - tail)).toBeLessThan(3e-5);
   });
 });
