@@ -70,3 +70,10 @@ export interface Page {
   readonly title: string;
   readonly html: string;
 }
+
+/** A part of a page about a season. */
+export interface SeasonPart {
+  readonly content: SiteContent;
+  readonly seen: SeasonSeen;
+  readonly root: string;
+}

@@ -1,27 +1,20 @@
 import type { JSX } from 'preact';
 import { gramsByDay, yieldUnitsOf } from '../../src/analyse/summaries.ts';
-import type { SeasonSeen } from '../../src/analyse/seen.ts';
 import { byWeek, dayWriting, weeksOf } from '../../src/present/pages/days.ts';
 import { addresses, wordsOf } from '../../src/terms/addresses.ts';
 import { FruitPicture } from '../bench/fruit.tsx';
 import { Bars } from '../bench/rows.tsx';
 import { Shelf } from '../bench/shelf.tsx';
 import { ColourDot, Seeds, Verdict } from '../bench/signs.tsx';
-import type { Page, SiteContent } from '../content.ts';
+import type { Page, SeasonPart, SiteContent } from '../content.ts';
 import { to } from '../layout.tsx';
 import { page, Words } from '../page.tsx';
 import { classesOf } from '../seasonTables.tsx';
 import { OngoingNote } from './ongoing.tsx';
 import { Packets } from './packets.tsx';
 
-interface Part {
-  readonly content: SiteContent;
-  readonly seen: SeasonSeen;
-  readonly root: string;
-}
-
 /** The sentence, the fruit, the verdicts: what is read in ten seconds. */
-function Cloth({ content, root }: Omit<Part, 'seen'>): JSX.Element {
+function Cloth({ content, root }: Omit<SeasonPart, 'seen'>): JSX.Element {
   const { writing, next, advice, stands, trial } = content;
   const { bench } = writing.words;
   const say = bench.front;
@@ -62,7 +55,7 @@ function Cloth({ content, root }: Omit<Part, 'seen'>): JSX.Element {
 }
 
 /** What the whole trial gave, week by week; null where nothing was weighed by day. */
-function Harvest({ content, seen, root }: Part): JSX.Element | null {
+function Harvest({ content, seen, root }: SeasonPart): JSX.Element | null {
   const { writing, trial } = content;
   const say = writing.words.bench.front;
   const days = seen.varieties.flatMap(({ variety }) => {
@@ -105,7 +98,7 @@ function Harvest({ content, seen, root }: Part): JSX.Element | null {
 }
 
 /** The surprise of the season: a newcomer that is kept at once, else what stood out. */
-function Surprise({ content, seen, root }: Part): JSX.Element | null {
+function Surprise({ content, seen, root }: SeasonPart): JSX.Element | null {
   const { writing, stands, front, next } = content;
   const { bench } = writing.words;
   const news = seen.varieties
@@ -145,7 +138,7 @@ function Surprise({ content, seen, root }: Part): JSX.Element | null {
 }
 
 /** Every current variety with its colour and its verdict, one click away. */
-function Find({ content, seen, root }: Part): JSX.Element {
+function Find({ content, seen, root }: SeasonPart): JSX.Element {
   const { writing, stands, trial } = content;
   const { bench } = writing.words;
   const collator = new Intl.Collator(trial.settings.language);

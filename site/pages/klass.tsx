@@ -9,7 +9,7 @@ import { addresses } from '../../src/terms/addresses.ts';
 import { nameLookup } from '../../src/terms/trial.ts';
 import { AdviceSummary } from '../advice.tsx';
 import { Bench, FreshBesideReturning, Matrix } from '../bench/matrix.tsx';
-import type { Page, SiteContent } from '../content.ts';
+import type { Page, SeasonPart, SiteContent } from '../content.ts';
 import { to } from '../layout.tsx';
 import { page } from '../page.tsx';
 import { Picture, Table } from '../parts.tsx';
@@ -112,15 +112,7 @@ function Pairs({ content, parts }: { readonly content: SiteContent; readonly par
 }
 
 /** The tables that the page's charts are drawn from, to download. */
-function DataLinks({
-  content,
-  seen,
-  root,
-}: {
-  readonly content: SiteContent;
-  readonly seen: SeasonSeen;
-  readonly root: string;
-}): JSX.Element {
+function DataLinks({ content, seen, root }: SeasonPart): JSX.Element {
   const own = content.downloads.filter(({ path }) => path === 'figures.csv' || path.startsWith(`${seen.season.key}/`));
   return (
     <p class="s">

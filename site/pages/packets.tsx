@@ -6,7 +6,7 @@ import { ripeningModel } from '../../src/analyse/traitsSeen.ts';
 import { addresses } from '../../src/terms/addresses.ts';
 import type { Estimate } from '../../src/terms/estimate.ts';
 import type { Variety } from '../../src/terms/trial.ts';
-import type { SiteContent } from '../content.ts';
+import type { SeasonPart, SiteContent } from '../content.ts';
 import { to } from '../layout.tsx';
 
 interface Claimed {
@@ -95,15 +95,7 @@ function ClaimRow({
 }
 
 /** Packets against the garden: the claim, what was seen, the days between; null without a claim. */
-export function Packets({
-  content,
-  seen,
-  root,
-}: {
-  readonly content: SiteContent;
-  readonly seen: SeasonSeen;
-  readonly root: string;
-}): JSX.Element | null {
+export function Packets({ content, seen, root }: SeasonPart): JSX.Element | null {
   const { writing, trial } = content;
   const say = writing.words.bench.front;
   const rows = trial.settings.firstRipeFrom === 'transplanted' ? claimedIn(seen) : [];

@@ -8,19 +8,13 @@ import { addresses, wordsOf } from '../../src/terms/addresses.ts';
 import { FruitPicture } from '../bench/fruit.tsx';
 import { Bench, FreshBesideReturning } from '../bench/matrix.tsx';
 import { Strip } from '../bench/rows.tsx';
-import type { Page, SiteContent } from '../content.ts';
+import type { Page, SeasonPart, SiteContent } from '../content.ts';
 import { to } from '../layout.tsx';
 import { page, Words } from '../page.tsx';
 import { Picture } from '../parts.tsx';
 import { classesOf } from '../seasonTables.tsx';
 import { Glance, hasGlance } from './glance.tsx';
 import { ClassMatrix, classParts } from './klass.tsx';
-
-interface Part {
-  readonly content: SiteContent;
-  readonly seen: SeasonSeen;
-  readonly root: string;
-}
 
 /** Above so many varieties the classes are folded. */
 const OPEN_TO = 30;
@@ -79,7 +73,7 @@ function weatherSentence({ season }: SeasonSeen, { writing }: SiteContent): stri
 }
 
 /** A class on the season's page: its fruit, three sentences, one matrix, new beside returning. */
-function ClassSection({ content, seen, root, classId }: Part & { readonly classId: string }): JSX.Element {
+function ClassSection({ content, seen, root, classId }: SeasonPart & { readonly classId: string }): JSX.Element {
   const parts = classParts(content, seen, classId, false);
   const { bench } = content.writing.words;
   const matrix = <ClassMatrix content={content} seen={seen} parts={parts} root={root} />;
@@ -114,7 +108,7 @@ function ClassSection({ content, seen, root, classId }: Part & { readonly classI
 }
 
 /** The season's sentence and its contents, with a fruit of each class. */
-function Cloth({ content, seen }: Omit<Part, 'root'>): JSX.Element {
+function Cloth({ content, seen }: Omit<SeasonPart, 'root'>): JSX.Element {
   const { bench } = content.writing.words;
   const map = content.pictures.get(seen.season.key)?.map;
   return (

@@ -41,8 +41,7 @@ export function addRows(table: string, bytes: Uint8Array, wanted: readonly (read
   const known = openTable({ path: `${table}.csv`, bytes });
   if ('kind' in known) return { kind: 'refused', why: 'it cannot be read' };
   const text = new TextDecoder().decode(bytes);
-  const headLine = text.split(/\r?\n/).find((line) => line.includes(known.titles[0] ?? '')) ?? '';
-  if (known.titles.length > 1 && !headLine.includes(','))
+  if (known.titles.length > 1 && known.delimiter !== ',')
     return { kind: 'refused', why: 'its cells are not parted by commas' };
   const [head = [], ...rows] = wanted;
   const at = known.columns.map((name) => head.findIndex((own) => foldHeader(own) === name));

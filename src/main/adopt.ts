@@ -12,6 +12,7 @@ import { foldName } from '../terms/names.ts';
 import type { DateOrder } from '../terms/settings.ts';
 import { writeAdopted } from './adoptWrite.ts';
 import { readFolder } from './readFolder.ts';
+import { say } from './tellProblems.ts';
 import { openWorkbooks } from './workbooks.ts';
 import { nth } from '../numerics/element.ts';
 
@@ -31,7 +32,12 @@ export interface AdoptChoices {
 /** Tables that a sheet can become. */
 export const TABLES: readonly string[] = ['varieties', ...SEASON_TABLES.map((name) => name.replace('.csv', ''))];
 
-const err = (text: string): void => void process.stderr.write(`keeprow: ${text}\n`);
+/** True for a file; what is none is told. */
+function isThere(file: string): boolean {
+  if (existsSync(file) && statSync(file).isFile()) return true;
+  say(`there is no file ${file}`);
+  return false;
+}
 
 /** `Title=weight_g`, `Title=-`, `Title=rating flavour 1 9`, `Title=measure fruit_length cm`; null if it is none. */
 function saidFrom(text: string): readonly [string, string | AdoptedTrait | null] | null {
@@ -56,34 +62,31 @@ async function sheetOf(file: string, wanted: string | null): Promise<SourceFile 
   if (!/\.(xlsx|ods)$/i.test(file)) return source;
   const { sheets, unread } = await openWorkbooks([source]);
   if (unread[0]) {
-    err(`${file} cannot be read: ${unread[0].detail}`);
+    say(`${file} cannot be read: ${unread[0].detail}`);
     return null;
   }
   const names = sheets.map(({ path }) => path.slice(file.length + 1));
   const at =
     wanted === null && sheets.length === 1 ? 0 : names.findIndex((name) => foldName(name) === foldName(wanted ?? ''));
-  if (at < 0) err(`${file} has the sheets ${names.join(', ')}: name one with --sheet`);
+  if (at < 0) say(`${file} has the sheets ${names.join(', ')}: name one with --sheet`);
   return sheets[at] ?? null;
 }
 
 /** `keeprow adopt FILE`: says what a sheet's columns are, and with --into writes the tables. Returns the exit code. */
 export async function runAdopt(file: string, choices: AdoptChoices): Promise<number> {
-  if (!existsSync(file) || !statSync(file).isFile()) {
-    err(`there is no file ${file}`);
-    return 2;
-  }
+  if (!isThere(file)) return 2;
   const said = choices.columns.map((text) => [text, saidFrom(text)] as const);
   const unclear = said.find(([, meaning]) => meaning === null);
   if (unclear) {
-    err(
+    say(
       `--column "${unclear[0]}" says nothing: write "Title=weight_g", "Title=rating flavour 1 9", "Title=measure length cm" or "Title=-"`,
     );
     return 2;
   }
   const source = await sheetOf(file, choices.sheet);
   if (!source) return 1;
-  const settings =
-    choices.into === null || !existsSync(choices.into) ? null : checkTrial(await readFolder(choices.into)).settings;
+  const trial = choices.into === null || !existsSync(choices.into) ? null : checkTrial(await readFolder(choices.into));
+  const settings = trial?.settings ?? null;
   const traits = [...(settings?.traits.values() ?? [])].map(
     ({ key, kind }) => [key, kind === 'measure' ? ('measure' as const) : ('rating' as const)] as const,
   );
@@ -101,17 +104,15 @@ export async function runAdopt(file: string, choices: AdoptChoices): Promise<num
     process.stdout.write(`${JSON.stringify({ table, rows, columns, questions: questions.map(asked) }, null, 1)}\n`);
   } else if (!choices.isQuiet) process.stdout.write(adoptionText(basename(file), proposal));
   if (proposal.questions.length > 0) return 1;
-  if (choices.into !== null) return writeAdopted(proposal, choices.into, choices.isQuiet || choices.isJson);
+  if (choices.into !== null)
+    return writeAdopted(proposal, choices.into, trial?.varieties ?? [], choices.isQuiet || choices.isJson);
   if (!choices.isQuiet && !choices.isJson) process.stdout.write('\nNothing was written. Write it with: --into DIR\n');
   return 0;
 }
 
 /** A sheet as it is proposed without a word of the grower's, for the names in it; null where that was told. */
 export async function proposedIn(file: string): Promise<Proposal | null> {
-  if (!existsSync(file) || !statSync(file).isFile()) {
-    err(`there is no file ${file}`);
-    return null;
-  }
+  if (!isThere(file)) return null;
   const source = await sheetOf(file, null);
   const open = { said: new Map(), table: null, season: null, order: null, picked: null, traits: new Map() };
   return source && proposeTable(source, { ...open, languages: LANGUAGES });

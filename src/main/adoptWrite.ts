@@ -7,10 +7,9 @@ import { adoptedSettings, traitLines } from '../present/adoption.ts';
 import { csvText } from '../terms/csv.ts';
 import { foldName, nearestName } from '../terms/names.ts';
 import { addRows } from './addRows.ts';
+import { say } from './tellProblems.ts';
 import { readFolder } from './readFolder.ts';
 import { nth } from '../numerics/element.ts';
-
-const err = (text: string): void => void process.stderr.write(`keeprow: ${text}\n`);
 
 /** Columns of a sheet that belong to its varieties. */
 const OF_VARIETIES = ['class', 'species', 'source'];
@@ -127,11 +126,29 @@ function changeText({ path, rows, kept, isNew }: Change): string {
   return `${path}: ${rows > 0 ? `${count} added` : 'nothing new'}${rest}`;
 }
 
-export async function writeAdopted(proposal: Proposal, folder: string, isQuiet: boolean): Promise<number> {
-  const before = checkTrial(await readFolder(folder)).varieties;
+/** What stands in a file otherwise than in the sheet; empty where nothing does. */
+function differingText({ path, differing }: Change): string {
+  if (differing.length === 0) return '';
+  const told = differing.slice(0, MOST_TOLD).map((own) => `  ${own}\n`);
+  const rest = differing.length - told.length;
+  const more = rest > 0 ? `  and ${rest} more\n` : '';
+  return `${path} says otherwise and was left as it is; change it there if the sheet is right:\n${told.join('')}${more}`;
+}
+
+/**
+ * Writes the tables of an adopted sheet, or adds to those that are there. Returns the exit code.
+ *
+ * @param before  names of the varieties that the trial has already
+ */
+export async function writeAdopted(
+  proposal: Proposal,
+  folder: string,
+  before: readonly string[],
+  isQuiet: boolean,
+): Promise<number> {
   const changes = changesOf(proposal, folder);
   if (typeof changes === 'string') {
-    err(changes);
+    say(changes);
     return 2;
   }
   for (const { path, text, isNew } of changes) {
@@ -143,14 +160,7 @@ export async function writeAdopted(proposal: Proposal, folder: string, isQuiet: 
   const missing = problems.some(({ code }) => code === 'missing-plantings');
   if (!isQuiet) {
     process.stdout.write(`\nWritten: ${changes.map(changeText).join(', ')}\n`);
-    for (const { path, differing } of changes)
-      if (differing.length > 0)
-        process.stdout.write(
-          `${path} says otherwise and was left as it is; change it there if the sheet is right:\n${differing
-            .slice(0, MOST_TOLD)
-            .map((own) => `  ${own}\n`)
-            .join('')}${differing.length > MOST_TOLD ? `  and ${differing.length - MOST_TOLD} more\n` : ''}`,
-        );
+    for (const change of changes) process.stdout.write(differingText(change));
     process.stdout.write(newNames(proposal, before));
     const said = changes.some(({ path, isNew }) => isNew && path === 'data/trial.yaml')
       ? ''

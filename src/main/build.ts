@@ -18,7 +18,7 @@ import {
 } from './siteFolder.ts';
 import type { Swapped } from './siteFolder.ts';
 import { whileAlone } from './siteLock.ts';
-import { tellProblems, tellProgress } from './tellProblems.ts';
+import { say, tellProblems, tellProgress } from './tellProblems.ts';
 import type { Telling } from './tellProblems.ts';
 import { writeWhole } from './writeWhole.ts';
 
@@ -84,8 +84,6 @@ export interface BuildChoices {
   /** Note the addresses of a site outside the trial folder, as if it stood inside. */
   readonly keepsAddresses?: boolean;
 }
-
-const say = (text: string): void => void process.stderr.write(`keeprow: ${text}\n`);
 
 /** Writes the ledger of addresses beside the records, only where it changed. */
 function writeLedger(folder: string, text: string): boolean {

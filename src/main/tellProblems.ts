@@ -10,6 +10,9 @@ export interface Telling {
   readonly onProblems?: (problems: readonly Problem[]) => void;
 }
 
+/** A word of the command itself, beside what it was asked for. */
+export const say = (text: string): void => void process.stderr.write(`keeprow: ${text}\n`);
+
 /** Prints problems as asked; returns 1 if they keep a trial from being built, else 0. */
 export function tellProblems(problems: readonly Problem[], { json, strict, quiet, onProblems }: Telling): number {
   onProblems?.(problems);

@@ -1,4 +1,3 @@
-import { createHash } from 'node:crypto';
 import { seasonSeen } from '../analyse/seen.ts';
 import type { SeasonSeen } from '../analyse/seen.ts';
 import { lastWinter } from '../decide/lastWinter.ts';
@@ -20,20 +19,15 @@ export interface Worked {
   readonly advice: AdviceSource | null;
 }
 
-/** A hash of the records: the words and photos of a trial are not among them. */
-function recordsKey({ settings, varieties, seasons }: TrialFiles): string {
-  const hash = createHash('sha256');
-  const add = (source: SourceFile | null): void => {
-    if (!source) return;
-    hash.update(`${source.path}\0`).update(source.rows ? JSON.stringify(source.rows) : source.bytes);
-  };
-  add(settings);
-  add(varieties);
-  for (const [year, tables] of seasons) {
-    hash.update(String(year));
-    for (const source of tables.values()) add(source);
-  }
-  return hash.digest('hex');
+/** The tables of a trial and its settings: its words and photos are not among them. */
+function recordsIn({ settings, varieties, seasons }: TrialFiles): readonly SourceFile[] {
+  const tables = [...seasons.values()].flatMap((own) => [...own.values()]);
+  return [settings, varieties, ...tables].filter((source) => source !== null);
+}
+
+function isSame(a: SourceFile, b: SourceFile): boolean {
+  if (a.path !== b.path) return false;
+  return a.rows ? JSON.stringify(a.rows) === JSON.stringify(b.rows) : Buffer.compare(a.bytes, b.bytes) === 0;
 }
 
 function adviceSource(trial: Trial, seasons: readonly SeasonSeen[]): AdviceSource | null {
@@ -43,18 +37,20 @@ function adviceSource(trial: Trial, seasons: readonly SeasonSeen[]): AdviceSourc
 }
 
 /** What was worked out last, for `view`: a change of words alone works nothing out anew. */
-let last: { readonly key: string; readonly worked: Worked } | null = null;
+let last: { readonly records: readonly SourceFile[]; readonly worked: Worked } | null = null;
 
 /** What the records of a trial come to; the same records are worked out once. */
 export function workOut(found: TrialFiles, trial: Trial): Worked {
-  const key = recordsKey(found);
-  if (last?.key === key) return last.worked;
+  const records = recordsIn(found);
+  const before = last;
+  if (before?.records.length === records.length && records.every((own, i) => isSame(own, nth(before.records, i))))
+    return before.worked;
   const seasons = trial.seasons.map((season) => seasonSeen(trial, season));
   const comparisons = compareSeasons(trial, seasons);
   const compared = comparisons.then((all) => seasons.map((seen, i) => ({ seen, compared: nth(all, i) })));
   // A fault is told by whoever waits for it, not as one that nobody did.
   compared.catch(() => {});
   const worked = { trial, seasons, compared, advice: adviceSource(trial, seasons) };
-  last = { key, worked };
+  last = { records, worked };
   return worked;
 }

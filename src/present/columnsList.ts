@@ -17,6 +17,11 @@ const needed = (name: string, is: string, example = ''): Listed => ({ name, is, 
 
 const VARIETY = needed('variety', 'its id, or its name', 'red-bell');
 const EITHER = 'its id; the name of a variety stands for all its plants';
+/** What a record is about, where it may be a plant or all of a variety's. */
+const SUBJECT: readonly Listed[] = [
+  needed('planting', `or variety: ${EITHER}`, 'p7'),
+  row('variety', 'instead of the planting', 'red-bell'),
+];
 const DATE = needed('date', 'the day', '2026-08-03');
 const NOTES = row('notes', 'remarks; published where publish: show: [notes]', 'split in the rain');
 
@@ -128,8 +133,7 @@ export const TABLES: readonly ListedTable[] = [
     is: 'data/2026/measurements.csv: lengths, weights and the like, a column a declared trait (or trait and value)',
     entries: [
       DATE,
-      needed('planting', `or variety: ${EITHER}`, 'p7'),
-      row('variety', 'instead of the planting', 'red-bell'),
+      ...SUBJECT,
       row('trait', 'the key of a declared measure, with its value in value', 'fruit_length'),
       row('value', 'its value', '9.5'),
       NOTES,
@@ -140,8 +144,7 @@ export const TABLES: readonly ListedTable[] = [
     is: 'data/2026/observations.csv: what happened to a plant',
     entries: [
       DATE,
-      needed('planting', `or variety: ${EITHER}`, 'p7'),
-      row('variety', 'instead of the planting', 'red-bell'),
+      ...SUBJECT,
       needed('event', 'see events below', 'first-ripe'),
       row('count', 'plants or fruits it is true of', '2'),
       row('of', 'of how many', '3'),

@@ -21,6 +21,8 @@ export interface Table {
   /** Column names as they stand in the file. */
   readonly titles: readonly string[];
   readonly header: RawRow;
+  /** What parts the cells of its text; null for a sheet of a workbook. */
+  readonly delimiter: string | null;
   /** Filled rows above the header. */
   readonly above: readonly RawRow[];
   /** False where no cell can hold a number with a decimal comma, or a point of thousands: no column needs a look ahead. */
@@ -81,7 +83,10 @@ type Rows = () => Generator<RawRow | RecordFault>;
 function tableOf(
   head: Head,
   rows: Rows,
-  rest: Pick<Table, 'file' | 'mayHaveDecimalMarks' | 'mayHaveOddLetters' | 'windowsLine' | 'openLine' | 'placeOf'>,
+  rest: Pick<
+    Table,
+    'file' | 'delimiter' | 'mayHaveDecimalMarks' | 'mayHaveOddLetters' | 'windowsLine' | 'openLine' | 'placeOf'
+  >,
 ): Table | TableFault {
   const { header, above } = head;
   if (header.cells.length > MOST_COLUMNS) return { kind: 'too-many-columns', count: header.cells.length };
@@ -110,6 +115,7 @@ function openSheet(file: string, sheet: readonly SheetRow[], isHeader: HeaderTes
   if ('kind' in head) return head;
   return tableOf(head, rows, {
     file,
+    delimiter: null,
     openLine: null,
     windowsLine: null,
     mayHaveDecimalMarks: sheet.some(({ cells }) => cells.some((cell) => /\d,\d|\d\.\d{3}(?!\d)/.test(cell))),
@@ -146,6 +152,7 @@ export function openTable(source: SourceFile, isHeader: HeaderTest = () => false
   if ('kind' in head) return head;
   return tableOf(head, rowsBy(delimiter), {
     file: source.path,
+    delimiter,
     openLine: /[\r\n]$/.test(text) ? null : (text.match(/\r\n|\n|\r/g)?.length ?? 0) + 1,
     windowsLine: decoded.windowsLine,
     mayHaveDecimalMarks: (delimiter === ',' ? /"[^"\n]*\d,\d/ : /\d,\d/).test(text) || /\d\.\d{3}(?!\d)/.test(text),

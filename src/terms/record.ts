@@ -79,21 +79,20 @@ export function isRipeningKnown(planting: Planting, season: Season, isRecorded: 
 
 /** Whether anything but plantings and weather was recorded, and the last day on which anything was. */
 export function recordsOf(season: Season): { readonly any: boolean; readonly last: Day | null } {
-  const records: (Day | null)[] = [
-    ...season.plantings.flatMap((own) => [
-      ...pickingsOf(own).map(({ day }) => day),
-      ...own.events.map(({ day }) => day),
-      ...(own.removed === null ? [] : [own.removed]),
-    ]),
-    ...[...season.yieldUnits, ...season.ripeningUnits].flatMap((own) => [
-      ...pickingsOf(own).map(({ day }) => day),
-      ...own.events.map(({ day }) => day),
-    ]),
-    ...season.scores.map(({ day }) => day),
-    ...season.measurements.map(({ day }) => day),
-  ];
+  let any = false;
   let last: Day | null = null;
-  for (const day of [...records, ...season.weather.map((own) => own.day)])
+  const see = (day: Day | null): void => {
+    any = true;
     if (day !== null && (last === null || day > last)) last = day;
-  return { any: records.length > 0, last };
+  };
+  for (const unit of new Set([...season.plantings, ...season.yieldUnits, ...season.ripeningUnits])) {
+    for (const { day } of pickingsOf(unit)) see(day);
+    for (const { day } of unit.events) see(day);
+    if (unit.removed !== null) see(unit.removed);
+  }
+  for (const { day } of season.scores) see(day);
+  for (const { day } of season.measurements) see(day);
+  const found = any;
+  for (const { day } of season.weather) see(day);
+  return { any: found, last };
 }

@@ -51,18 +51,6 @@ const WORDS: Readonly<Record<string, string>> = {
   notes: 'notes remarks remark comment comments bemerkung bemerkungen anmerkung notiz notizen kommentar',
 };
 
-const UNIT_WORDS: Readonly<Record<string, string>> = {
-  gram: 'g',
-  grams: 'g',
-  kilo: 'kg',
-  kilos: 'kg',
-  pound: 'lb',
-  pounds: 'lb',
-  lbs: 'lb',
-  ounce: 'oz',
-  ounces: 'oz',
-};
-
 /** Meanings that are a rating on a scale which no cell tells. */
 export const RATED = new Set(['flavour', 'heat']);
 
@@ -93,8 +81,7 @@ export function meaningOf(title: string): { readonly name: string; readonly unit
   const folded = foldHeader(plain)
     .replaceAll(/[.:#?]/g, '')
     .replaceAll(/^_+|_+$/g, '');
-  const alone = /^(g|kg|oz|lbs?|grams?|kilos?|pounds?|ounces?|pfund)$/.exec(folded)?.[1];
-  if (inside === null && alone !== undefined) return { name: 'weight', unit: UNIT_WORDS[alone] ?? alone };
+  if (inside === null && unitOf('mass', folded)) return { name: 'weight', unit: folded };
   const whole = byWord.get(folded);
   if (whole !== undefined) {
     const dimension = quantityDimension(whole);

@@ -13,7 +13,7 @@ import { readerIn, seasonsOf, yearsOf } from './seasons.ts';
 import type { ReadIn } from './seasons.ts';
 import { columnOf, titledDays, yearNamed } from './titles.ts';
 import type { Titles } from './titles.ts';
-import { isScore, wideTables } from './wide.ts';
+import { collected, isScore, wideTables } from './wide.ts';
 import type { BySeason } from './wide.ts';
 import { sheetQuestions } from './sheetQuestions.ts';
 import { sheetRows } from './sheetRows.ts';
@@ -114,13 +114,10 @@ function bySeason(
   const isKept = (_: unknown, i: number): boolean =>
     nth(columns, i).header !== 'season' && (nth(columns, i).header !== null || nth(columns, i).why !== 'said');
   const head = columns.map(({ header, title }) => header ?? title).filter(isKept);
-  const tables = new Map<number | null, (readonly string[])[]>();
-  rows.forEach((row, i) => {
-    const own = tables.get(nth(seasons, i)) ?? [head];
-    own.push(row.filter(isKept));
-    tables.set(nth(seasons, i), own);
-  });
-  return tables;
+  return collected(
+    rows.map((row, i) => [nth(seasons, i), row.filter(isKept)]),
+    head,
+  );
 }
 
 /** How a sheet's titles are read: by the days in titles and cells that have but one reading. */

@@ -1,5 +1,6 @@
 import { idFrom } from '../../sheet/cells/ids.ts';
 import { nth } from '../../numerics/element.ts';
+import { holdsOf } from '../tables/pickedByDay.ts';
 import { isNothing } from './columnCells.ts';
 import type { ColumnProposal } from './columnCells.ts';
 
@@ -18,13 +19,21 @@ export interface WideTables {
 function contentOf({ header }: ColumnProposal, picked: string | null): string {
   const rest = /^\d{4}-\d{2}-\d{2}[\s_]*[([]?([^)\]]*)/.exec(header ?? '')?.[1]?.trim() ?? '';
   const word = rest === '' ? (picked ?? '') : rest;
-  if (/^(?:fruits?|count|pcs|pieces|stück|früchte|anzahl)$/i.test(word)) return 'fruits';
+  if (holdsOf(word)?.holds === 'fruits') return 'fruits';
   return word === '' ? 'weight' : `weight_${word.toLowerCase()}`;
 }
 
-function collected(rows: readonly (readonly [number | null, readonly string[]])[], head: readonly string[]): BySeason {
+/** Rows with their header, parted by season. */
+export function collected(
+  rows: readonly (readonly [number | null, readonly string[]])[],
+  head: readonly string[],
+): BySeason {
   const tables = new Map<number | null, (readonly string[])[]>();
-  for (const [season, row] of rows) tables.set(season, [...(tables.get(season) ?? [head]), row]);
+  for (const [season, row] of rows) {
+    const own = tables.get(season) ?? [head];
+    own.push(row);
+    tables.set(season, own);
+  }
   return tables;
 }
 

@@ -13,9 +13,9 @@ import type { CheckContext } from '../../sheet/context.ts';
  */
 export function isOver(season: Season, finished: boolean | null): boolean {
   if (finished !== null) return finished;
-  const { any, last } = recordsOf(season);
   if (season.harvestsComplete || season.plantings.some((own) => totalsOf(own) !== null)) return true;
   if (season.plantings.length > 0 && season.plantings.every(({ removed }) => removed !== null)) return true;
+  const { any, last } = recordsOf(season);
   if (!any) return false;
   return last === null || last >= season.lastDay - season.lookEvery;
 }

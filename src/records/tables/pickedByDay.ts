@@ -33,9 +33,10 @@ export interface DaySheet {
   readonly days: readonly DayColumn[];
 }
 
-const FRUITS = /^(?:fruits?|count|number|no\.?|pcs|früchte|stück|anzahl)$/i;
+const FRUITS = /^(?:fruits?|count|number|no\.?|pcs|pieces|früchte|stück|anzahl)$/i;
 
-function holdsOf(word: string): Pick<DayColumn, 'holds' | 'unit'> | null {
+/** What a word behind a day says that the column holds; null for any other word. */
+export function holdsOf(word: string): Pick<DayColumn, 'holds' | 'unit'> | null {
   if (word === '') return { holds: 'weight', unit: null };
   if (FRUITS.test(word)) return { holds: 'fruits', unit: null };
   const unit = unitOf('mass', word.replace(/^weight[\s_]*/i, ''));
@@ -59,6 +60,9 @@ export function waysToRead(text: string, year: number): readonly string[] {
   ];
 }
 
+/** A head without the word behind the day: `3 Aug` of `3 Aug (g)`. */
+export const withoutContent = (title: string): string => nth(title.split(/[\s_]+(?=[([]?\p{L}+[)\]]?$)/u), 0).trim();
+
 /** True for a head that looks like a day, or like the figures of a sheet with dates in a column. */
 function isFigureOrDay(title: string): boolean {
   return (
@@ -72,8 +76,7 @@ function reportHeads(table: Table, days: readonly DayColumn[], { dates, log }: C
   let isSound = true;
   table.titles.forEach((title, i) => {
     if (days.some((day) => day.title === title) || !isFigureOrDay(title)) return;
-    const [text] = title.split(/[\s_]+(?=[([]?\p{L}+[)\]]?$)/u);
-    const read = dates(text!.trim());
+    const read = dates(withoutContent(title));
     const { kind } = read;
     const code =
       kind === 'ambiguous' ? 'date-ambiguous' : kind === 'impossible' ? 'date-impossible' : 'date-unreadable';

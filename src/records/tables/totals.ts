@@ -10,7 +10,7 @@ import { countIn, dayIn, neededIn, placeIn, quantityIn, textIn } from '../../she
 import { rowsOf } from '../../sheet/rows.ts';
 import { nth } from '../../numerics/element.ts';
 import type { KnownTable } from '../../sheet/knownTable.ts';
-import { waysToRead } from './pickedByDay.ts';
+import { waysToRead, withoutContent } from './pickedByDay.ts';
 import { wideValuesIn } from '../../sheet/traitValues.ts';
 import { oneSpelledPlaces, PLANTING_COLUMNS, PLANTING_QUANTITIES, plantingIn } from './plantings.ts';
 import type { SeasonDays } from './plantings.ts';
@@ -19,9 +19,9 @@ import type { SeasonDays } from './plantings.ts';
 function reportDayColumns(source: SourceFile, { table, unknown }: KnownTable, { dates, log }: CheckContext): void {
   const year = Number(/(?:19|20)\d{2}/.exec(source.path)?.[0] ?? 2000);
   const days = unknown.filter(({ title }) => {
-    const [text] = title.split(/[\s_]+(?=[([]?\p{L}+[)\]]?$)/u);
     return (
-      /\d/.test(title) && waysToRead(text ?? title, year).some((way) => /^(?:day|ambiguous)$/.test(dates(way).kind))
+      /\d/.test(title) &&
+      waysToRead(withoutContent(title), year).some((way) => /^(?:day|ambiguous)$/.test(dates(way).kind))
     );
   });
   if (days.length === 0) return;
