@@ -31,7 +31,7 @@ beforeAll(() => {
   };
   for (const [name, text] of Object.entries(files)) writeFileSync(join(folder, name), text);
   cpSync(join(root, 'data'), join(folder, 'trial/data'), { recursive: true });
-  mkdirSync(join(folder, 'trial/content'));
+  cpSync(join(root, 'content'), join(folder, 'trial/content'), { recursive: true });
   writeFileSync(join(folder, 'trial/content/index.md'), 'Braces stay as they are: {{ collections.all }}\n');
 });
 afterAll(() => rmSync(folder, { recursive: true, force: true }));
