@@ -1,13 +1,8 @@
 import type { JSX } from 'preact';
-import { foldHeader } from '../../src/terms/names.ts';
+import { remarksOf } from '../../src/present/pages/remarks.ts';
+import { shownColumns } from '../../src/terms/published.ts';
 import type { Variety } from '../../src/terms/trial.ts';
 import type { SiteContent } from '../content.ts';
-
-/** Columns of the grower's own that are to be published, each with its cell. */
-function named(columns: ReadonlyMap<string, string>, show: readonly string[]): readonly string[] {
-  const isShown = (title: string): boolean => show.some((name) => foldHeader(name) === foldHeader(title));
-  return [...columns].flatMap(([title, cell]) => (isShown(title) && cell !== '' ? [`${title}: ${cell}`] : []));
-}
 
 /** Parents, other names and the source of its seed, as far as they are published. */
 export function identity({ trial, writing }: SiteContent, variety: Variety): string {
@@ -19,7 +14,7 @@ export function identity({ trial, writing }: SiteContent, variety: Variety): str
     variety.alsoKnownAs.length > 0 ? say.alsoKnownAs(variety.alsoKnownAs.join(', ')) : '',
     variety.source !== null && show.includes('source') ? say.source(variety.source) : '',
     variety.notes !== null && show.includes('notes') ? variety.notes : '',
-    ...named(variety.unknownColumns, show),
+    ...shownColumns(variety.unknownColumns, show),
   ]
     .filter((text) => text !== '')
     .join(' ');
@@ -33,26 +28,18 @@ export function PlantNotes({
   readonly content: SiteContent;
   readonly variety: Variety;
 }): JSX.Element | null {
-  const { show } = trial.settings.publish;
   const seasons = trial.ongoing ? [...trial.seasons, trial.ongoing] : trial.seasons;
-  const notes = seasons.flatMap(({ year, plantings }) =>
-    plantings
-      .filter((own) => own.variety === variety.id)
-      .flatMap(({ id, notes: remark, unknownColumns }) => {
-        const parts = [...(remark !== null && show.includes('notes') ? [remark] : []), ...named(unknownColumns, show)];
-        return parts.length === 0 ? [] : [{ year, id, text: parts.join('; ') }];
-      }),
-  );
+  const notes = seasons.flatMap((season) => remarksOf(season, trial).filter((own) => own.variety === variety.id));
   if (notes.length === 0) return null;
   return (
     <section aria-labelledby="notes">
       <h2 id="notes">{writing.words.bench.variety.plantNotes}</h2>
       <ul class="plain">
-        {notes.map(({ year, id, text }) => (
+        {notes.map(({ year, day, planting, text }) => (
           <li>
             <span class="m">
-              {year}
-              {String(id) === variety.id ? '' : `, ${id}`}:
+              {day === null ? year : writing.date(day)}
+              {planting === null || planting === variety.id ? '' : `, ${planting}`}:
             </span>{' '}
             {text}
           </li>

@@ -89,10 +89,16 @@ function optionFault(fault: unknown): string {
   return near === null ? message : `${message}; did you mean --${near}?`;
 }
 
+/** That there is no such command, and the nearest that there is. */
+function noCommand(command: string): string {
+  const near = nearestName(command, COMMANDS);
+  return `there is no command ${command}${near === null ? '' : `; did you mean ${near}?`}`;
+}
+
 /** Help of a command, or of all. */
 function help(command: string | undefined, isAsked: boolean): number {
   const own = command === undefined ? undefined : COMMAND_HELP[command];
-  if (command !== undefined && own === undefined) return usage(`there is no command ${command}`);
+  if (command !== undefined && own === undefined) return usage(noCommand(command));
   process.stdout.write(own ?? HELP);
   return isAsked ? 0 : 2;
 }
@@ -112,9 +118,7 @@ async function main(args: readonly string[]): Promise<number> {
   const [command, folder = '.', ...more] = positionals;
   if (values.help || command === undefined || command === 'help')
     return help(command === 'help' ? positionals[1] : command, values.help ?? command === 'help');
-  const nearCommand = nearestName(command, COMMANDS);
-  if (!COMMANDS.includes(command))
-    return usage(`there is no command ${command}${nearCommand === null ? '' : `; did you mean ${nearCommand}?`}`);
+  if (!COMMANDS.includes(command)) return usage(noCommand(command));
   if (more.length > 0) return usage(`one folder is enough, not also ${more.join(' ')}`);
   const telling = { json: values.json ?? false, strict: values.strict ?? false, quiet: values.quiet ?? false };
   for (const [owner, names] of OWN_OPTIONS)

@@ -36,6 +36,8 @@ const QUESTIONS: Readonly<Record<Question['kind'], string>> = {
   twice: 'Two columns seem to be {found}: say what "{title}" is, as --column "{title}=-" to leave it.',
   number:
     '"{title}" has "{found}" in row {line}, which is no number of that kind: correct it, or --column "{title}=-" to leave the column.',
+  answer:
+    '"{title}" has "{found}" in row {line}, which is neither yes nor no: write yes, no or ?, or --column "{title}=-" to leave the column.',
   date: '"{title}" has "{found}" in row {line}, which is no date: correct it, or --column "{title}=-" to leave the column.',
   scale:
     '"{title}" holds scores such as {found}: on which scale? Give --column "{title}=rating flavour 1 9 higher" (name, ends of the scale, which end is better).',
@@ -58,9 +60,15 @@ const QUESTIONS: Readonly<Record<Question['kind'], string>> = {
   'no-such-column': 'There is no column "{title}"; there are {found}.',
 };
 
+/** So many lines of cells with the same fault are named. */
+const MOST_LINES = 12;
+
 function questionText(question: Question): string {
   const facts = question as unknown as Record<string, string | number | null>;
-  return QUESTIONS[question.kind].replaceAll(/\{(\w+)\}/g, (_, name: string) => String(facts[name] ?? '?'));
+  const text = QUESTIONS[question.kind].replaceAll(/\{(\w+)\}/g, (_, name: string) => String(facts[name] ?? '?'));
+  const more = 'more' in question && question.kind !== 'no-unit' ? (question.more ?? []) : [];
+  const rest = more.length > MOST_LINES ? ` and ${more.length - MOST_LINES} more` : '';
+  return more.length === 0 ? text : `${text} So it is in row ${more.slice(0, MOST_LINES).join(', ')}${rest}.`;
 }
 
 /** A question with its words, for another program. */

@@ -5,6 +5,7 @@ import type { SeasonSeen } from '../analyse/seen.ts';
 import { csvText, unformula } from '../terms/csv.ts';
 import { isoDate } from '../terms/day.ts';
 import type { Season, Trial } from '../terms/trial.ts';
+import { remarksOf } from './pages/remarks.ts';
 import { publishedTasters } from './people.ts';
 import { seasonTraits } from './results.ts';
 import { traitFacts } from '../terms/traits.ts';
@@ -185,12 +186,29 @@ function measurementsDownload({ key, year, measurements }: Season, trial: Trial,
   };
 }
 
+function remarksDownload(season: Season, trial: Trial, say: DataWords): Download | null {
+  const remarks = remarksOf(season, trial);
+  if (remarks.length === 0) return null;
+  return {
+    path: addresses.table(season.key, 'notes'),
+    title: say.remarks(String(season.year)),
+    columns: named(['date', 'variety', 'planting', 'note'], say),
+    rows: remarks.map(({ day, variety, planting, text }): readonly Cell[] => [
+      day === null ? null : isoDate(day),
+      variety,
+      planting,
+      text,
+    ]),
+  };
+}
+
 /** What was recorded of a season, row by row. */
 function recordDownloads(trial: Trial, season: Season, say: DataWords): readonly Download[] {
   return [
     harvestsDownload(season, say),
     ratingsDownload(season, publishedTasters(trial), say),
     measurementsDownload(season, trial, say),
+    remarksDownload(season, trial, say),
   ].filter((download) => download !== null);
 }
 

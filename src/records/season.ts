@@ -55,7 +55,7 @@ export function readPlantings(
   registry: VarietyRegistry,
   trialContext: CheckContext,
 ): SeasonDrafts {
-  const context = { ...trialContext, limited: [] };
+  const context = { ...trialContext, limited: [], remarks: [] };
   const own = context.settings.seasons.get(year);
   const days = { sown: own?.sown ?? null, transplanted: own?.transplanted ?? null };
   const plantings = tables.get('plantings.csv');
@@ -161,7 +161,7 @@ export function checkSeason(
   trialContext: CheckContext,
 ): SeasonRecords {
   const { year, tables, planted, totalled, limited } = drafts;
-  const context = { ...trialContext, limited };
+  const context: CheckContext = { ...trialContext, limited, remarks: [] };
   const all = [...planted, ...totalled];
   const own = context.settings.seasons.get(year);
   const { span, from, isDated } = daysOf(drafts, context);
@@ -200,6 +200,7 @@ export function checkSeason(
     seedBatches: run('germination.csv', [], (source) => checkGermination(source, year, registry, context)),
     weather: run('weather.csv', [], (source) => checkWeather(source, { span, from }, context)),
     limited,
+    remarks: context.remarks,
   };
   const weights = fruitWeights(year, all, fileOf('harvests.csv'));
   return { season, weights, measures: { year, file: fileOf('measurements.csv'), measures } };

@@ -125,7 +125,13 @@ export function checkTrial(files: TrialFiles): CheckedTrial {
   listFolder(files, log);
   const settings = files.hasData ? readSettings(files, log) : null;
   if (!settings) return { trial: null, problems: log.problems(), content: new Map(), varieties: [], settings: null };
-  const context: CheckContext = { log, dates: dateReader([settings.language], settings.dates), settings, limited: [] };
+  const context: CheckContext = {
+    log,
+    dates: dateReader([settings.language], settings.dates),
+    settings,
+    limited: [],
+    remarks: [],
+  };
   const read = files.varieties ? checkVarieties(files.varieties, context) : [];
   const registry = varietyRegistry(read);
   const records = files.varieties ? checkSeasons(files, registry, context) : [];

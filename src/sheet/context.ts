@@ -1,6 +1,6 @@
 import type { ProblemLog } from '../terms/problem.ts';
 import type { Settings } from '../terms/settings.ts';
-import type { LimitedValue } from '../terms/trial.ts';
+import type { LimitedValue, Remark } from '../terms/trial.ts';
 import type { DateReader } from './cells/dates.ts';
 
 /** What every rule needs: where problems go, how dates are written, and the trial's settings. */
@@ -10,4 +10,6 @@ export interface CheckContext {
   readonly settings: Settings;
   /** Figures of which only a limit was written, added as the tables of a season are read. */
   readonly limited: LimitedValue[];
+  /** What rows say beside their records, as far as it is published; added like the limits. */
+  readonly remarks: Remark[];
 }

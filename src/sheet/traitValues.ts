@@ -32,6 +32,10 @@ function looseScore(text: string): number | null {
   return about ? number(about[1]) : null;
 }
 
+/** True for a text that can be a score: a number, a range, or a number with a plus. */
+export const isScoreText = (text: string): boolean =>
+  looseScore(text) !== null || parseNumber(text, !/\d\.\d/.test(text)) !== null || isNoAnswer(text);
+
 function scoreOf(row: Row, column: string, text: string, trait: DeclaredTrait, context: CheckContext): number | null {
   if (trait.kind !== 'measure' && isNoAnswer(text)) {
     context.log.add('answer-left-out', placeIn(row, column), text);

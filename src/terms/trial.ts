@@ -127,6 +127,15 @@ export interface Measurement {
   readonly value: number;
 }
 
+/** What the grower wrote beside a record, and lets be published. */
+export interface Remark {
+  readonly day: Day | null;
+  readonly variety: VarietyId;
+  /** Null where the row is about a variety with several plantings. */
+  readonly planting: PlantingId | null;
+  readonly text: string;
+}
+
 export interface SeedBatch {
   readonly variety: VarietyId;
   readonly sown: Day;
@@ -165,6 +174,8 @@ export interface Season {
   readonly seedBatches: readonly SeedBatch[];
   /** Figures of which only a limit is known. */
   readonly limited: readonly LimitedValue[];
+  /** Notes and columns of the grower's own that `publish.show` names, beside pickings, looks, scores and measures. */
+  readonly remarks: readonly Remark[];
   readonly weather: readonly WeatherDay[];
 }
 

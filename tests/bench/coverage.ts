@@ -85,6 +85,7 @@ function season(layout: 'spread' | 'together'): Season {
     seedBatches: [],
     weather: [],
     limited: [],
+    remarks: [],
   };
 }
 

@@ -162,6 +162,34 @@ describe('a sheet with a row a plant and a column a day', () => {
     expect(questions.map(({ kind }) => kind)).toEqual(['scale']);
   });
 
+  it('puts a measure where measures stand', () => {
+    const own = new Map([...traits, ['length', 'measure' as const]]);
+    const text = `${head};25.7.;length\nAldersop;3;pots;20 May 2026;120;9.5\nBramscar;3;pots;20 May 2026;80;\n`;
+    const { beside, questions } = propose(text, { traits: own, season: 2026, picked: 'g' });
+    expect(questions).toEqual([]);
+    expect([...beside.keys()]).toEqual(['harvests', 'measurements']);
+    expect(beside.get('measurements')!.get(2026)).toEqual([
+      ['variety', 'planting', 'length'],
+      ['Aldersop', 'aldersop', '9.5'],
+    ]);
+  });
+
+  it('asks about every cell that no table could take, a question a column', () => {
+    const rows = ['a few;7;yes', '120;ok;often', 'lots;good;no', '90;8;sometimes'].map(
+      (cells, i) => `V${i};3;pots;20 May 2026;${cells}\n`,
+    );
+    const { questions } = propose(`${head};25.7.;Taste;Grow again?\n${rows.join('')}`, {
+      traits,
+      season: 2026,
+      picked: 'g',
+    });
+    expect(questions.map((own) => Object.values(own).join(' '))).toEqual([
+      'number 25.7. a few 2 4',
+      'number Taste ok 3 4',
+      'answer Grow again? often 3 5',
+    ]);
+  });
+
   it('asks how many plants there are before a count is taken for fruit, and for the season before any day', () => {
     const kinds = (text: string, more: Partial<AdoptOptions>): readonly string[] =>
       propose(text, { picked: 'g', ...more }).questions.map(({ kind }) => kind);

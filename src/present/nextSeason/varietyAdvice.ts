@@ -50,6 +50,7 @@ function reasonWords(source: AdviceSource, outcome: ClassOutcome, own: VarietyAd
   const isBar = outcome.case.bar === 'check' && own.variety === outcome.case.checkVariety;
   // The bar is rounded as the class's first variety is, so that it reads the same beside each.
   const leader = nth(given(outcome.advice).varieties, 0).variety;
+  const gaveNothing = keyed(outcome.basis, own.variety).gaveNothing !== null;
   return own.reasons.map(({ trait, effect }) => {
     const expected = expectedIn(source.next, trait, outcome.classId, own.variety);
     const bar = barValue(source, outcome, trait);
@@ -62,7 +63,7 @@ function reasonWords(source: AdviceSource, outcome: ClassOutcome, own: VarietyAd
     ]);
     const points = `${effect < 0 ? '−' : '+'}${number(Math.abs(effect), 1)}`;
     const isCheck = outcome.case.bar === 'check';
-    const heading = goalWords(source, trait, effect, expected.estimate, bar);
+    const heading = goalWords(source, trait, effect, { estimate: expected.estimate, bar, gaveNothing });
     const facts = [name(trait), value, barText, points, isCheck] as const;
     const say = words.nextSeason;
     if (Math.abs(effect) < 0.05) return { trait, effect, text: say.reasonEqual(name(trait), value) };

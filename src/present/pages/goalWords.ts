@@ -3,19 +3,19 @@ import type { AdviceSource } from '../nextSeason/source.ts';
 /**
  * What a goal says of a variety, in a gardener's words: `Tastes better`, `Ripens 12 days sooner`.
  *
- * @param effect    points of the score
- * @param estimate  expected value, stored unit
- * @param bar       what it is set against; null where that is not known
+ * @param effect       points of the score
+ * @param estimate     expected value, stored unit
+ * @param bar          what it is set against; null where that is not known
+ * @param gaveNothing  true where it gave nothing when it was last grown: then nothing is said of how it compares
  */
 export function goalWords(
   { writing }: Pick<AdviceSource, 'writing'>,
   trait: string,
   effect: number,
-  estimate: number,
-  bar: number | null,
+  { estimate, bar, gaveNothing }: { estimate: number; bar: number | null; gaveNothing: boolean },
 ): string {
   const { goal } = writing.words.bench.variety;
-  if (trait === 'yield') return goal.yield(effect);
+  if (trait === 'yield') return gaveNothing ? goal.noYield : goal.yield(effect);
   if (trait === 'flavour') return goal.flavour(effect);
   if (trait === 'first_ripe') {
     const days = bar === null ? 0 : bar - estimate;

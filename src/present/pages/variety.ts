@@ -4,7 +4,7 @@ import { traitFacts } from '../../terms/traits.ts';
 import { barValue, expectedIn, nameOf } from '../nextSeason/source.ts';
 import type { AdviceSource } from '../nextSeason/source.ts';
 import { goalWords } from './goalWords.ts';
-import { first, given } from '../../numerics/element.ts';
+import { first, given, keyed } from '../../numerics/element.ts';
 
 /** What speaks for a variety and against it in one goal, on the goal's scale. */
 export interface WhyRow {
@@ -44,6 +44,7 @@ export function adviceOf(
 export function whyRows(source: AdviceSource, outcome: ClassOutcome, own: VarietyAdvice): readonly WhyRow[] {
   const { writing, trial, next } = source;
   const { bench } = writing.words;
+  const gaveNothing = keyed(outcome.basis, own.variety).gaveNothing !== null;
   return own.reasons.flatMap(({ trait, effect }): readonly WhyRow[] => {
     const expected = expectedIn(next, trait, outcome.classId, own.variety);
     if (!expected) return [];
@@ -68,7 +69,7 @@ export function whyRows(source: AdviceSource, outcome: ClassOutcome, own: Variet
     return [
       {
         trait,
-        heading: goalWords(source, trait, effect, expected.estimate, bar),
+        heading: goalWords(source, trait, effect, { estimate: expected.estimate, bar, gaveNothing }),
         weight: bench.variety.counts(writing.number(goal.weight, goal.weight % 1 === 0 ? 0 : 1)),
         from,
         to,

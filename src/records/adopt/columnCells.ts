@@ -29,10 +29,12 @@ export interface ColumnProposal {
 export type Question =
   | { readonly kind: 'unreadable' | 'which-table' | 'no-season' }
   | {
-      readonly kind: 'date-order' | 'no-unit' | 'twice' | 'number' | 'date' | 'thousands';
+      readonly kind: 'date-order' | 'no-unit' | 'twice' | 'number' | 'date' | 'thousands' | 'answer';
       readonly title: string;
       readonly found: string;
       readonly line: number | null;
+      /** Lines of further such cells. */
+      readonly more?: readonly number[];
     }
   | { readonly kind: 'plants' | 'trait-needed' | 'two-weights' | 'direction'; readonly title: string }
   | { readonly kind: 'scale' | 'unused' | 'days-unit'; readonly title: string; readonly found: string }
@@ -51,46 +53,47 @@ export const bare = (header: string): string =>
     header.startsWith(`${name}_`),
   )?.[0] ?? header;
 
+/** A cell of a column, tidied, with its line and the number of its row. */
+export interface CellText {
+  readonly text: string;
+  readonly line: number;
+  readonly row: number;
+}
+
+type Asked = Extract<Question['kind'], 'number' | 'date' | 'no-unit' | 'thousands' | 'answer'>;
+
+/** One question about all the cells that do not fit their column; none where all do. */
+export function asksOf(kind: Asked, title: string, wrong: readonly CellText[]): readonly Question[] {
+  const [one, ...rest] = wrong;
+  return one ? [{ kind, title, found: one.text, line: one.line, more: rest.map(({ line }) => line) }] : [];
+}
+
+/** True for a number of fruits, a limit of one, or a trace. */
+export const isCount = (text: string): boolean => /^(?:[<>≤≥]=? ?)?\d+$|^trace$/i.test(text);
+
 /** Questions about the cells of one column. */
 export function questionsOf(
   { title, header }: ColumnProposal,
-  cells: readonly { readonly text: string; readonly line: number; readonly row: number }[],
+  cells: readonly CellText[],
   read: (text: string, row: number) => DateResult,
 ): readonly Question[] {
   if (header === null) return [];
   const filled = cells.filter(({ text }) => !isNothing(text));
-  const first = (
-    kind: 'number' | 'date' | 'no-unit' | 'thousands',
-    wrong: { text: string; line: number } | undefined,
-  ): readonly Question[] => (wrong ? [{ kind, title, found: wrong.text, line: wrong.line }] : []);
-  if (DAY_COLUMNS.has(header))
-    return first(
-      'date',
-      filled.find(({ text, row }) => read(text, row).kind !== 'day'),
-    );
-  if (COUNT_COLUMNS.has(header))
-    return first(
-      'number',
-      filled.find(({ text }) => !/^(?:[<>≤≥]=? ?)?\d+$|^trace$/i.test(text)),
-    );
+  const ask = (kind: Asked, isWrong: (cell: CellText) => boolean): readonly Question[] =>
+    asksOf(kind, title, filled.filter(isWrong));
+  if (DAY_COLUMNS.has(header)) return ask('date', ({ text, row }) => read(text, row).kind !== 'day');
+  if (COUNT_COLUMNS.has(header)) return ask('number', ({ text }) => !isCount(text));
   const dimension = quantityDimension(bare(header));
   if (!dimension) return [];
   const unit = header === bare(header) ? null : unitOf(dimension, header.slice(bare(header).length + 1));
   const hasCommas = filled.every(({ text }) => !/\d\.\d/.test(text));
-  const results = filled.map((cell) => ({
-    ...cell,
-    kind: parseQuantity(cell.text.replace(/^[<>≤≥]=? ?/, ''), dimension, unit, hasCommas).kind,
-  }));
+  const kindOf = ({ text }: CellText): string =>
+    parseQuantity(text.replace(/^[<>≤≥]=? ?/, ''), dimension, unit, hasCommas).kind;
   const marked = filled.filter(({ text }) => /\d[.,]\d/.test(text));
   const isThousand = marked.every(({ text }) => /^[1-9]\d{0,2}[.,]\d{3}(?!\d)/.test(text));
-  if (dimension === 'mass' && marked.length > 0 && isThousand) return first('thousands', marked[0]);
-  return first(
-    'no-unit',
-    results.find(({ kind }) => kind === 'unit-missing'),
-  ).concat(
-    first(
-      'number',
-      results.find(({ kind, text }) => kind === 'unreadable' && !/^trace$/i.test(text)),
-    ),
-  );
+  if (dimension === 'mass' && marked.length > 0 && isThousand) return asksOf('thousands', title, marked);
+  return [
+    ...ask('no-unit', (cell) => kindOf(cell) === 'unit-missing'),
+    ...ask('number', (cell) => kindOf(cell) === 'unreadable' && !/^trace$/i.test(cell.text)),
+  ];
 }

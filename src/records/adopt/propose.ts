@@ -13,7 +13,8 @@ import { readerIn, seasonsOf, yearsOf } from './seasons.ts';
 import type { ReadIn } from './seasons.ts';
 import { columnOf, titledDays, yearNamed } from './titles.ts';
 import type { Titles } from './titles.ts';
-import { collected, isScore, wideTables } from './wide.ts';
+import { collected, wideTables } from './wide.ts';
+import { traitKind, wideQuestions } from './wideCells.ts';
 import type { BySeason } from './wide.ts';
 import { sheetQuestions } from './sheetQuestions.ts';
 import { sheetRows } from './sheetRows.ts';
@@ -62,7 +63,11 @@ function kindOf(columns: readonly ColumnProposal[], options: AdoptOptions): stri
   if (traitKinds.includes('measure')) has.add('a measure');
   if (columns.some(({ why }) => why === 'day' || why === 'day-unclear')) has.add('a day');
   const isWide = has.has('a day') && has.has('variety') && !has.has('date') && !has.has('taster');
-  if (isWide && (['plants', 'bed', 'sown', 'transplanted'].some((name) => has.has(name)) || columns.some(isScore)))
+  if (
+    isWide &&
+    (['plants', 'bed', 'sown', 'transplanted'].some((name) => has.has(name)) ||
+      columns.some((own) => traitKind(own, options.traits) !== null))
+  )
     return 'plantings';
   const names = has.has('variety') || has.has('planting');
   const fit = KINDS.filter(
@@ -155,26 +160,29 @@ function tablesOf(
   rows: readonly (readonly string[])[],
   seasons: readonly (number | null)[],
   columns: readonly ColumnProposal[],
-  picked: string | null,
+  options: AdoptOptions,
 ): Pick<Proposal, 'tables' | 'beside'> {
-  if (kind !== 'plantings' || !columns.some((column) => column.why === 'day' || isScore(column)))
+  if (
+    kind !== 'plantings' ||
+    !columns.some((column) => column.why === 'day' || traitKind(column, options.traits) !== null)
+  )
     return { tables: bySeason(rows, seasons, columns), beside: new Map() };
-  const { plantings, harvests, ratings, observations } = wideTables(rows, seasons, columns, picked);
-  const beside = [
-    ['harvests', harvests] as const,
-    ['ratings', ratings] as const,
-    ['observations', observations] as const,
-  ];
-  return { tables: plantings, beside: new Map(beside.filter(([, table]) => table.size > 0)) };
+  const { plantings, ...others } = wideTables(rows, seasons, columns, options);
+  return { tables: plantings, beside: new Map(Object.entries(others).filter(([, table]) => table.size > 0)) };
 }
 
 const orderQuestion = (title: string, found: string): Question => ({ kind: 'date-order', title, found, line: null });
 
 /** Questions about cells that do not fit their column. */
-function cellQuestions(rows: readonly RawRow[], columns: readonly ColumnProposal[], read: ReadIn): readonly Question[] {
+function cellQuestions(
+  rows: readonly RawRow[],
+  columns: readonly ColumnProposal[],
+  read: ReadIn,
+  options: AdoptOptions,
+): readonly Question[] {
   return columns.flatMap((column, i) => {
     const cells = rows.map((own, row) => ({ text: tidy(own.cells[i] ?? ''), line: own.line, row }));
-    return questionsOf(column, cells, read);
+    return [...questionsOf(column, cells, read), ...wideQuestions(column, cells, options)];
   });
 }
 
@@ -213,7 +221,7 @@ export function proposeTable(source: SourceFile, options: AdoptOptions): Proposa
   const isUnclear = order === null && orderIn(days) === null;
   const lacksSeason = questions.some((own) => own.kind === 'no-season');
   if (isUnclear) questions.push(orderQuestion(nth(columns, nth(dayColumns, 0)).title, nth(days, 0)));
-  else if (!lacksSeason) questions.push(...cellQuestions(rows, columns, readIn));
+  else if (!lacksSeason) questions.push(...cellQuestions(rows, columns, readIn, options));
   const written = adopted(rows, columns, readIn);
   const seasons =
     kind === 'varieties' ? rows.map(() => null) : seasonsOf(written, columns, options.season, titles.year);
@@ -226,7 +234,7 @@ export function proposeTable(source: SourceFile, options: AdoptOptions): Proposa
     questions,
     rows: rows.length,
     leftOut,
-    ...tablesOf(kind, written, seasons, columns, options.picked),
+    ...tablesOf(kind, written, seasons, columns, options),
     traits: columns.flatMap(({ trait }) => (trait ? [trait] : [])),
   };
 }

@@ -1,8 +1,9 @@
 import { idFrom } from '../../sheet/cells/ids.ts';
 import { nth } from '../../numerics/element.ts';
-import { holdsOf } from '../tables/pickedByDay.ts';
 import { isNothing } from './columnCells.ts';
 import type { ColumnProposal } from './columnCells.ts';
+import type { AdoptOptions } from './options.ts';
+import { contentOf, traitKind } from './wideCells.ts';
 
 /** Rows of tables in the contract's form, header first, by season. */
 export type BySeason = ReadonlyMap<number | null, readonly (readonly string[])[]>;
@@ -12,15 +13,8 @@ export interface WideTables {
   readonly plantings: BySeason;
   readonly harvests: BySeason;
   readonly ratings: BySeason;
+  readonly measurements: BySeason;
   readonly observations: BySeason;
-}
-
-/** What a column of a day holds: fruits, or a weight in a unit (empty where its cells have their own). */
-function contentOf({ header }: ColumnProposal, picked: string | null): string {
-  const rest = /^\d{4}-\d{2}-\d{2}[\s_]*[([]?([^)\]]*)/.exec(header ?? '')?.[1]?.trim() ?? '';
-  const word = rest === '' ? (picked ?? '') : rest;
-  if (holdsOf(word)?.holds === 'fruits') return 'fruits';
-  return word === '' ? 'weight' : `weight_${word.toLowerCase()}`;
 }
 
 /** Rows with their header, parted by season. */
@@ -59,14 +53,16 @@ function idsOf(
   });
 }
 
-/** Scores, and days of first ripe fruit. */
+/** Scores, measures, and days of first ripe fruit. */
 function notedIn(
   rows: readonly (readonly string[])[],
   seasons: readonly (number | null)[],
   columns: readonly ColumnProposal[],
   ids: readonly string[],
-): Pick<WideTables, 'ratings' | 'observations'> {
-  const scores = columns.flatMap((column, i) => (isScore(column) ? [i] : []));
+  traits: AdoptOptions['traits'],
+): Omit<WideTables, 'plantings' | 'harvests'> {
+  const scores = columns.flatMap((column, i) => (traitKind(column, traits) === 'rating' ? [i] : []));
+  const measures = columns.flatMap((column, i) => (traitKind(column, traits) === 'measure' ? [i] : []));
   const variety = columns.findIndex(({ header }) => header === 'variety');
   const ratings = rows.flatMap((row, r) =>
     scores.flatMap((i) => {
@@ -74,6 +70,11 @@ function notedIn(
       if (isNothing(cell)) return [];
       return [[nth(seasons, r), [nth(row, variety), nth(ids, r), nth(columns, i).header ?? '', cell]] as const];
     }),
+  );
+  const measured = rows.flatMap((row, r) =>
+    measures.every((i) => isNothing(nth(row, i)))
+      ? []
+      : [[nth(seasons, r), [nth(row, variety), nth(ids, r), ...measures.map((i) => nth(row, i))]] as const],
   );
   const ripe = columns.findIndex(({ header }) => header === 'first_ripe');
   const observations = rows.flatMap((row, r) =>
@@ -83,6 +84,11 @@ function notedIn(
   );
   return {
     ratings: collected(ratings, ['variety', 'planting', 'trait', 'score']),
+    measurements: collected(measured, [
+      'variety',
+      'planting',
+      ...measures.map((i) => nth(columns, i).header ?? nth(columns, i).title),
+    ]),
     observations: collected(observations, ['date', 'planting', 'event']),
   };
 }
@@ -93,13 +99,13 @@ function notedIn(
  *
  * @param rows     cells as they are kept, days year first
  * @param seasons  the season of every row
- * @param picked   what bare numbers under the days are: a unit, or fruits; null where the titles or cells say it
+ * @param options  what the grower says of bare numbers under days, and the traits that are declared
  */
 export function wideTables(
   rows: readonly (readonly string[])[],
   seasons: readonly (number | null)[],
   columns: readonly ColumnProposal[],
-  picked: string | null,
+  { picked, traits }: Pick<AdoptOptions, 'picked' | 'traits'>,
 ): WideTables {
   const ids = idsOf(rows, seasons, columns);
   const at = (is: (column: ColumnProposal) => boolean): readonly number[] =>
@@ -108,7 +114,7 @@ export function wideTables(
   const plain = at(
     (column) =>
       column.why !== 'day' &&
-      !isScore(column) &&
+      traitKind(column, traits) === null &&
       !(column.header === null && column.why === 'said') &&
       column.header !== 'planting' &&
       column.header !== 'season' &&
@@ -129,11 +135,6 @@ export function wideTables(
   return {
     plantings: collected(plantings, ['planting', ...heads]),
     harvests: collected(harvests, ['date', 'planting', ...contents]),
-    ...notedIn(rows, seasons, columns, ids),
+    ...notedIn(rows, seasons, columns, ids, traits),
   };
-}
-
-/** True for a column of scores of a declared rating, or of answers. */
-export function isScore({ header, trait, why }: ColumnProposal): boolean {
-  return header === 'again' || trait?.kind === 'rating' || (why === 'trait' && header !== null);
 }

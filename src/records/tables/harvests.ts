@@ -21,6 +21,7 @@ import { rowsOf } from '../../sheet/rows.ts';
 import { reportFills, see, watchFills } from '../../sheet/fillDown.ts';
 import { reportOutside } from '../rules/seasonDays.ts';
 import type { SeasonSpan } from '../rules/seasonDays.ts';
+import { remarkTaker } from '../remarks.ts';
 import { isNamed, targetIn } from '../target.ts';
 import type { SeasonIndex, Target } from '../target.ts';
 import { openDaySheet, pickedByDay } from './pickedByDay.ts';
@@ -180,6 +181,7 @@ export function checkHarvests(
   if (!known) return joint;
   const take = limitTaker(context);
   const fills = watchFills();
+  const remark = remarkTaker(context);
   const undated: number[] = [];
   let dated = 0;
   const adding: Adding = { joint, span, context };
@@ -187,7 +189,9 @@ export function checkHarvests(
     const target = targetIn(row, index, context);
     if (sheet) {
       const picked = pickedOnDays(row, sheet, take);
-      if (target) for (const one of picked) addRow(row, target, one, adding);
+      if (!target) continue;
+      for (const one of picked) addRow(row, target, one, adding);
+      remark(row, target, null);
       continue;
     }
     const one = pickedOnce(row, take, context);
@@ -198,7 +202,9 @@ export function checkHarvests(
       const value = one[name];
       see(fills, name === 'grams' ? 'weight' : name, typeof value === 'number' ? value : null, one.line);
     }
-    if (target) addRow(row, target, one, adding);
+    if (!target) continue;
+    addRow(row, target, one, adding);
+    remark(row, target, one.day);
   }
   reportFills(fills, source.path, context.log);
   if (dated > 0 && undated.length > 0)

@@ -10,6 +10,7 @@ import type { Row } from '../../sheet/row.ts';
 import { rowsOf } from '../../sheet/rows.ts';
 import { reportOutside } from '../rules/seasonDays.ts';
 import type { SeasonSpan } from '../rules/seasonDays.ts';
+import { remarkTaker } from '../remarks.ts';
 import { isNamed, targetIn } from '../target.ts';
 import type { SeasonIndex, Target } from '../target.ts';
 import { nth } from '../../numerics/element.ts';
@@ -80,6 +81,7 @@ export function checkObservations(
   const seen = new Set<string>();
   const known = openKnown(source, SPEC, context);
   if (!known) return joint;
+  const remark = remarkTaker(context);
   for (const row of rowsOf(known, (text) => isNamed(text, index))) {
     const target = targetIn(row, index, context);
     const day = dayIn(row, 'date', context);
@@ -107,6 +109,7 @@ export function checkObservations(
     if (seen.has(sign))
       context.log.add('row-twice', placeIn(row, 'date'), textIn(row, 'date') ?? '', { table: 'observations.csv' });
     seen.add(sign);
+    remark(row, target, day);
     if (target.planting) target.planting.record.events.push(noted);
     else if (event === 'first-ripe') {
       const record = joint.get(target.variety.id) ?? emptyRecord();

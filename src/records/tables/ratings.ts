@@ -14,6 +14,7 @@ import type { Spelling } from '../rules/nearNames.ts';
 import { LONE_GROWER, reportTasters } from '../rules/scores.ts';
 import { noteOutside } from '../rules/seasonDays.ts';
 import type { SeasonSpan } from '../rules/seasonDays.ts';
+import { remarkTaker } from '../remarks.ts';
 import { isNamed, targetIn } from '../target.ts';
 import type { SeasonIndex } from '../target.ts';
 import { longValueIn, traitSpec, wideValuesIn } from '../../sheet/traitValues.ts';
@@ -39,6 +40,7 @@ export function checkRatings(
   const scores: Score[] = [];
   const seen = new Set<string>();
   const fills = watchFills();
+  const remark = remarkTaker(context);
   const tasters = new Map<string, Spelling>();
   for (const row of rowsOf(known, (text) => isNamed(text, index))) {
     const target = targetIn(row, index, context);
@@ -62,6 +64,7 @@ export function checkRatings(
         table: 'ratings.csv',
       });
     seen.add(sign);
+    remark(row, target, day);
     for (const { trait, value } of values) {
       scores.push({ day, taster, variety: target.variety.id, planting, trait: trait.key, score: value, isBlind });
     }

@@ -232,6 +232,7 @@ export const bench: Words['bench'] = {
     against: 'dagegen ← Punktzahl → dafür',
     points: (points) => `${points} Punkte`,
     goal: {
+      noYield: 'Gab zuletzt nichts',
       yield: (size) =>
         Math.abs(size) < 1
           ? 'Gibt etwa gleich viel'

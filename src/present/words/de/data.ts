@@ -12,6 +12,7 @@ export const data: Words['data'] = {
   plantings: (year: string) => `Pflanzungen ${year}`,
   harvests: (year: string) => `Ernten ${year}, addiert nach Pflanzung und Tag`,
   ratings: (year: string) => `Bewertungen und Antworten ${year}`,
+  remarks: (year: string) => `Notiert ${year}`,
   measurements: (year: string) => `Gemessene Werte ${year}`,
   meanings: {
     taster: 'von wem, als Kürzel, Initialen oder Name, wie der Versuch es veröffentlicht',
@@ -42,6 +43,7 @@ export const data: Words['data'] = {
     fruits_per_plant: 'verwertbare Früchte je Pflanze',
     first_ripe: 'Tage bis zur ersten reifen Frucht',
     date: 'Tag',
+    note: 'was notiert wurde',
     weight_g: 'verwertbares Gewicht, Gramm',
     stage: 'ripe (reif) oder green (grün)',
     unusable_fruits: 'Ausschuss',

@@ -235,6 +235,7 @@ export const bench = {
     against: 'against ← score → for',
     points: (points: string) => `${points} points`,
     goal: {
+      noYield: 'Gave nothing when last grown',
       yield: (size: number) =>
         Math.abs(size) < 1
           ? 'Gives about as much'

@@ -11,6 +11,7 @@ export const data = {
   plantings: (year: string) => `Plantings of ${year}`,
   harvests: (year: string) => `Pickings of ${year}, added up by planting and day`,
   ratings: (year: string) => `Scores and answers of ${year}`,
+  remarks: (year: string) => `What was written down in ${year}`,
   measurements: (year: string) => `Measured values of ${year}`,
   meanings: {
     taster: 'who gave it, by code, initials or name, as the trial publishes people',
@@ -41,6 +42,7 @@ export const data = {
     fruits_per_plant: 'usable fruits per plant',
     first_ripe: 'days to first ripe fruit',
     date: 'day',
+    note: 'what was written',
     weight_g: 'usable weight, grams',
     stage: 'ripe or green',
     unusable_fruits: 'culls',

@@ -1,0 +1,25 @@
+import type { Day } from '../../terms/day.ts';
+import { shownColumns } from '../../terms/published.ts';
+import type { Season, Trial } from '../../terms/trial.ts';
+
+/** A remark as it is published. */
+export interface PublishedRemark {
+  readonly year: number;
+  /** Null where the whole season is meant. */
+  readonly day: Day | null;
+  readonly variety: string;
+  /** Null where it is about a variety with several plantings. */
+  readonly planting: string | null;
+  readonly text: string;
+}
+
+/** What was written down in a season and is published: of plantings first, then beside their records by day. */
+export function remarksOf({ year, plantings, remarks }: Season, trial: Trial): readonly PublishedRemark[] {
+  const { show } = trial.settings.publish;
+  const ofPlantings = plantings.flatMap(({ id, variety, notes, unknownColumns }) => {
+    const parts = [...(notes !== null && show.includes('notes') ? [notes] : []), ...shownColumns(unknownColumns, show)];
+    return parts.length === 0 ? [] : [{ year, day: null, variety, planting: id, text: parts.join('; ') }];
+  });
+  const byDay = remarks.toSorted((a, b) => (a.day ?? 0) - (b.day ?? 0));
+  return [...ofPlantings, ...byDay.map((own) => ({ year, ...own }))];
+}
