@@ -35,7 +35,7 @@ function cautionsOf({ seasons, writing, trial }: SiteContent, variety: Variety):
   const isUnknownCross = isLine(variety) && (variety.mother === null || variety.father === null);
   return [
     ...(isHot(variety, seasons, trial) ? [say.hotCaution] : []),
-    ...(isUnknownCross && variety.from?.variety == null ? [say.crossCaution] : []),
+    ...(isUnknownCross && variety.from.every((own) => own.variety === null) ? [say.crossCaution] : []),
   ];
 }
 

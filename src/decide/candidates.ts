@@ -16,8 +16,10 @@ function parentsOfGrown(trial: Trial, seasons: readonly SeasonSeen[]): ReadonlyS
     if (!grown.has(id)) continue;
     if (mother !== null) parents.add(mother);
     if (father !== null) parents.add(father);
-    const isPast = from !== null && seasons.some(({ season }) => season.year === from.season);
-    if (isPast && from.variety !== null && from.variety !== id) parents.add(from.variety);
+    for (const plant of from) {
+      const isPast = seasons.some(({ season }) => season.year === plant.season);
+      if (isPast && plant.variety !== null && plant.variety !== id) parents.add(plant.variety);
+    }
   }
   return parents;
 }

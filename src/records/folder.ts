@@ -10,6 +10,8 @@ export interface TrialFiles {
   readonly hasData: boolean;
   readonly settings: SourceFile | null;
   readonly varieties: SourceFile | null;
+  /** Seed lots. */
+  readonly seeds: SourceFile | null;
   readonly seasons: ReadonlyMap<number, ReadonlyMap<SeasonTable, SourceFile>>;
   /** Markdown files of `content/`. */
   readonly content: readonly SourceFile[];
@@ -31,6 +33,7 @@ export interface TrialFiles {
 type TableName =
   | 'trial.yaml'
   | 'varieties.csv'
+  | 'seeds.csv'
   | 'addresses.csv'
   | { readonly year: number; readonly table: SeasonTable };
 
@@ -40,7 +43,7 @@ const seasonTable = (stem: string): SeasonTable | undefined => SEASON_TABLES.fin
 function sheetName(path: string): TableName | null {
   const [file = '', sheet = ''] = path.split(/#(.*)/s);
   const stem = foldHeader(sheet);
-  if (stem === 'varieties') return 'varieties.csv';
+  if (stem === 'varieties' || stem === 'seeds') return `${stem}.csv`;
   const year = /^data\/(\d{4})(?:\.\w+$|\/)/.exec(file)?.[1];
   const named = /^(?:(\d{4})_(\w+)|(\w+)_(\d{4}))$/.exec(stem);
   const table = seasonTable(named?.[2] ?? named?.[3] ?? stem);
@@ -48,17 +51,18 @@ function sheetName(path: string): TableName | null {
   return table && own !== undefined ? { year: Number(own), table } : null;
 }
 
+const TOP_TABLES = ['trial.yaml', 'varieties.csv', 'seeds.csv', 'addresses.csv'] as const;
+
 function tableName(path: string): TableName | null {
   if (path.includes('#')) return sheetName(path);
   const [, first = '', second, ...deeper] = path.split('/');
-  if (second === undefined)
-    return first === 'trial.yaml' || first === 'varieties.csv' || first === 'addresses.csv' ? first : null;
+  if (second === undefined) return TOP_TABLES.find((name) => name === first) ?? null;
   const table = SEASON_TABLES.find((name) => name === second);
   return /^\d{4}$/.test(first) && table && deeper.length === 0 ? { year: Number(first), table } : null;
 }
 
-const TOP = ['trial.yaml', 'varieties.csv'];
-const SHEETS = ['varieties', ...SEASON_TABLES.map((name) => name.replace('.csv', ''))].join(', ');
+const TOP = ['trial.yaml', 'varieties.csv', 'seeds.csv'];
+const SHEETS = ['varieties', 'seeds', ...SEASON_TABLES.map((name) => name.replace('.csv', ''))].join(', ');
 
 /**
  * Sorts the files below `data/`.
@@ -98,6 +102,7 @@ export function sortFiles(
     hasData,
     settings: top.get('trial.yaml') ?? null,
     varieties: top.get('varieties.csv') ?? null,
+    seeds: top.get('seeds.csv') ?? null,
     seasons,
     content,
     photos,

@@ -14,10 +14,12 @@ import type { SeasonLogs } from './rules/groups.ts';
 import type { SeasonMeasures } from './rules/measured.ts';
 import { reportPlaces } from './rules/places.ts';
 import { reportSameScores } from './rules/scores.ts';
+import { checkStates } from './rules/states.ts';
 import { seasonSpan } from './rules/seasonDays.ts';
 import { checkGermination } from './tables/germination.ts';
 import { checkHarvests } from './tables/harvests.ts';
 import { checkMeasurements } from './tables/measurements.ts';
+import type { Measured } from './tables/measurements.ts';
 import { checkObservations } from './tables/observations.ts';
 import { checkPlantings, withIds } from './tables/plantings.ts';
 import { checkRatings } from './tables/ratings.ts';
@@ -153,6 +155,8 @@ function daysOf({ year, planted, totalled }: SeasonDrafts, { settings }: CheckCo
   };
 }
 
+const NOTHING_MEASURED: Measured = { measures: [], states: [] };
+
 /** Second pass over a season: its records, laid against the plantings. */
 export function checkSeason(
   drafts: SeasonDrafts,
@@ -175,7 +179,10 @@ export function checkSeason(
   const picked = run('harvests.csv', none, (source) => checkHarvests(source, index, span, context));
   const ripened = run('observations.csv', none, (source) => checkObservations(source, index, span, context));
   const scores = run('ratings.csv', [], (source) => checkRatings(source, index, span, context));
-  const measures = run('measurements.csv', [], (source) => checkMeasurements(source, index, span, context));
+  const measured = run('measurements.csv', NOTHING_MEASURED, (source) =>
+    checkMeasurements(source, index, span, context),
+  );
+  const { measures, states } = measured;
   reportDoubts(drafts, fileOf('harvests.csv'), registry, context);
   reportSameScores(scores, fileOf('ratings.csv'), context);
   const plantings = all.map(finishPlanting);
@@ -196,6 +203,7 @@ export function checkSeason(
     yieldUnits: unitsOf(all, plantings, listed([picked])),
     ripeningUnits: unitsOf(all, plantings, listed([picked, ripened])),
     scores,
+    states: checkStates(states, plantings, context),
     measurements: measures.map(({ own: value }) => value),
     seedBatches: run('germination.csv', [], (source) => checkGermination(source, year, registry, context)),
     weather: run('weather.csv', [], (source) => checkWeather(source, { span, from }, context)),

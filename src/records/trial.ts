@@ -18,6 +18,7 @@ import type { TrialFiles } from './folder.ts';
 import { varietyRegistry } from './registry.ts';
 import type { VarietyRegistry } from './registry.ts';
 import { isOver, noteOngoing } from './rules/ongoing.ts';
+import { checkLots } from './rules/lots.ts';
 import { checkParents } from './rules/parents.ts';
 import { reportNoStart, reportNotRecorded } from './rules/recorded.ts';
 import { reportPlantNumbers } from './rules/plantNumbers.ts';
@@ -28,6 +29,7 @@ import { fruitMeasures, reportMeasures } from './rules/measured.ts';
 import { checkSeason, readPlantings } from './season.ts';
 import type { SeasonRecords } from './season.ts';
 import { takeSettings } from './settings/settings.ts';
+import { checkSeeds } from './tables/seeds.ts';
 import { checkVarieties } from './tables/varieties.ts';
 
 export interface CheckedTrial {
@@ -47,7 +49,17 @@ function withClasses(settings: Settings, varieties: readonly Variety[]): Setting
   for (const { classId } of varieties) {
     if (classes.has(classId)) continue;
     const name = classId === 'all' ? (settings.language.startsWith('de') ? 'Sorten' : 'Varieties') : classId;
-    classes.set(classId, { id: classId, name, checkVariety: null, spots: null, bar: 'newcomer', linesCompete: false });
+    classes.set(classId, {
+      id: classId,
+      name,
+      checkVariety: null,
+      spots: null,
+      bar: 'newcomer',
+      linesCompete: false,
+      linePlants: 12,
+      sowWeeksBefore: null,
+      soilMinC: null,
+    });
   }
   return { ...settings, classes };
 }
@@ -125,18 +137,22 @@ export function checkTrial(files: TrialFiles): CheckedTrial {
   listFolder(files, log);
   const settings = files.hasData ? readSettings(files, log) : null;
   if (!settings) return { trial: null, problems: log.problems(), content: new Map(), varieties: [], settings: null };
-  const context: CheckContext = {
+  const bare: CheckContext = {
     log,
     dates: dateReader([settings.language], settings.dates),
     settings,
     limited: [],
     remarks: [],
+    lots: new Map(),
   };
-  const read = files.varieties ? checkVarieties(files.varieties, context) : [];
+  const read = files.varieties ? checkVarieties(files.varieties, bare) : [];
   const registry = varietyRegistry(read);
+  const lotsRead = files.seeds ? checkSeeds(files.seeds, registry, bare) : bare.lots;
+  const context: CheckContext = { ...bare, lots: lotsRead };
   const records = files.varieties ? checkSeasons(files, registry, context) : [];
   const seasons = records.map(({ season }) => season);
   const varieties = checkParents(registry, seasons, context);
+  const lots = checkLots(lotsRead, varieties, seasons, context);
   reportSettingsAgainstRecords(registry, seasons, context);
   reportBetweenSeasons(records, registry, context);
   reportPlantNumbers(seasons, context);
@@ -155,7 +171,7 @@ export function checkTrial(files: TrialFiles): CheckedTrial {
   const sound = problems.every((problem) => severityOf(problem) !== 'error');
   const complete = withClasses(withCheckIds(settings, registry), varieties);
   return {
-    trial: sound ? { settings: complete, varieties, seasons: over, ongoing } : null,
+    trial: sound ? { settings: complete, varieties, seasons: over, ongoing, lots } : null,
     problems,
     content,
     varieties: read.flatMap(({ name, alsoKnownAs }) => [name, ...alsoKnownAs]),

@@ -1,3 +1,4 @@
+import type { SeedLot } from '../terms/lines.ts';
 import type { ProblemLog } from '../terms/problem.ts';
 import type { Settings } from '../terms/settings.ts';
 import type { LimitedValue, Remark } from '../terms/trial.ts';
@@ -10,6 +11,8 @@ export interface CheckContext {
   readonly settings: Settings;
   /** Figures of which only a limit was written, added as the tables of a season are read. */
   readonly limited: LimitedValue[];
+  /** Seed lots by their folded ids. */
+  readonly lots: ReadonlyMap<string, SeedLot>;
   /** What rows say beside their records, as far as it is published; added like the limits. */
   readonly remarks: Remark[];
 }

@@ -182,6 +182,28 @@ export const severities = {
   'photo-without-text': 'error',
   'address-lost': 'error',
   'address-unfit': 'error',
+  // lines and seed
+  'state-unknown': 'error',
+  'state-changed': 'warning',
+  'plants-over-planting': 'error',
+  'seedlings-fewer': 'error',
+  'plants-not-single': 'note',
+  'offspring-unexpected': 'warning',
+  'family-unlike': 'warning',
+  'lot-twice': 'error',
+  'unknown-lot': 'error',
+  'lot-of-other': 'error',
+  'lot-from-unlike': 'warning',
+  'lot-overdrawn': 'warning',
+  'test-before-saved': 'error',
+  'saved-before-ripe': 'warning',
+  'lot-undated': 'note',
+  'treated-lot': 'note',
+  'tests-disagree': 'warning',
+  'good-not-a-state': 'error',
+  'goal-on-state-without-good': 'error',
+  'too-few-checks': 'note',
+  'frost-years-few': 'note',
 } as const;
 
 export type ProblemCode = keyof typeof severities;

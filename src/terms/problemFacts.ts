@@ -97,6 +97,22 @@ export const factNames = {
   'live-unknown': ['names', 'said'],
   'photo-unreadable': ['reason'],
   'address-lost': ['address'],
+  'state-unknown': ['states', 'trait'],
+  'state-changed': ['before', 'trait'],
+  'plants-over-planting': ['plants', 'trait'],
+  'seedlings-fewer': ['plants', 'state'],
+  'offspring-unexpected': ['mother', 'trait'],
+  'family-unlike': ['mother'],
+  'lot-twice': ['line'],
+  'lot-of-other': ['variety'],
+  'lot-overdrawn': ['seeds'],
+  'test-before-saved': ['saved'],
+  'saved-before-ripe': ['ripe'],
+  'tests-disagree': ['counts'],
+  'good-not-a-state': ['states'],
+  'goal-on-state-without-good': ['class', 'state'],
+  'too-few-checks': ['trait'],
+  'frost-years-few': ['years'],
 } as const satisfies Partial<Record<ProblemCode, readonly string[]>>;
 
 export type FactNames = { readonly [C in keyof typeof factNames]: (typeof factNames)[C][number] };

@@ -1,4 +1,5 @@
 import type { Day } from './day.ts';
+import type { StateTrait } from './lines.ts';
 import type { DeclaredTrait, Limit } from './traits.ts';
 
 export type Scale = 'ratio' | 'difference';
@@ -11,6 +12,12 @@ export interface ClassSettings {
   readonly spots: number | null;
   readonly bar: 'newcomer' | 'check';
   readonly linesCompete: boolean;
+  /** Plants of a line that are grown a year. */
+  readonly linePlants: number;
+  /** Weeks from sowing to planting out; null where nothing says when to sow. */
+  readonly sowWeeksBefore: number | null;
+  /** Soil temperature at which it is sown or planted, °C. */
+  readonly soilMinC: number | null;
 }
 
 export interface SeasonSettings {
@@ -45,9 +52,19 @@ export interface Settings {
   readonly scale: Scale;
   readonly classes: ReadonlyMap<string, ClassSettings>;
   readonly traits: ReadonlyMap<string, DeclaredTrait>;
+  /** Traits of which every plant shows one of a few states. */
+  readonly states: ReadonlyMap<string, StateTrait>;
   /** Ranges of every trait, by class; the key '*' holds for all classes. */
   readonly ranges: ReadonlyMap<string, ReadonlyMap<string, TraitRange>>;
   readonly goals: ReadonlyMap<string, ReadonlyMap<string, number>>;
+  /** Weights of states among the goals of a class: they count for plants of lines only. */
+  readonly stateGoals: ReadonlyMap<string, ReadonlyMap<string, number>>;
+  /** Chance with which the wanted plants are to be had, 0 to 1. */
+  readonly certainty: number;
+  /** A night of so much or less is a frost, °C. */
+  readonly frostC: number;
+  /** Least and greatest share of seed of foreign pollen, by species in lower case. */
+  readonly outcrossing: ReadonlyMap<string, readonly [number, number]>;
   readonly must: ReadonlyMap<
     string,
     ReadonlyMap<string, { readonly atMost: number | null; readonly atLeast: number | null }>
@@ -62,6 +79,8 @@ export interface Settings {
     readonly url: string | null;
     readonly licence: string;
     readonly show: readonly string[];
+    /** Parts of the site that are left out: seed. */
+    readonly hide: readonly string[];
     readonly people: 'codes' | 'initials' | 'names';
   };
 }

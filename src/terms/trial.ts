@@ -1,17 +1,10 @@
 import type { Day } from './day.ts';
 import { classKey } from './ids.ts';
 import type { ClassId, PlantingId, SeasonKey, VarietyId } from './ids.ts';
+import type { SeedLot, SeedPlant, StateCount } from './lines.ts';
 import type { Place } from './place.ts';
 import type { PlantingRecord } from './picked.ts';
 import type { Settings } from './settings.ts';
-
-/** The plant that seed was saved from. */
-export interface SeedPlant {
-  readonly season: number;
-  readonly planting: PlantingId;
-  /** What grew there; null where no such planting is recorded, or until `check` has read the season. */
-  readonly variety: VarietyId | null;
-}
 
 /** Outlines of fruit that are drawn. */
 export const SHAPES = ['block', 'horn', 'round', 'plum', 'cluster', 'long', 'pear'] as const;
@@ -29,7 +22,10 @@ interface Registered {
   /** Null where unknown. */
   readonly mother: VarietyId | null;
   readonly father: VarietyId | null;
-  readonly from: SeedPlant | null;
+  /** An F1 crossed with one of its parents. */
+  readonly isBackcross: boolean;
+  /** Plants its seed was saved from: one, or several mixed (a bulk); empty where none is named. */
+  readonly from: readonly SeedPlant[];
   readonly source: string | null;
   readonly firstGrown: number | null;
   /** Year from which it is no longer a candidate; true for "yes". */
@@ -99,6 +95,8 @@ export interface Planting {
   readonly containerL: number | null;
   readonly standsIn: StandsIn | null;
   readonly topped: boolean | null;
+  /** Seed lot it was sown from. */
+  readonly lot: string | null;
   readonly notes: string | null;
   readonly unknownColumns: ReadonlyMap<string, string>;
   readonly record: PlantingRecord;
@@ -137,7 +135,10 @@ export interface Remark {
 }
 
 export interface SeedBatch {
-  readonly variety: VarietyId;
+  /** Null for a lot of which no variety row says what grows. */
+  readonly variety: VarietyId | null;
+  readonly lot: string | null;
+  readonly method: 'paper' | 'soil' | null;
   readonly sown: Day;
   readonly seeds: number;
   readonly germinated: number;
@@ -150,6 +151,7 @@ export interface WeatherDay {
   readonly tminC: number;
   readonly tmaxC: number;
   readonly rainMm: number | null;
+  readonly soilC: number | null;
 }
 
 export interface Season {
@@ -171,6 +173,7 @@ export interface Season {
   readonly ripeningUnits: readonly Planting[];
   readonly scores: readonly Score[];
   readonly measurements: readonly Measurement[];
+  readonly states: readonly StateCount[];
   readonly seedBatches: readonly SeedBatch[];
   /** Figures of which only a limit is known. */
   readonly limited: readonly LimitedValue[];
@@ -187,6 +190,7 @@ export interface Trial {
   readonly seasons: readonly Season[];
   /** The last season where it is not over: shown as it stands, in no figure and no verdict. */
   readonly ongoing: Season | null;
+  readonly lots: readonly SeedLot[];
 }
 
 /** Class of a variety by its id; `all` for an id that is none. */

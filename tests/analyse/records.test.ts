@@ -691,7 +691,7 @@ describe('degree days', () => {
     expect(degreeDaysOf(32, 38, settings(1, null))).toBe(25);
   });
   const days = (list: readonly (readonly [number, number])[]) =>
-    list.map(([day, tmaxC]) => ({ day: day as Day, tminC: 10, tmaxC, rainMm: null }));
+    list.map(([day, tmaxC]) => ({ day: day as Day, tminC: 10, tmaxC, rainMm: null, soilC: null }));
   it('adds from the first day to the last, the last not counted', () => {
     const clock = degreeDayClock(
       days([

@@ -57,6 +57,7 @@ function planting(id: number, variety: number, plants = 1): Planting {
     containerL: null,
     standsIn: null,
     topped: null,
+    lot: null,
     notes: null,
     unknownColumns: new Map(),
     record: { kind: 'nothing' },
@@ -86,6 +87,7 @@ function season(layout: 'spread' | 'together'): Season {
     weather: [],
     limited: [],
     remarks: [],
+    states: [],
   };
 }
 

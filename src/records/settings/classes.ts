@@ -4,7 +4,17 @@ import { below, takeKnown, takeMap, takeNumber, takeText, takeWord } from './tak
 import type { Taking } from './take.ts';
 import { nth } from '../../numerics/element.ts';
 
-const KEYS = ['name', 'check_variety', 'spots', 'scale', 'bar', 'lines'];
+const KEYS = [
+  'name',
+  'check_variety',
+  'spots',
+  'scale',
+  'bar',
+  'lines',
+  'line_plants',
+  'sow_weeks_before',
+  'soil_min_c',
+];
 const KEY = /^[a-z0-9][a-z0-9_-]*$/;
 
 export interface ClassesTaken {
@@ -35,6 +45,15 @@ export function takeClasses(node: SettingsNode | undefined, taking: Taking): Cla
       bar: takeWord(entries.get('bar')?.node, ['newcomer', 'check'] as const, below(at, 'bar')) ?? 'newcomer',
       linesCompete:
         takeWord(entries.get('lines')?.node, ['compete', 'advise'] as const, below(at, 'lines')) === 'compete',
+      linePlants:
+        takeNumber(entries.get('line_plants')?.node, { from: 1, to: 1000, whole: true }, below(at, 'line_plants')) ??
+        12,
+      sowWeeksBefore: takeNumber(
+        entries.get('sow_weeks_before')?.node,
+        { from: 0, to: 30 },
+        below(at, 'sow_weeks_before'),
+      ),
+      soilMinC: takeNumber(entries.get('soil_min_c')?.node, { from: -5, to: 40 }, below(at, 'soil_min_c')),
     });
   }
   if (scales.size > 1) {

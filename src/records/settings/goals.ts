@@ -1,4 +1,6 @@
 import { nearestName } from '../../terms/names.ts';
+import { goodStates } from '../../terms/lines.ts';
+import type { StateTrait } from '../../terms/lines.ts';
 import type { ClassSettings } from '../../terms/settings.ts';
 import { builtInTraits, countedShares } from '../../terms/traits.ts';
 import type { DeclaredTrait } from '../../terms/traits.ts';
@@ -38,17 +40,36 @@ function unknownTrait(key: string, place: Parameters<Taking['log']['add']>[1], t
   });
 }
 
+export interface GoalsTaken {
+  readonly goals: ReadonlyMap<string, ReadonlyMap<string, number>>;
+  readonly stateGoals: ReadonlyMap<string, ReadonlyMap<string, number>>;
+}
+
 /** The `goals` part: what counts in a class, and how much. */
 export function takeGoals(
   node: SettingsNode | undefined,
   classes: Classes,
   traits: Traits,
+  states: ReadonlyMap<string, StateTrait>,
   taking: Taking,
-): ReadonlyMap<string, ReadonlyMap<string, number>> {
+): GoalsTaken {
   const goals = new Map<string, ReadonlyMap<string, number>>();
+  const stateGoals = new Map<string, ReadonlyMap<string, number>>();
   for (const { id, entry, at } of byClass(node, classes, taking)) {
     const weights = new Map<string, number>();
+    const ofStates = new Map<string, number>();
     for (const [key, goal] of takeMap(entry.node, at)) {
+      const state = states.get(key);
+      if (state) {
+        if (goodStates(state, id) === null)
+          taking.log.add('goal-on-state-without-good', goal.place, key, {
+            state: state.states.join(' or '),
+            class: id,
+          });
+        const weight = takeNumber(goal.node, { from: 0, to: 1000 }, below(at, key));
+        if (weight !== null) ofStates.set(key, weight);
+        continue;
+      }
       if (!isKnownTrait(key, traits)) {
         unknownTrait(key, goal.place, traits, at);
         continue;
@@ -59,8 +80,9 @@ export function takeGoals(
       if (weight !== null) weights.set(key, weight);
     }
     goals.set(id, weights);
+    if (ofStates.size > 0) stateGoals.set(id, ofStates);
   }
-  return goals;
+  return { goals, stateGoals };
 }
 
 /** The `must` part: what must not be missed. */

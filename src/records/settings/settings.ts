@@ -5,7 +5,18 @@ import type { SeasonSettings, Settings } from '../../terms/settings.ts';
 import type { SettingsNode } from '../../read/settingsTree.ts';
 import { takeClasses } from './classes.ts';
 import { takeGoals, takeMust } from './goals.ts';
-import { below, takeDay, takeKnown, takeList, takeMap, takeNumber, takeText, takeWord, unfit } from './take.ts';
+import {
+  below,
+  takeDay,
+  takeKnown,
+  takeLimit,
+  takeList,
+  takeMap,
+  takeNumber,
+  takeText,
+  takeWord,
+  unfit,
+} from './take.ts';
 import type { Entry, Taking } from './take.ts';
 import { takeTraits } from './traits.ts';
 
@@ -25,6 +36,9 @@ const KEYS = [
   'traits',
   'goals',
   'must',
+  'certainty',
+  'frost_c',
+  'outcrossing',
   'verdicts',
   'publish',
 ];
@@ -121,7 +135,7 @@ function takeVerdicts(entries: Entries, root: Taking): Settings['verdicts'] {
 
 function takePublish(entries: Entries, root: Taking): Settings['publish'] {
   const at = below(root, 'publish');
-  const own = takeKnown(entries.get('publish')?.node, ['url', 'licence', 'show', 'people'], at);
+  const own = takeKnown(entries.get('publish')?.node, ['url', 'licence', 'show', 'hide', 'people'], at);
   const urlNode = own.get('url')?.node;
   let url = takeText(urlNode, below(at, 'url'));
   if (url !== null && urlNode && (!/^https?:\/\/[^\s"<>]+$/.test(url) || url.length > LONGEST_URL)) {
@@ -133,8 +147,26 @@ function takePublish(entries: Entries, root: Taking): Settings['publish'] {
     url,
     licence: takeText(own.get('licence')?.node, below(at, 'licence')) ?? 'CC-BY-4.0',
     show: takeList(own.get('show')?.node, below(at, 'show')) ?? [],
+    hide: takeList(own.get('hide')?.node, below(at, 'hide')) ?? [],
     people: takeWord(own.get('people')?.node, ['codes', 'initials', 'names'] as const, below(at, 'people')) ?? 'codes',
   };
+}
+
+/** Seed of foreign pollen in peppers that stand open. @source facts page 2.5: 1.2 to 42 of 100 */
+const OUTCROSSING = [['capsicum annuum', [0.012, 0.42]]] as const;
+
+function takeOutcrossing(entries: Entries, root: Taking): Settings['outcrossing'] {
+  const at = below(root, 'outcrossing');
+  const own = new Map<string, readonly [number, number]>(OUTCROSSING);
+  for (const [species, entry] of takeMap(entries.get('outcrossing')?.node, at)) {
+    const here = below(at, species);
+    const range = takeLimit(entry.node, here);
+    if (range === null) continue;
+    const [least, most] = typeof range === 'number' ? [range, range] : range;
+    if (least < 0 || most > 1) unfit(entry.node, here, 'shares from 0 to 1, such as [0.01, 0.4]');
+    else own.set(species.toLowerCase(), [least, most]);
+  }
+  return own;
 }
 
 /**
@@ -150,7 +182,7 @@ export function takeSettings(tree: SettingsNode, log: ProblemLog): Settings {
   const title = takeText(node('title'), below(root, 'title'));
   if (!entries.has('title')) log.add('setting-missing', tree.place, '', { setting: 'title' });
   const { classes, scale } = takeClasses(node('classes'), below(root, 'classes'));
-  const { traits, ranges } = takeTraits(node('traits'), [...classes.keys()], below(root, 'traits'));
+  const { traits, ranges, states } = takeTraits(node('traits'), [...classes.keys()], below(root, 'traits'));
   const spot = takeNumber(node('spot_correlation'), { from: 0, to: 0.95 }, below(root, 'spot_correlation'));
   return {
     title: title ?? '',
@@ -170,7 +202,11 @@ export function takeSettings(tree: SettingsNode, log: ProblemLog): Settings {
     classes,
     traits,
     ranges,
-    goals: takeGoals(node('goals'), classes, traits, below(root, 'goals')),
+    states,
+    ...takeGoals(node('goals'), classes, traits, states, below(root, 'goals')),
+    certainty: takeNumber(node('certainty'), { from: 0.5, to: 0.999 }, below(root, 'certainty')) ?? 0.9,
+    frostC: takeNumber(node('frost_c'), { from: -10, to: 10 }, below(root, 'frost_c')) ?? 0,
+    outcrossing: takeOutcrossing(entries, root),
     must: takeMust(node('must'), classes, traits, below(root, 'must')),
     verdicts: takeVerdicts(entries, root),
     publish: takePublish(entries, root),

@@ -1,13 +1,17 @@
 import { builtInTraits } from '../../terms/traits.ts';
 import type { Better, DeclaredTrait } from '../../terms/traits.ts';
+import type { StateTrait } from '../../terms/lines.ts';
 import type { TraitRange } from '../../terms/settings.ts';
 import type { SettingsNode } from '../../read/settingsTree.ts';
 import { unitOf } from '../../sheet/cells/units.ts';
 import { below, takeKnown, takeLimit, takeMap, takeNumber, takeText, takeWord, unfit } from './take.ts';
 import type { Taking } from './take.ts';
+import { takeState } from './states.ts';
 import { keyed } from '../../numerics/element.ts';
 
 export interface TraitSettings {
+  /** Traits of which every plant shows one of a few states. */
+  readonly states: ReadonlyMap<string, StateTrait>;
   readonly traits: ReadonlyMap<string, DeclaredTrait>;
   readonly ranges: ReadonlyMap<string, ReadonlyMap<string, TraitRange>>;
 }
@@ -62,7 +66,11 @@ function takeDeclared(
 ): DeclaredTrait | null {
   const known = ['kind', 'from', 'to', 'better', 'unit', 'good', 'bad', ...classes];
   const entries = takeKnown(node, known, taking);
-  const kind = takeWord(entries.get('kind')?.node, ['rating', 'yes-no', 'measure'] as const, below(taking, 'kind'));
+  const kind = takeWord(
+    entries.get('kind')?.node,
+    ['rating', 'yes-no', 'measure', 'state'] as const,
+    below(taking, 'kind'),
+  );
   if (!entries.has('kind')) taking.log.add('setting-missing', node.place, key, { setting: `${taking.path}.kind` });
   const better: Better = takeWord(entries.get('better')?.node, BETTER, below(taking, 'better')) ?? 'none';
   if (kind === 'yes-no') return { key, kind, better: better === 'none' && !entries.has('better') ? 'higher' : better };
@@ -91,6 +99,11 @@ function takeDeclared(
   return null;
 }
 
+/** True for a trait that says `kind: state`. */
+const isState = (node: SettingsNode): boolean =>
+  node.kind === 'map' &&
+  node.entries.some(({ key, node: own }) => key === 'kind' && own.kind === 'scalar' && own.text === 'state');
+
 /**
  * The `traits` part of trial.yaml.
  *
@@ -100,6 +113,7 @@ function takeDeclared(
 export function takeTraits(node: SettingsNode | undefined, classes: readonly string[], taking: Taking): TraitSettings {
   const traits = new Map<string, DeclaredTrait>([['again', { key: 'again', kind: 'yes-no', better: 'higher' }]]);
   const ranges = new Map<string, ReadonlyMap<string, TraitRange>>();
+  const states = new Map<string, StateTrait>();
   for (const [key, entry] of takeMap(node, taking)) {
     const at = below(taking, key);
     if ((builtInTraits as readonly string[]).includes(key)) {
@@ -114,10 +128,15 @@ export function takeTraits(node: SettingsNode | undefined, classes: readonly str
       });
       continue;
     }
+    if (isState(entry.node)) {
+      const own = takeState(key, entry.node, classes, at);
+      if (own) states.set(key, own);
+      continue;
+    }
     const trait = takeDeclared(key, entry.node, classes, at);
     if (!trait) continue;
     traits.set(key, trait);
     ranges.set(key, takeRanges(entry.node, classes, trait.kind === 'measure' ? trait.factor : 1, at));
   }
-  return { traits, ranges };
+  return { traits, ranges, states };
 }

@@ -1,4 +1,4 @@
-import { partsOf } from '../../terms/day.ts';
+import { isoDate, partsOf } from '../../terms/day.ts';
 import type { SeedBatch } from '../../terms/trial.ts';
 import type { SourceFile } from '../../read/decode.ts';
 import { unitOf } from '../../sheet/cells/units.ts';
@@ -8,10 +8,12 @@ import { varietyIn } from '../registry.ts';
 import type { VarietyRegistry } from '../registry.ts';
 import { countIn, dayIn, neededIn, placeIn, quantityIn, textIn } from '../../sheet/row.ts';
 import { rowsOf } from '../../sheet/rows.ts';
+import { wordIn } from '../../sheet/wordCells.ts';
+import { lotIn } from './seeds.ts';
 
 const SPEC = {
-  required: [['variety'], ['sown'], ['seeds'], ['germinated']],
-  columns: ['variety', 'sown', 'seeds', 'germinated', 'checked', 'notes'],
+  required: [['variety', 'lot'], ['sown'], ['seeds'], ['germinated']],
+  columns: ['variety', 'lot', 'method', 'sown', 'seeds', 'germinated', 'checked', 'notes'],
   quantities: [{ name: 'temperature', dimension: 'temperature', bareUnit: unitOf('temperature', 'c') }],
 } as const;
 
@@ -27,14 +29,20 @@ export function checkGermination(
   const batches: SeedBatch[] = [];
   const seen = new Set<string>();
   for (const row of rowsOf(known)) {
-    if (neededIn(row, 'variety') === null) continue;
-    const variety = varietyIn(row, 'variety', registry, context);
+    const lot = lotIn(row, context);
+    if (textIn(row, 'lot') === null && neededIn(row, 'variety') === null) continue;
+    const named = varietyIn(row, 'variety', registry, context);
+    if (textIn(row, 'variety') !== null && !named) continue;
+    if (textIn(row, 'lot') !== null && !lot) continue;
+    const variety = named?.id ?? lot?.variety ?? null;
+    if (named && lot && lot.variety !== null && lot.variety !== named.id)
+      context.log.add('lot-of-other', placeIn(row, 'lot'), lot.id, { variety: lot.variety });
     const sown = neededIn(row, 'sown') === null ? null : dayIn(row, 'sown', context);
     const seeds = neededIn(row, 'seeds') === null ? null : countIn(row, 'seeds');
     const germinated = neededIn(row, 'germinated') === null ? null : countIn(row, 'germinated');
     const checked = dayIn(row, 'checked', context);
     const temperatureC = quantityIn(row, 'temperature', true);
-    if (!variety || sown === null || seeds === null || germinated === null) continue;
+    if (sown === null || seeds === null || germinated === null) continue;
     if (germinated > seeds) {
       context.log.add('germinated-over-seeds', placeIn(row, 'germinated'), String(germinated), {
         seeds: String(seeds),
@@ -51,11 +59,15 @@ export function checkGermination(
     }
     if (partsOf(sown).year !== year)
       context.log.add('sown-earlier-year', placeIn(row, 'sown'), textIn(row, 'sown') ?? '');
-    const sign = [variety.id, ...row.raw.cells].join('|');
+    const saved = lot?.saved ?? null;
+    if (saved !== null && sown < saved)
+      context.log.add('test-before-saved', placeIn(row, 'sown'), textIn(row, 'sown') ?? '', { saved: isoDate(saved) });
+    const sign = [variety ?? '', ...row.raw.cells].join('|');
     if (seen.has(sign))
       context.log.add('row-twice', placeIn(row, 'sown'), textIn(row, 'sown') ?? '', { table: 'germination.csv' });
     seen.add(sign);
-    batches.push({ variety: variety.id, sown, seeds, germinated, checked, temperatureC });
+    const method = wordIn(row, 'method', ['paper', 'soil'] as const);
+    batches.push({ variety, lot: lot?.id ?? null, method, sown, seeds, germinated, checked, temperatureC });
   }
   return batches;
 }

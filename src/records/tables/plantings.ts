@@ -14,6 +14,7 @@ import type { VarietyRegistry } from '../registry.ts';
 import { countIn, dayIn, neededIn, placeIn, quantityIn, textIn, unknownIn } from '../../sheet/row.ts';
 import { wordIn, yesNoIn } from '../../sheet/wordCells.ts';
 import type { Row } from '../../sheet/row.ts';
+import { lotIn } from './seeds.ts';
 import { rowsOf } from '../../sheet/rows.ts';
 import { oneSpelling } from '../rules/nearNames.ts';
 
@@ -31,6 +32,7 @@ export const PLANTING_COLUMNS = [
   'cause',
   'stands_in',
   'topped',
+  'lot',
   'notes',
 ];
 export const PLANTING_QUANTITIES: readonly QuantityColumn[] = [
@@ -105,6 +107,7 @@ export function plantingIn(
     containerL: quantityIn(row, 'container'),
     standsIn: wordIn(row, 'stands_in', PLACES),
     topped: toppedIn(row, context),
+    lot: lotIn(row, context)?.id ?? null,
     notes: textIn(row, 'notes'),
     unknownColumns: unknownIn(row),
     totals: null,

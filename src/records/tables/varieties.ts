@@ -1,4 +1,4 @@
-import { classKey, plantingId, varietyId } from '../../terms/ids.ts';
+import { classKey, varietyId } from '../../terms/ids.ts';
 import type { VarietyId } from '../../terms/ids.ts';
 import { foldName, nearestName } from '../../terms/names.ts';
 import type { MeasureTrait } from '../../terms/traits.ts';
@@ -15,7 +15,7 @@ import { neededIn, numberIn, placeIn, quantityIn, textIn, unknownIn } from '../.
 import { wordIn } from '../../sheet/wordCells.ts';
 import type { Row } from '../../sheet/row.ts';
 import { rowsOf } from '../../sheet/rows.ts';
-import { nth } from '../../numerics/element.ts';
+import { seedPlantsIn } from './seeds.ts';
 
 const COLUMNS = [
   'variety',
@@ -74,7 +74,7 @@ function retiredIn(row: Row, context: CheckContext): boolean | number {
 
 function generationIn(row: Row, { log }: CheckContext): number | null {
   const text = textIn(row, 'generation');
-  if (text === null) return null;
+  if (text === null || /^bc\s*1$/i.test(text)) return null;
   const match = /^f\s*(\d{1,2})$/i.exec(text);
   if (match && Number(match[1]) >= 1) return Number(match[1]);
   log.add('generation-unknown', placeIn(row, 'generation'), text);
@@ -152,9 +152,6 @@ function varietyOf(row: Row, context: CheckContext, taken: Set<string>): Variety
   }
   const species = textIn(row, 'species');
   const days = pairIn(row, 'claim_days', 'claim_days_max', context);
-  const from = textIn(row, 'from');
-  const seedFrom = from === null ? null : /^(\d{4})\/(.+)$/.exec(from);
-  if (from !== null && !seedFrom) context.log.add('from-unknown', placeIn(row, 'from'), from);
   return {
     id: varietyId(id),
     name: textIn(row, 'name') ?? id,
@@ -164,7 +161,8 @@ function varietyOf(row: Row, context: CheckContext, taken: Set<string>): Variety
     generation: generationIn(row, context),
     mother: parentIn(row, 'mother'),
     father: parentIn(row, 'father'),
-    from: seedFrom ? { season: Number(seedFrom[1]), planting: plantingId(nth(seedFrom, 2)), variety: null } : null,
+    isBackcross: /^bc\s*1$/i.test(textIn(row, 'generation') ?? ''),
+    from: seedPlantsIn(row, context),
     source: textIn(row, 'source'),
     firstGrown: yearIn(row, 'first_grown', context),
     retired: retiredIn(row, context),

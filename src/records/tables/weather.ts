@@ -16,6 +16,7 @@ const SPEC = {
     { name: 'tmin', dimension: 'temperature' },
     { name: 'tmax', dimension: 'temperature' },
     { name: 'rain', dimension: 'depth' },
+    { name: 'soil', dimension: 'temperature' },
   ],
 } as const;
 
@@ -34,6 +35,7 @@ export function checkWeather(source: SourceFile, span: WeatherSpan, context: Che
     const tminC = quantityIn(row, 'tmin', true);
     const tmaxC = quantityIn(row, 'tmax', true);
     const rainMm = quantityIn(row, 'rain');
+    const soilC = quantityIn(row, 'soil', true);
     for (const [column, value] of [
       ['tmin', tminC],
       ['tmax', tmaxC],
@@ -56,7 +58,7 @@ export function checkWeather(source: SourceFile, span: WeatherSpan, context: Che
       continue;
     }
     if (days.has(day)) context.log.add('weather-day-twice', placeIn(row, 'date'), textIn(row, 'date') ?? '');
-    else days.set(day, { own: { day, tminC, tmaxC, rainMm }, place: placeIn(row, 'date') });
+    else days.set(day, { own: { day, tminC, tmaxC, rainMm, soilC }, place: placeIn(row, 'date') });
   }
   reportFills(fills, source.path, context.log);
   const inOrder = [...days.values()].toSorted((a, b) => a.own.day - b.own.day);

@@ -817,4 +817,109 @@ export const problems: Words['problems'] = {
     'eine Adresse, wie ein Bau sie geschrieben hat, etwa /2026/',
     'die Adresse wiederherstellen oder die Zeile löschen',
   ],
+  'state-unknown': [
+    'das Wort ist kein Zustand von {trait}',
+    'eines von {states}',
+    'das Wort berichtigen oder in trial.yaml zu den Zuständen schreiben',
+  ],
+  'state-changed': [
+    'die Pflanze war vorher {before}: zwei Zustände von {trait}',
+    'ein Zustand je Pflanze',
+    'nichts, wenn sie sich änderte; es gilt die spätere Zeile',
+  ],
+  'plants-over-planting': [
+    'mehr Pflanzen mit einem Zustand von {trait}, als die Pflanzung hat',
+    'höchstens {plants}',
+    'plants hier oder in plantings.csv berichtigen',
+  ],
+  'seedlings-fewer': [
+    'weniger Sämlinge als {state} gezählt, als Pflanzen dieses Zustands gesetzt wurden',
+    'mindestens {plants}: die gesetzten gehören zu den Sämlingen',
+    'alle zählen oder die Zeile entfernen',
+  ],
+  'plants-not-single': [
+    'Zustände einer Gruppe von Pflanzen: sie werden gezählt, zu einzelnen Pflanzen wird nichts geraten',
+    'eine Pflanzung je Pflanze, plants 1',
+    'nichts zu tun; eine Zeile je Pflanze zeigt im nächsten Jahr mehr',
+  ],
+  'offspring-unexpected': [
+    'ein Zustand von {trait}, den Samen von {mother} kaum gibt',
+    'ein Zustand, den die Mutter weitergeben kann',
+    'Schild und Pflanze noch einmal ansehen; der Same kann gekreuzt sein',
+  ],
+  'family-unlike': [
+    'die Familie gleicht ihrer Mutter {mother} in keinem Zustand',
+    'Pflanzen, die der Mutter ähneln',
+    'prüfen, ob zwei Schilder vertauscht sind',
+  ],
+  'lot-twice': [
+    'die Samenpartie steht zweimal da',
+    'eine eigene Kennung je Partie (zuerst: Zeile {line})',
+    'einer eine andere Kennung geben',
+  ],
+  'unknown-lot': [
+    'die Samenpartie steht nicht in data/seeds.csv',
+    'eine Partie aus seeds.csv',
+    'den Namen berichtigen oder seeds.csv um eine Zeile ergänzen',
+  ],
+  'lot-of-other': [
+    'aus der Partie wächst {variety}, nicht was die Zeile sagt',
+    'eine Partie derselben Sorte oder von der Pflanze in from',
+    'lot oder variety berichtigen',
+  ],
+  'lot-from-unlike': [
+    'die Partie ist aus Pflanzen verschiedener Kreuzungen gemischt',
+    'Pflanzen einer Kreuzung',
+    'nichts zu tun, wenn so gemischt wurde; es wird keine Familie daraus',
+  ],
+  'lot-overdrawn': [
+    'mehr Samen der Partie gesät, als eingelagert war',
+    'höchstens {seeds}',
+    'seeds hier oder in germination.csv berichtigen',
+  ],
+  'test-before-saved': [
+    'der Same wurde gesät, bevor er geerntet war',
+    'ein Tag nach dem {saved}',
+    'einen der beiden Tage oder die Partie berichtigen',
+  ],
+  'saved-before-ripe': [
+    'der Same wurde vor der ersten reifen Frucht der Pflanze geerntet',
+    'ein Tag nach dem {ripe}',
+    'saved oder die erste reife Frucht berichtigen',
+  ],
+  'lot-undated': [
+    'eine Partie ohne Jahr: über ihr Alter wird nichts gesagt',
+    'saved: Tag oder Jahr, auf einer Packung deren Jahr',
+    'saved ausfüllen, wenn es bekannt ist',
+  ],
+  'treated-lot': [
+    'behandelter Same: kein Lebensmittel; Handschuhe tragen, von Kindern fernhalten',
+    'Handschuhe beim Säen',
+    'nichts zu tun',
+  ],
+  'tests-disagree': [
+    'Aussaaten einer Partie gingen zu verschieden auf: {counts}',
+    'Aussaaten, die übereinstimmen',
+    'prüfen, ob Partien vertauscht wurden oder eine Schale misslang; beide zählen',
+  ],
+  'good-not-a-state': [
+    'ein gewünschter Zustand, den das Merkmal nicht hat',
+    'einer von {states}',
+    'good oder states berichtigen',
+  ],
+  'goal-on-state-without-good': [
+    'ein Ziel auf einem Zustand, und nichts sagt, welcher gewünscht ist',
+    'der gewünschte Zustand: {class}: good: … unter dem Merkmal ({state})',
+    'good beim Merkmal ergänzen oder das Ziel streichen',
+  ],
+  'too-few-checks': [
+    'keine feste Sorte stand dort in einzelnen Pflanzen: darüber, wie viel von {trait} vererbt wird, wird nichts gesagt',
+    '2 einzelne Pflanzen von 3 festen Sorten neben einer Linie',
+    'nichts zu tun; nächstes Jahr welche anbauen',
+  ],
+  'frost-years-few': [
+    'zu wenige Jahre Wetter für eine Frostgefahr: {years}',
+    'drei Frühjahre, 14 Tage vor dem letzten Frost beginnend',
+    'nichts zu tun; die Tage werden gezeigt, wie sie sind',
+  ],
 } satisfies ProblemTexts;

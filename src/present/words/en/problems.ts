@@ -759,4 +759,105 @@ export const problems = {
     'an address as a build wrote it, such as /2026/',
     'put the address back as it was, or delete the line',
   ],
+  'state-unknown': [
+    'the word is none of the states of {trait}',
+    'one of {states}',
+    'correct the word, or add it to the states in trial.yaml',
+  ],
+  'state-changed': [
+    'the plant was found {before} before: two states of {trait}',
+    'one state of a plant',
+    'nothing, if it changed; the later row counts',
+  ],
+  'plants-over-planting': [
+    'more plants were found in a state of {trait} than the planting has',
+    'at most {plants}',
+    'correct plants, here or in plantings.csv',
+  ],
+  'seedlings-fewer': [
+    'fewer seedlings were counted as {state} than plants of that state were set out',
+    'at least {plants}: the plants set out are among the seedlings',
+    'count all of them, or remove the row',
+  ],
+  'plants-not-single': [
+    'states of a group of plants: they are counted, and nothing is advised of single plants',
+    'a planting for each plant, plants 1',
+    'nothing to do; next year a row for each plant shows more',
+  ],
+  'offspring-unexpected': [
+    'a state of {trait} that seed of {mother} hardly gives',
+    'a state that its mother can pass on',
+    'look at the label and the plant again; it may be from a crossed seed',
+  ],
+  'family-unlike': [
+    'the family is unlike its mother {mother} in every state',
+    'plants that take after their mother',
+    'see whether two labels were exchanged',
+  ],
+  'lot-twice': [
+    'the seed lot stands twice',
+    'an id of its own for each lot (first: line {line})',
+    'give one of them another id',
+  ],
+  'unknown-lot': [
+    'the seed lot is not in data/seeds.csv',
+    'a lot of seeds.csv',
+    'correct the name, or add a row to seeds.csv',
+  ],
+  'lot-of-other': [
+    'the lot grows {variety}, not what the row says',
+    'a lot of the same variety, or saved from the plant in its from',
+    'correct lot or variety',
+  ],
+  'lot-from-unlike': [
+    'the lot is mixed from plants of different crosses',
+    'plants of one cross',
+    'nothing to do if the seed was mixed so; no family is made of it',
+  ],
+  'lot-overdrawn': [
+    'more seed of the lot was sown than was put by',
+    'at most {seeds}',
+    'correct seeds, here or in germination.csv',
+  ],
+  'test-before-saved': [
+    'the seed was sown before it was saved',
+    'a day after {saved}',
+    'correct one of the two days, or the lot',
+  ],
+  'saved-before-ripe': [
+    'the seed was saved before the plant’s first ripe fruit',
+    'a day after {ripe}',
+    'correct saved, or first ripe',
+  ],
+  'lot-undated': [
+    'a lot without its year: nothing is said of its age',
+    'saved: the day or the year, on a packet its year',
+    'fill in saved if it is known',
+  ],
+  'treated-lot': [
+    'treated seed: it is not food; wear gloves, keep it from children',
+    'gloves when it is sown',
+    'nothing to do',
+  ],
+  'tests-disagree': [
+    'sowings of one lot came up too differently to be one lot under like conditions: {counts}',
+    'sowings that agree',
+    'see whether the lots were exchanged or one tray failed; both count',
+  ],
+  'good-not-a-state': ['a wanted state that the trait does not have', 'one of {states}', 'correct good or states'],
+  'goal-on-state-without-good': [
+    'a goal on a state, and nothing says which is wanted',
+    'the wanted state: {class}: good: … below the trait ({state})',
+    'add good to the trait, or take the goal away',
+  ],
+  'too-few-checks': [
+    'no fixed variety stood there as single plants, so that nothing is said of how much of {trait} is passed on',
+    '2 single plants of 3 fixed varieties beside a line',
+    'nothing to do; next year grow some',
+  ],
+  'frost-years-few': [
+    'too few years of weather for a chance of frost: {years}',
+    'three springs from 14 days before the last frost on',
+    'nothing to do; the dates are shown as they are',
+  ],
 } as ProblemTexts;
