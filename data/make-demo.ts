@@ -107,6 +107,7 @@ const VARIETIES: readonly Invented[] = [
 ];
 
 const FROM: Readonly<Record<string, string>> = {
+  'smithy-cross-f2': '2024/smithy-cross-f1',
   'ashpit-crossing-f3': '2024/ashpit-crossing-f2-3',
   'ashpit-crossing-f4': '2025/ashpit-crossing-f3-2',
   'smithy-cross-f3': '2025/smithy-cross-f2-4',
@@ -154,6 +155,88 @@ write('varieties.csv', [
     'green',
     ...columns.map((column) => own.more?.[column] ?? (column === 'kind' ? 'open-pollinated' : '')),
   ]),
+  [
+    'smithy-cross-f1',
+    'Smithy Cross F1',
+    'hot',
+    'Capsicum annuum',
+    '',
+    'green',
+    'line',
+    'F1',
+    'kiln-spark',
+    'cinder-row',
+    '',
+    '',
+    '',
+    '',
+    '',
+    '',
+  ],
+]);
+
+/** The first plant of the Smithy Cross, in 2024. */
+const F1 = 'smithy-cross-f1';
+const F1_PICKED = [
+  ['2024-08-19', 6, 58],
+  ['2024-08-27', 11, 104],
+  ['2024-09-05', 13, 121],
+  ['2024-09-15', 9, 86],
+  ['2024-09-26', 4, 35],
+] as const;
+
+/** States of plants: date, planting, variety, plants, leaf, unripe fruit, note. */
+const STATES: Readonly<Record<number, readonly string[]>> = {
+  2024: [
+    '2024-08-25,smithy-cross-f1,,,dark,purple,',
+    ...'dark,dark,dark,green,dark,dark,green,dark'
+      .split(',')
+      .map((leaf, i) => `2024-08-25,ashpit-crossing-f2${i === 0 ? '' : `-${i + 1}`},,,${leaf},,`),
+  ],
+  2025: [
+    '2025-04-20,,smithy-cross-f2,22,dark,,seedling tray of 30; the eight set out are among them',
+    '2025-04-20,,smithy-cross-f2,8,green,,',
+    '2025-08-28,smithy-cross-f2,,,dark,purple,',
+    '2025-08-28,smithy-cross-f2-2,,,dark,green,',
+    '2025-08-28,smithy-cross-f2-3,,,green,green,',
+    '2025-08-28,smithy-cross-f2-4,,,dark,purple,seed saved: upright and early',
+    '2025-08-28,smithy-cross-f2-5,,,dark,purple,',
+    '2025-08-28,smithy-cross-f2-6,,,green,green,',
+    '2025-08-28,smithy-cross-f2-7,,,dark,green,seed saved',
+    '2025-08-28,smithy-cross-f2-8,,,dark,purple,',
+    '2025-08-28,,kiln-spark,5,green,green,',
+    '2025-08-28,,cinder-row,5,dark,purple,',
+    ...'dark,dark,dark,green,dark,dark'
+      .split(',')
+      .map((leaf, i) => `2025-08-25,ashpit-crossing-f3${i === 0 ? '' : `-${i + 1}`},,,${leaf},,`),
+  ],
+  2026: 'purple,purple,green,purple,purple,green'
+    .split(',')
+    .map((fruit, i) => `2026-08-25,smithy-cross-f3${i === 0 ? '' : `-${i + 1}`},,,dark,${fruit},`),
+};
+
+/** Sowings of lots that were counted. */
+const LOT_ROWS: Readonly<Record<number, readonly string[]>> = {
+  2026: [
+    ',2026-03-02,12,10,26,sc-4,soil',
+    ',2026-02-10,10,6,26,marrow-lantern-22,paper',
+    ',2026-03-02,12,6,26,marrow-lantern-22,soil',
+    ',2026-03-02,10,7,26,kiln-spark-23,soil',
+  ],
+};
+
+write('seeds.csv', [
+  'lot,variety,from,saved,seeds,weight_g,pollination,stored,treated,gone,notes'.split(','),
+  ...[
+    'kiln-spark-23,kiln-spark,,2023,60,,,room,,,bought packet',
+    'sc-4,smithy-cross-f3,2025/smithy-cross-f2-4,2025-09-28,90,,bagged,room,,,',
+    'sc-7,,2025/smithy-cross-f2-7,2025-09-28,40,,open,room,,,not sown yet',
+    'sc-4-2,,2026/smithy-cross-f3-2,2026-09-30,,0.6,bagged,cold,,,',
+    'ac-mix,,2026/ashpit-crossing-f4;2026/ashpit-crossing-f4-3,2026-10-02,80,,open,room,,,two plants mixed',
+    'marrow-lantern-22,marrow-lantern,,2022,35,,open,room,,,home saved from three plants',
+    'quarry-bell-24,quarry-bell,,2024,20,,,room,yes,,treated',
+    'wren-hill,wren-hill,,,15,,,room,,,a swap without a year',
+  ].map((row) => row.split(',')),
 ]);
 
 const seasonEffects = new Map(
@@ -289,6 +372,9 @@ function season(year: number): void {
     }
   }
   const folder = `${year}/`;
+  if (year === 2024) {
+    for (const [at, fruits, grams] of F1_PICKED) harvests.push([at, F1, fruits, grams, 'ripe', '']);
+  }
   const columnOf = columnsOf(year, plants);
   write(`${folder}plantings.csv`, [
     ['planting', 'variety', 'bed', 'row', 'column', 'block', 'stands_in', 'removed', 'cause'],
@@ -303,6 +389,7 @@ function season(year: number): void {
       removed === null ? '' : isoDate(removed),
       cause,
     ]),
+    ...(year === 2024 ? [[F1, F1, 'hot pot', 1, 9, 'hot', 'pot', '', '']] : []),
   ]);
   harvests.sort((a, b) => String(a[0]).localeCompare(String(b[0])));
   write(`${folder}harvests.csv`, [['date', 'planting', 'fruits', 'weight_g', 'stage', 'unusable_fruits'], ...harvests]);
@@ -311,8 +398,31 @@ function season(year: number): void {
   }
   write(`${folder}observations.csv`, [['date', 'planting', 'event', 'count', 'of'], ...observations]);
   write(`${folder}measurements.csv`, [
-    ['date', 'planting', 'fruit_length_cm', 'fruit_width_cm', 'wall_mm'],
-    ...measurements,
+    [
+      'date',
+      'planting',
+      'variety',
+      'plants',
+      'fruit_length_cm',
+      'fruit_width_cm',
+      'wall_mm',
+      'leaf',
+      'fruit_unripe',
+      'notes',
+    ],
+    ...measurements.map(([at, id, ...sizes]) => [at!, id!, '', '', ...sizes, '', '', '']),
+    ...(STATES[year] ?? []).map((text) => {
+      const [at, id, variety, plants, leaf, fruit, note] = text.split(',') as [
+        string,
+        string,
+        string,
+        string,
+        string,
+        string,
+        string,
+      ];
+      return [at, id, variety, plants, '', '', '', leaf, fruit, note];
+    }),
   ]);
   const ratings = TASTERS.slice(0, year === 2024 ? 4 : 6).flatMap(([taster, generosity]) =>
     VARIETIES.filter(({ years }) => years.includes(year)).flatMap((own) => {
@@ -330,15 +440,16 @@ function season(year: number): void {
   );
   write(`${folder}ratings.csv`, [['date', 'taster', 'variety', 'flavour', 'heat', 'again', 'blind'], ...ratings]);
   write(`${folder}germination.csv`, [
-    ['variety', 'sown', 'seeds', 'germinated', 'temperature_c'],
+    ['variety', 'sown', 'seeds', 'germinated', 'temperature_c', 'lot', 'method'],
     ...VARIETIES.filter(({ years }) => years.includes(year)).map((own) => {
       const seeds = 8 + 2 * Math.floor(between(0, 5));
       let up = 0;
       for (let i = 0; i < seeds; i++) if (uniform() < (own.class === 'hot' ? 0.74 : 0.88)) up++;
-      return [own.id, `${year}-03-0${year === 2024 ? 4 : year === 2025 ? 3 : 2}`, seeds, up, 26];
+      return [own.id, `${year}-03-0${year === 2024 ? 4 : year === 2025 ? 3 : 2}`, seeds, up, 26, '', ''];
     }),
+    ...(LOT_ROWS[year] ?? []).map((row) => row.split(',')),
   ]);
-  const weather: (string | number)[][] = [];
+  const weather: (string | number)[][] = [...april(year)];
   for (let at = day(year, 5, 1); at <= end; at = (at + 1) as Day) {
     const season01 = Math.sin(((at - day(year, 4, 20)) / 183) * Math.PI);
     const tmax = 10 + 14 * season01 + normal() * 2.6 + (year === 2025 ? -1.6 : year === 2024 ? 0.8 : 0);
@@ -352,6 +463,25 @@ function season(year: number): void {
   write(`${folder}weather.csv`, [['date', 'tmin_c', 'tmax_c', 'rain_mm'], ...weather]);
 }
 
+/** The days of a spring before May, of a stream of its own. */
+function april(year: number): readonly (string | number)[][] {
+  const stream = xoroshiro128plus(31 * year);
+  const spread = (): number => (stream.next() >>> 0) / 2 ** 32;
+  const rows: (string | number)[][] = [];
+  const last = year === 2023 ? day(year, 6, 30) : day(year, 4, 30);
+  for (let at = day(year, 4, 1); at <= last; at = (at + 1) as Day) {
+    const tmax = 9 + 0.13 * (at - day(year, 4, 1)) + 8 * (spread() - 0.4);
+    rows.push([
+      isoDate(at),
+      (tmax - 7 - 5 * spread()).toFixed(1),
+      tmax.toFixed(1),
+      spread() < 0.4 ? (9 * spread()).toFixed(1) : 0,
+    ]);
+  }
+  return rows;
+}
+
 for (const year of [2023, 2024, 2025, 2026]) mkdirSync(new URL(`${year}/`, import.meta.url), { recursive: true });
 notebook();
+write('2023/weather.csv', [['date', 'tmin_c', 'tmax_c', 'rain_mm'], ...april(2023)]);
 for (const year of [2024, 2025, 2026]) season(year);

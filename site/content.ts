@@ -1,4 +1,6 @@
 import type { SeasonComparisons } from '../src/analyse/compareSeason.ts';
+import type { CrossReport } from '../src/decide/lines/crossReport.ts';
+import type { SeedContent } from '../src/present/pages/seed.ts';
 import type { AdviceSource } from '../src/present/nextSeason/source.ts';
 import type { Ongoing } from '../src/present/pages/ongoing.ts';
 import type { Stand } from '../src/present/pages/stands.ts';
@@ -50,8 +52,17 @@ export interface SiteContent {
   readonly pictures: BySeason<SeasonPictures>;
   /** The season that is not over, as it stands; null where all are. */
   readonly ongoing: Ongoing | null;
+  /** Crosses and seed. */
+  readonly lines: LinesContent;
   /** Pages of the grower's own: address part, title. */
   readonly ownPages: readonly { readonly key: string; readonly title: string }[];
+}
+
+/** What the pages about crosses and seed are made from. */
+export interface LinesContent {
+  readonly crosses: readonly CrossReport[];
+  /** Null where no lot is recorded, or seed is hidden. */
+  readonly seed: SeedContent | null;
 }
 
 /** What the pages about next season are made from. */

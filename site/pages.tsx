@@ -7,6 +7,7 @@ import { dataPage } from './pages/data.tsx';
 import { frontPageOf } from './pages/front.tsx';
 import { glossaryPage } from './pages/glossary.tsx';
 import { handoutPage } from './pages/handout.tsx';
+import { linePage, lineSheetPage } from './pages/line.tsx';
 import { methodsPage } from './pages/methods.tsx';
 import { movedPage } from './pages/moved.tsx';
 import { nextSeasonPage } from './pages/next.tsx';
@@ -14,6 +15,7 @@ import { messagesPage, notesPage } from './pages/notes.tsx';
 import { ongoingPage } from './pages/ongoing.tsx';
 import { seasonPage } from './pages/season.tsx';
 import { seasonsPage } from './pages/seasons.tsx';
+import { seedPage } from './pages/seed.tsx';
 import { varietiesPage } from './pages/varieties.tsx';
 import { varietyPage } from './pages/variety.tsx';
 import { weightsPage } from './pages/weights.tsx';
@@ -37,6 +39,11 @@ export function sitePages(content: SiteContent): readonly Page[] {
       ...variety.formerIds.map((former) => movedPage(content, variety, former)),
     ]),
     ...(next ? [nextSeasonPage(content, next), weightsPage(content, next)] : []),
+    ...content.lines.crosses.flatMap((report) => [
+      linePage(content, report),
+      ...(report.advice ? [lineSheetPage(content, report, report.advice)] : []),
+    ]),
+    ...(content.lines.seed ? [seedPage(content, content.lines.seed)] : []),
     ...content.ownPages.map(({ key, title }) =>
       page(content, addresses.own(key), title, (root) => <Words html={content.words.get(key)} root={root} />),
     ),

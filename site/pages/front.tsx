@@ -8,6 +8,7 @@ import { Shelf } from '../bench/shelf.tsx';
 import { ColourDot, Seeds, Verdict } from '../bench/signs.tsx';
 import type { Page, SeasonPart, SiteContent } from '../content.ts';
 import { to } from '../layout.tsx';
+import { CrossLinks } from './crossLinks.tsx';
 import { page, Words } from '../page.tsx';
 import { classesOf } from '../seasonTables.tsx';
 import { OngoingNote } from './ongoing.tsx';
@@ -223,6 +224,7 @@ export function frontPageOf(content: SiteContent): Page {
             <Surprise {...part} />
           </div>
           <Find {...part} />
+          <CrossLinks content={content} root={root} />
           <section class="how" aria-labelledby="sure">
             <h2 id="sure">{bench.front.sure}</h2>
             <p>

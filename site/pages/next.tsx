@@ -8,6 +8,7 @@ import { Seeds, Verdict } from '../bench/signs.tsx';
 import type { ClassOutcome } from '../../src/decide/nextSeason.ts';
 import type { NextContent, Page, SiteContent } from '../content.ts';
 import { to } from '../layout.tsx';
+import { CrossLinks } from './crossLinks.tsx';
 import { page } from '../page.tsx';
 import { Picture, Table } from '../parts.tsx';
 import { winterSentence } from './front.tsx';
@@ -141,6 +142,7 @@ export function nextSeasonPage(content: SiteContent, next: NextContent): Page {
       {classes.map((outcome) => (
         <ClassSection content={content} next={next} outcome={outcome} root={root} />
       ))}
+      <CrossLinks content={content} root={root} />
       <section aria-labelledby="counted">
         <h2 id="counted">{bench.next.how}</h2>
         <p>{say.intro(number(simulations), String(seed))}</p>

@@ -1,5 +1,6 @@
 import { addresses } from '../../src/terms/addresses.ts';
 import { StandPicture } from '../bench/fruit.tsx';
+import { CrossLinks } from './crossLinks.tsx';
 import { Verdict } from '../bench/signs.tsx';
 import type { Page, SiteContent } from '../content.ts';
 import { to } from '../layout.tsx';
@@ -46,6 +47,7 @@ export function varietiesPage(content: SiteContent): Page {
           </ul>
         </section>
       ))}
+      <CrossLinks content={content} root={root} isShort />
     </>
   ));
 }

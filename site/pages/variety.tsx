@@ -18,6 +18,8 @@ import { to } from '../layout.tsx';
 import { page, percent, Words } from '../page.tsx';
 import { Table } from '../parts.tsx';
 import { figuresOf } from '../seasonTables.tsx';
+import { OddPlant } from './oddPlant.tsx';
+import { CrossOf } from './varietyParts.tsx';
 import { identity, PlantNotes } from './written.tsx';
 import { OngoingOf } from './ongoing.tsx';
 import { Besides } from './besides.tsx';
@@ -227,6 +229,8 @@ export function varietyPage(content: SiteContent, variety: Variety): Page {
             <HowMany {...part} />
           </section>
           {last ? <Besides content={content} seen={last} variety={variety} root={root} /> : null}
+          <OddPlant content={content} variety={variety} />
+          <CrossOf content={content} variety={variety} root={root} />
           <PlantNotes content={content} variety={variety} />
           <Folds {...part} />
           {stand.fruit.measured === null ? null : <p class="rest s">{writing.words.bench.variety.lifeSize}</p>}

@@ -3,10 +3,12 @@ import type { SeasonSeen, VarietySeen } from '../../src/analyse/seen.ts';
 import { gramsByDay } from '../../src/analyse/summaries.ts';
 import { answersTo, plantModel } from '../../src/analyse/traitsSeen.ts';
 import { byWeek, dayWriting, weeksOf } from '../../src/present/pages/days.ts';
+import { addresses } from '../../src/terms/addresses.ts';
 import type { Variety } from '../../src/terms/trial.ts';
 import { Bars } from '../bench/rows.tsx';
 import { Dots } from '../bench/signs.tsx';
 import type { SiteContent } from '../content.ts';
+import { to } from '../layout.tsx';
 import { percent } from '../page.tsx';
 
 export interface VarietyPart {
@@ -90,5 +92,24 @@ export function HowMany({ content, variety, grown }: VarietyPart): JSX.Element |
         ))}
       </ul>
     </div>
+  );
+}
+
+/** The way to the page of the cross that a line belongs to; null for other varieties. */
+export function CrossOf({
+  content,
+  variety,
+  root,
+}: {
+  readonly content: SiteContent;
+  readonly variety: Variety;
+  readonly root: string;
+}): JSX.Element | null {
+  const report = content.lines.crosses.find(({ cross }) => cross.families.some((own) => own.variety.id === variety.id));
+  if (!report) return null;
+  return (
+    <p>
+      <a href={to(root, addresses.line(report.cross.id))}>{content.writing.words.lines.title(report.cross.name)}</a>
+    </p>
   );
 }

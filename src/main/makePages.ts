@@ -3,6 +3,10 @@ import { shownPhotos } from '../records/content.ts';
 import { keepAddresses } from '../records/addresses.ts';
 import type { Content } from '../records/content.ts';
 import { checkTrial } from '../records/trial.ts';
+import { crossReports, lineProblems } from '../decide/lines/crossReport.ts';
+import type { CrossReport } from '../decide/lines/crossReport.ts';
+import { lotOutlook } from '../analyse/seed/seedLots.ts';
+import { sowingDates } from '../analyse/seed/sowing.ts';
 import { rangeProblems } from '../decide/rangeProblems.ts';
 import { classReport } from '../present/classReport.ts';
 import { downloadsOf } from '../present/downloads.ts';
@@ -19,7 +23,7 @@ import { spreadWords } from '../present/nextSeason/spread.ts';
 import { weightsContent } from '../present/nextSeason/weights.ts';
 import type { PictureWords } from '../present/tables.ts';
 import { sitePages } from '../../site/pages.tsx';
-import type { NextContent, Page, SiteContent } from '../../site/content.ts';
+import type { LinesContent, NextContent, Page, SiteContent } from '../../site/content.ts';
 import type { SeasonKey } from '../terms/ids.ts';
 import type { Problem } from '../terms/problem.ts';
 import type { Trial } from '../terms/trial.ts';
@@ -78,7 +82,15 @@ function nameable(
   return all;
 }
 
+/** What is told of crosses and seed. */
+function linesContent(trial: Trial, crosses: readonly CrossReport[]): LinesContent {
+  const isShown = trial.lots.length > 0 && !trial.settings.publish.hide.includes('seed');
+  const lots = trial.lots.map((lot) => lotOutlook(lot, trial, trial.settings.interval));
+  return { crosses, seed: isShown ? { lots, dates: sowingDates(trial) } : null };
+}
+
 interface Computed {
+  readonly crosses: readonly CrossReport[];
   readonly trial: Trial;
   readonly compared: readonly Compared[];
   readonly advice: AdviceSource | null;
@@ -88,7 +100,15 @@ interface Computed {
 }
 
 /** Everything the pages are made from, drawn and worded. */
-async function siteContent({ trial, compared, advice, problems, content, photos }: Computed): Promise<SiteContent> {
+async function siteContent({
+  trial,
+  crosses,
+  compared,
+  advice,
+  problems,
+  content,
+  photos,
+}: Computed): Promise<SiteContent> {
   const seasons = compared.map(({ seen }) => seen);
   const writing = writingOf(trial.settings);
   const reports = new Map(
@@ -121,6 +141,7 @@ async function siteContent({ trial, compared, advice, problems, content, photos 
     qr: qrCode(trial),
     pictures,
     ongoing: ongoingOf(trial),
+    lines: linesContent(trial, crosses),
     ownPages: [...content].flatMap(([key, text]) =>
       key.startsWith('pages/') ? [{ key, title: ownTitle(key, text) }] : [],
     ),
@@ -151,10 +172,15 @@ export async function makePages(
   if (tooMuch !== null) process.stderr.write(`keeprow: ${tooMuch}\n`);
   const { trial, seasons, advice, compared: working } = workOut(found, checkedTrial);
   const photos = await makePhotos(folder, shownPhotos(content, found.photos));
-  const doubts = [...blockProblems(trial), ...(advice ? rangeProblems(advice.next) : [])];
+  const crosses = crossReports(trial, seasons, advice?.next ?? null);
+  const doubts = [
+    ...blockProblems(trial),
+    ...lineProblems(trial, crosses),
+    ...(advice ? rangeProblems(advice.next) : []),
+  ];
   const problems = [...checked, ...photos.problems, ...doubts];
   const compared = await working;
-  const site = await siteContent({ trial, compared, advice, problems, content, photos: photos.photos });
+  const site = await siteContent({ trial, crosses, compared, advice, problems, content, photos: photos.photos });
   const { downloads, writing } = site;
   const pages = sitePages(site);
   const ledger = keepAddresses(found.addresses, trial.settings, pages, mayDrop);

@@ -12,6 +12,9 @@ export const addresses = {
   methods: 'methods/',
   glossary: 'glossary/',
   varieties: 'varieties/',
+  seed: 'seed/',
+  line: (id: string): string => `lines/${id}/`,
+  lineSheet: (id: string): string => `lines/${id}/sheet/`,
   season: (key: SeasonKey): string => `${key}/`,
   /** A class of a season; one that is called as another page is gets a longer address. */
   klass: (key: SeasonKey, classId: string): string => `${key}/${classId === 'handout' ? 'class-' : ''}${classId}/`,

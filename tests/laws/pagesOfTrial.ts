@@ -1,5 +1,6 @@
 import type { SeasonComparisons } from '../../src/analyse/compareSeason.ts';
 import type { SeasonSeen } from '../../src/analyse/seen.ts';
+import { crossReports } from '../../src/decide/lines/crossReport.ts';
 import { classReport } from '../../src/present/classReport.ts';
 import { downloadsOf } from '../../src/present/downloads.ts';
 import { frontPage } from '../../src/present/frontPage.ts';
@@ -57,6 +58,7 @@ export function pagesOfTrial(
     qr: null,
     pictures: new Map(),
     ongoing: ongoingOf(trial),
+    lines: { crosses: crossReports(trial, seasons, advice?.next ?? null), seed: null },
     ownPages: [],
   };
   return sitePages(content);

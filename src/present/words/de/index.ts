@@ -8,11 +8,13 @@ import { front, handout, glossary } from './front.ts';
 import { data, notes } from './data.ts';
 import { problems } from './problems.ts';
 import { methods } from './methods.ts';
+import { lines } from './lines.ts';
 import { nextSeason, yourWeights } from './next.ts';
 
 /** Every word that a reader sees, in German. */
 export const german: Words = {
   bench,
+  lines,
   listed,
   capital,
   traits,

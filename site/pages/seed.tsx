@@ -1,0 +1,50 @@
+import type { JSX } from 'preact';
+import { fallShort, lotCells } from '../../src/present/pages/seed.ts';
+import type { SeedContent } from '../../src/present/pages/seed.ts';
+import { of100 } from '../../src/present/pages/lines.ts';
+import { addresses } from '../../src/terms/addresses.ts';
+import type { Page, SiteContent } from '../content.ts';
+import { page } from '../page.tsx';
+import { Table } from '../parts.tsx';
+
+function Dates({ content, seed }: { readonly content: SiteContent; readonly seed: SeedContent }): JSX.Element | null {
+  const { trial, writing } = content;
+  const { seed: say } = writing.words.lines;
+  const [some] = seed.dates;
+  if (!some) return null;
+  const rows = seed.dates.flatMap(({ classId, dates }) =>
+    dates.map(({ chance, out, sow }) => [
+      trial.settings.classes.get(classId)?.name ?? classId,
+      writing.words.lines.of100(of100(chance)),
+      writing.date(out),
+      sow === null ? '' : writing.date(sow),
+    ]),
+  );
+  const seen = some.seen.map(({ day }) => writing.date(day)).join(', ');
+  return (
+    <section aria-labelledby="dates">
+      <h2 id="dates">{say.dates}</h2>
+      {rows.length > 0 ? (
+        <Table caption={say.datesNote} head={say.datesHead} rows={rows} />
+      ) : (
+        <p>{seen === '' ? say.noneSeen : say.few(seen)}</p>
+      )}
+    </section>
+  );
+}
+
+/** Seed put by: how old, how well it comes up, how many to sow, and when. */
+export function seedPage(content: SiteContent, seed: SeedContent): Page {
+  const { trial, writing } = content;
+  const { seed: say } = writing.words.lines;
+  const ready = seed.lots.filter(({ act }) => act === 'sow').length;
+  return page(content, addresses.seed, say.title, () => (
+    <>
+      <p class="lead">{say.lead(String(seed.lots.length), String(ready), String(fallShort(seed).length))}</p>
+      {seed.lots.some(({ lot }) => lot.isTreated) ? <p class="caution">{say.treated}</p> : null}
+      <Table caption={say.caption} head={say.head} rows={seed.lots.map((own) => lotCells(own, writing))} />
+      <p class="m">{say.certainty(writing.percent(trial.settings.certainty, 0))}</p>
+      <Dates content={content} seed={seed} />
+    </>
+  ));
+}

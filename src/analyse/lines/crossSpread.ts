@@ -1,0 +1,106 @@
+import { traitFacts } from '../../terms/traits.ts';
+import type { Trial } from '../../terms/trial.ts';
+import type { SeasonSeen } from '../seen.ts';
+import type { Cross, CrossFamily } from './crosses.ts';
+import { familySpread } from './generations.ts';
+import { shareSummary, shareWeights } from './inherited.ts';
+import type { SpreadSeason } from './inherited.ts';
+import { fixedSquares, plantValues } from './plantValues.ts';
+import { spreadRatio, squaresOf } from './spread.ts';
+import type { SpreadRatio, Squares } from './spread.ts';
+
+/** Fewest plants of a line whose spread is looked at. */
+const FEWEST_PLANTS = 4;
+
+/** What the plants of a line's newest family showed of a measured trait, and how much of it is passed on. */
+export interface CrossSpread {
+  readonly trait: string;
+  readonly isLog: boolean;
+  readonly year: number;
+  /** By planting, stored unit. */
+  readonly values: ReadonlyMap<string, number>;
+  /** Working scale. */
+  readonly mean: number;
+  /** Null where no fixed variety stood there as single plants. */
+  readonly fixed: Squares | null;
+  readonly ratio: SpreadRatio | null;
+  /** Share of a plant's deviation that is inherited, mean and interval; null without fixed varieties. */
+  readonly share: { readonly mean: number; readonly low: number; readonly high: number } | null;
+  /** Weights of the F2's share; null likewise. */
+  readonly weights: Float64Array | null;
+  /** Inherited variance as a part of the F2's. */
+  readonly part: number;
+}
+
+/** The family whose plants a grower chooses from: the last grown with single plants, of the latest generation. */
+export function newestFamily(cross: Cross): CrossFamily | null {
+  const grown = cross.families.filter(({ plants, generation }) => plants.length > 0 && (generation ?? 2) >= 2);
+  const last = Math.max(...grown.flatMap(({ years }) => years));
+  return grown.findLast(({ years }) => years.includes(last)) ?? null;
+}
+
+function seasonsOf(cross: Cross, trait: string, isLog: boolean, seasons: readonly SeasonSeen[], trial: Trial) {
+  return cross.families
+    .filter(({ generation }) => (generation ?? 0) >= 2)
+    .flatMap((family) =>
+      family.years.flatMap((year) => {
+        const seen = seasons.find(({ season }) => season.year === year);
+        if (!seen) return [];
+        const values = plantValues(seen, trait, trial);
+        const own = values.filter(({ variety }) => variety === family.variety.id);
+        if (own.length < FEWEST_PLANTS) return [];
+        const fixed = fixedSquares(values, cross.classId, isLog, trial);
+        const line = squaresOf(own.map(({ value }) => (isLog ? Math.log(value) : value)));
+        return [{ family, year, own, fixed, line, part: familySpread(family.generation ?? 2) }];
+      }),
+    );
+}
+
+/**
+ * Spread of a cross's newest plants in every trait that was measured, beside fixed varieties.
+ *
+ * @param level  of the intervals, 0 to 1
+ * @source methods pages L5, L6
+ */
+export function crossSpreads(
+  cross: Cross,
+  seasons: readonly SeasonSeen[],
+  trial: Trial,
+  level: number,
+): readonly CrossSpread[] {
+  const newest = newestFamily(cross);
+  if (!newest) return [];
+  const { traits } = trial.settings;
+  const goals = trial.settings.goals.get(cross.classId);
+  const measures = [...traits.values()].filter(
+    ({ kind, better, key }) => kind === 'measure' && (better !== 'none' || goals?.has(key)),
+  );
+  // Fruits where nothing was weighed: they go with the yield.
+  const amount = seasons.some((seen) => plantValues(seen, 'yield', trial).length > 0) ? 'yield' : 'fruits';
+  return [amount, 'first_ripe', ...measures.map(({ key }) => key)].flatMap((trait): readonly CrossSpread[] => {
+    const { isLog, kind } = traitFacts(trait, trial.settings.traits);
+    const all = seasonsOf(cross, trait, isLog, seasons, trial);
+    const last = all.findLast(({ family }) => family === newest);
+    if (!last) return [];
+    const usable = all.flatMap(({ fixed, line, part }): readonly SpreadSeason[] =>
+      fixed ? [{ line, fixed, part }] : [],
+    );
+    const prior = kind === 'measure' ? 'open' : 'low';
+    const weights = last.fixed ? shareWeights(usable, prior) : null;
+    const logs = last.own.map(({ value }) => (isLog ? Math.log(value) : value));
+    return [
+      {
+        trait,
+        isLog,
+        year: last.year,
+        values: new Map(last.own.map(({ planting, value }) => [planting, value])),
+        mean: logs.reduce((sum, own) => sum + own, 0) / logs.length,
+        fixed: last.fixed,
+        ratio: last.fixed ? spreadRatio(last.line, last.fixed, level) : null,
+        share: weights ? shareSummary(weights, last.part, level) : null,
+        weights,
+        part: last.part,
+      },
+    ];
+  });
+}

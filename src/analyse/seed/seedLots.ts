@@ -1,0 +1,101 @@
+import { dayOf, partsOf } from '../../terms/day.ts';
+import type { Day } from '../../terms/day.ts';
+import type { SeedLot } from '../../terms/lines.ts';
+import { isLine } from '../../terms/trial.ts';
+import type { SeedBatch, Trial, Variety } from '../../terms/trial.ts';
+import { wilsonInterval } from '../../numerics/wilson.ts';
+import { germinationAt, seedsFor, viabilityOf } from './viability.ts';
+
+/** What is known of a lot for next spring. */
+export interface LotOutlook {
+  readonly lot: SeedLot;
+  /** What grows from it; null where no row of varieties.csv says it. */
+  readonly variety: Variety | null;
+  /** Years from `saved` to next spring's sowing; null without `saved`. */
+  readonly age: number | null;
+  /** Seeds left; null where it was not counted. */
+  readonly left: number | null;
+  /** Seeds tested or sown and counted, all together; null where none were. */
+  readonly tested: { readonly k: number; readonly n: number; readonly low: number; readonly high: number } | null;
+  /** Expected at next spring's sowing, shares. */
+  readonly expected: { readonly mean: number; readonly low: number; readonly high: number };
+  /** Plants that are wanted, and seeds for them; null where 200 are not enough. */
+  readonly plants: number;
+  readonly seeds: number | null;
+  readonly act: 'sow' | 'test' | 'save' | 'gone';
+}
+
+const DAYS_A_YEAR = 365.25;
+/** Seeds of a test on paper. Common practice, no source. */
+const TEST_SEEDS = 10;
+/** Plants of a variety of which nothing says how many are wanted. Common practice, no source. */
+const USUAL_PLANTS = 6;
+
+/** Day of next spring's sowing: a year after the last one, or 1 March. */
+export function nextSowing(trial: Trial): Day {
+  const last = trial.seasons.at(-1);
+  const year = (last?.year ?? 2000) + 1;
+  const sown = last?.plantings.map((own) => own.sown).filter((day) => day !== null) ?? [];
+  const { month, date } = sown.length > 0 ? partsOf(Math.min(...sown) as Day) : { month: 3, date: 1 };
+  return dayOf(year, month, date) ?? ((dayOf(year, 3, 1) ?? 0) as Day);
+}
+
+const years = (from: Day, to: Day): number => (to - from) / DAYS_A_YEAR;
+
+/** Plants wanted of a variety: what a line gets, else as many as it had when it was last grown. */
+function wantedPlants(variety: Variety | null, lot: SeedLot, trial: Trial): number {
+  const grown = variety ?? trial.varieties.find(({ id }) => lot.from.some((own) => own.variety === id)) ?? null;
+  if (grown && isLine(grown)) return trial.settings.classes.get(grown.classId)?.linePlants ?? USUAL_PLANTS;
+  const season = trial.seasons.findLast(({ plantings }) => plantings.some((own) => own.variety === variety?.id));
+  const plants = season?.plantings
+    .filter((own) => own.variety === variety?.id)
+    .reduce((sum, own) => sum + own.plants, 0);
+  return plants === undefined || plants === 0 ? USUAL_PLANTS : plants;
+}
+
+/** Sowings of a lot that were counted, over all seasons. */
+export function batchesOf(lot: SeedLot, trial: Trial): readonly SeedBatch[] {
+  const seasons = trial.ongoing ? [...trial.seasons, trial.ongoing] : trial.seasons;
+  return seasons.flatMap(({ seedBatches }) => seedBatches.filter((own) => own.lot === lot.id));
+}
+
+function growsFrom(lot: SeedLot, trial: Trial): Variety | null {
+  if (lot.variety !== null) return trial.varieties.find(({ id }) => id === lot.variety) ?? null;
+  const isSame = (variety: Variety): boolean =>
+    variety.from.length === lot.from.length &&
+    variety.from.every((own) => lot.from.some((one) => one.season === own.season && one.planting === own.planting));
+  return (lot.from.length > 0 && trial.varieties.find(isSame)) || null;
+}
+
+/**
+ * What a seed lot is worth next spring.
+ *
+ * @param level  of the intervals, 0 to 1
+ * @source methods page L12
+ */
+export function lotOutlook(lot: SeedLot, trial: Trial, level: number): LotOutlook {
+  const sowing = nextSowing(trial);
+  const variety = growsFrom(lot, trial);
+  const batches = batchesOf(lot, trial);
+  const { saved } = lot;
+  const tests = batches.map(({ sown, seeds, germinated }) => ({
+    age: saved === null ? 0 : Math.max(0, years(saved, sown)),
+    seeds,
+    germinated,
+  }));
+  const viability = viabilityOf(tests, lot.stored, saved === null);
+  const age = saved === null ? null : Math.max(0, years(saved, sowing));
+  const [k, n] = [tests.reduce((sum, own) => sum + own.germinated, 0), tests.reduce((sum, own) => sum + own.seeds, 0)];
+  const [low, high] = n > 0 ? wilsonInterval(k, n, level) : [0, 1];
+  const left = lot.seeds === null ? null : Math.max(0, lot.seeds - batches.reduce((sum, own) => sum + own.seeds, 0));
+  const plants = wantedPlants(variety, lot, trial);
+  const seeds = seedsFor(viability, age ?? 0, plants, trial.settings.certainty);
+  const lastTest = Math.max(...batches.map(({ sown }) => sown));
+  const isOldTest = batches.length === 0 || years(lastTest as Day, sowing) > 1;
+  const isShort = left !== null && (seeds === null || seeds > left);
+  const isUnsure = seeds === null || (isOldTest && seeds > 3 * plants);
+  const canTest = left === null || left >= TEST_SEEDS;
+  const act = lot.isGone || left === 0 ? 'gone' : isUnsure && canTest ? 'test' : isShort || isUnsure ? 'save' : 'sow';
+  const tested = n > 0 ? { k, n, low, high } : null;
+  return { lot, variety, age, left, tested, expected: germinationAt(viability, age ?? 0, level), plants, seeds, act };
+}
