@@ -1,6 +1,5 @@
 import type { SeasonComparisons } from '../src/analyse/compareSeason.ts';
-import type { CrossReport } from '../src/decide/lines/crossReport.ts';
-import type { SeedContent } from '../src/present/pages/seed.ts';
+import type { PublishedLines } from '../src/present/linesDocument.ts';
 import type { AdviceSource } from '../src/present/nextSeason/source.ts';
 import type { Ongoing } from '../src/present/pages/ongoing.ts';
 import type { Stand } from '../src/present/pages/stands.ts';
@@ -8,7 +7,7 @@ import type { SeasonSeen } from '../src/analyse/seen.ts';
 import type { ClassReport } from '../src/present/classReport.ts';
 import type { FrontPage } from '../src/present/frontPage.ts';
 import type { PictureWords } from '../src/present/tables.ts';
-import type { Download } from '../src/present/downloads.ts';
+import type { Download } from '../src/present/downloadTable.ts';
 import type { ClassAdviceWords } from '../src/present/nextSeason/classAdvice.ts';
 import type { WeightsContent } from '../src/present/nextSeason/weights.ts';
 import type { Writing } from '../src/present/numbers.ts';
@@ -53,16 +52,9 @@ export interface SiteContent {
   /** The season that is not over, as it stands; null where all are. */
   readonly ongoing: Ongoing | null;
   /** Crosses and seed. */
-  readonly lines: LinesContent;
+  readonly lines: PublishedLines;
   /** Pages of the grower's own: address part, title. */
   readonly ownPages: readonly { readonly key: string; readonly title: string }[];
-}
-
-/** What the pages about crosses and seed are made from. */
-export interface LinesContent {
-  readonly crosses: readonly CrossReport[];
-  /** Null where no lot is recorded, or seed is hidden. */
-  readonly seed: SeedContent | null;
 }
 
 /** What the pages about next season are made from. */

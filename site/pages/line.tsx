@@ -4,7 +4,6 @@ import { isHot } from '../../src/analyse/summaries.ts';
 import type { CrossAdvice, PlantAdvice } from '../../src/decide/lines/carry.ts';
 import type { CrossReport } from '../../src/decide/lines/crossReport.ts';
 import {
-  crossCautions,
   crossSections,
   generationName,
   leadOf,
@@ -12,6 +11,7 @@ import {
   passedOnText,
   plantName,
 } from '../../src/present/pages/lines.ts';
+import { crossCautions } from '../../src/present/pages/crossCautions.ts';
 import type { CrossSource } from '../../src/present/pages/lines.ts';
 import { remarksOf } from '../../src/present/pages/remarks.ts';
 import { traitFacts } from '../../src/terms/traits.ts';

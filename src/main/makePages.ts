@@ -3,16 +3,15 @@ import { shownPhotos } from '../records/content.ts';
 import { keepAddresses } from '../records/addresses.ts';
 import type { Content } from '../records/content.ts';
 import { checkTrial } from '../records/trial.ts';
-import { crossReports, lineProblems } from '../decide/lines/crossReport.ts';
-import type { CrossReport } from '../decide/lines/crossReport.ts';
-import { lotOutlook } from '../analyse/seed/seedLots.ts';
-import { sowingDates } from '../analyse/seed/sowing.ts';
+import { lineProblems } from '../decide/lines/crossReport.ts';
+import { publishedLines } from '../present/publishedLines.ts';
 import { rangeProblems } from '../decide/rangeProblems.ts';
 import { classReport } from '../present/classReport.ts';
 import { downloadsOf } from '../present/downloads.ts';
 import { frontPage } from '../present/frontPage.ts';
 import { growersWords, ownTitle } from '../present/growersWords.ts';
 import { writingOf } from '../present/numbers.ts';
+import type { PublishedLines } from '../present/linesDocument.ts';
 import { classAdviceWords } from '../present/nextSeason/classAdvice.ts';
 import { adviceFigures } from '../present/nextSeason/figures.ts';
 import type { AdviceSource } from '../present/nextSeason/source.ts';
@@ -23,7 +22,7 @@ import { spreadWords } from '../present/nextSeason/spread.ts';
 import { weightsContent } from '../present/nextSeason/weights.ts';
 import type { PictureWords } from '../present/tables.ts';
 import { sitePages } from '../../site/pages.tsx';
-import type { LinesContent, NextContent, Page, SiteContent } from '../../site/content.ts';
+import type { NextContent, Page, SiteContent } from '../../site/content.ts';
 import type { SeasonKey } from '../terms/ids.ts';
 import type { Problem } from '../terms/problem.ts';
 import type { Trial } from '../terms/trial.ts';
@@ -82,15 +81,8 @@ function nameable(
   return all;
 }
 
-/** What is told of crosses and seed. */
-function linesContent(trial: Trial, crosses: readonly CrossReport[]): LinesContent {
-  const isShown = trial.lots.length > 0 && !trial.settings.publish.hide.includes('seed');
-  const lots = trial.lots.map((lot) => lotOutlook(lot, trial, trial.settings.interval));
-  return { crosses, seed: isShown ? { lots, dates: sowingDates(trial) } : null };
-}
-
 interface Computed {
-  readonly crosses: readonly CrossReport[];
+  readonly lines: PublishedLines;
   readonly trial: Trial;
   readonly compared: readonly Compared[];
   readonly advice: AdviceSource | null;
@@ -102,7 +94,7 @@ interface Computed {
 /** Everything the pages are made from, drawn and worded. */
 async function siteContent({
   trial,
-  crosses,
+  lines,
   compared,
   advice,
   problems,
@@ -122,7 +114,7 @@ async function siteContent({
   const figures = await drawFigures(trial, compared);
   const next = await nextContent(advice);
   const pictures = drawings(trial, seasons);
-  const downloads = downloadsOf(trial, seasons);
+  const downloads = downloadsOf(trial, seasons, lines);
   const words = growersWords(content, { advice, pictures: nameable(figures, next, pictures), photos });
   return {
     trial,
@@ -141,7 +133,7 @@ async function siteContent({
     qr: qrCode(trial),
     pictures,
     ongoing: ongoingOf(trial),
-    lines: linesContent(trial, crosses),
+    lines,
     ownPages: [...content].flatMap(([key, text]) =>
       key.startsWith('pages/') ? [{ key, title: ownTitle(key, text) }] : [],
     ),
@@ -172,22 +164,22 @@ export async function makePages(
   if (tooMuch !== null) process.stderr.write(`keeprow: ${tooMuch}\n`);
   const { trial, seasons, advice, compared: working } = workOut(found, checkedTrial);
   const photos = await makePhotos(folder, shownPhotos(content, found.photos));
-  const crosses = crossReports(trial, seasons, advice?.next ?? null);
+  const lines = publishedLines(trial, seasons, advice?.next ?? null);
   const doubts = [
     ...blockProblems(trial),
-    ...lineProblems(trial, crosses),
+    ...lineProblems(trial, lines.crosses),
     ...(advice ? rangeProblems(advice.next) : []),
   ];
   const problems = [...checked, ...photos.problems, ...doubts];
   const compared = await working;
-  const site = await siteContent({ trial, crosses, compared, advice, problems, content, photos: photos.photos });
+  const site = await siteContent({ trial, lines, compared, advice, problems, content, photos: photos.photos });
   const { downloads, writing } = site;
   const pages = sitePages(site);
   const ledger = keepAddresses(found.addresses, trial.settings, pages, mayDrop);
   const all = [...problems, ...ledger.problems];
   if (!isFit(all)) return { ...none, problems: all };
   const files = new Map<string, string | Uint8Array>([
-    ...(await publicationFiles({ trial, compared, advice, downloads, pages, writing })),
+    ...(await publicationFiles({ trial, compared, advice, lines, downloads, pages, writing })),
     ...photos.files,
   ]);
   return { pages, files, problems: all, ledger: ledger.text, lastSeason: seasons.at(-1)?.season.key ?? null };

@@ -1,14 +1,15 @@
 import { addresses } from '../terms/addresses.ts';
 import type { SeasonComparisons } from '../analyse/compareSeason.ts';
 import type { SeasonSeen } from '../analyse/seen.ts';
-import { downloadText } from '../present/downloads.ts';
-import type { Download } from '../present/downloads.ts';
+import { downloadText } from '../present/downloadTable.ts';
+import type { Download } from '../present/downloadTable.ts';
 import type { AdviceSource } from '../present/nextSeason/source.ts';
 import type { Writing } from '../present/numbers.ts';
 import { citation, csvMetadata, dataPackage } from '../present/publication/descriptions.ts';
 import { resultsSchema } from '../present/publication/schema.ts';
 import { atomFeed, cardSvg, sitemap } from '../present/publication/syndication.ts';
 import { siteBase } from '../present/siteBase.ts';
+import type { PublishedLines } from '../present/linesDocument.ts';
 import { resultsDocument } from '../present/results.ts';
 import type { Trial } from '../terms/trial.ts';
 import type { Page } from '../../site/content.ts';
@@ -18,6 +19,7 @@ interface Published {
   readonly trial: Trial;
   readonly compared: readonly { readonly seen: SeasonSeen; readonly compared: SeasonComparisons }[];
   readonly advice: AdviceSource | null;
+  readonly lines: PublishedLines;
   readonly downloads: readonly Download[];
   readonly pages: readonly Page[];
   readonly writing: Writing;
@@ -40,7 +42,7 @@ export async function publicationFiles(own: Published): Promise<ReadonlyMap<stri
   const years = compared.map(({ seen }) => seen.season.year);
   const json = (document: unknown): string => `${JSON.stringify(document, null, 1)}\n`;
   const files = new Map<string, string | Uint8Array>(downloads.map((one) => [one.path, downloadText(one)]));
-  files.set('results.json', json(resultsDocument(trial, compared, advice)));
+  files.set('results.json', json(resultsDocument(trial, compared, advice, own.lines)));
   files.set('results.schema.json', json(resultsSchema));
   files.set('datapackage.json', dataPackage(settings, downloads));
   files.set('csv-metadata.json', csvMetadata(settings, downloads));

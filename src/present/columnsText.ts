@@ -1,5 +1,5 @@
 import { LISTS } from './columnsList.ts';
-import type { ListedTable } from './columnsList.ts';
+import type { ListedTable } from './listedTable.ts';
 import { nth } from '../numerics/element.ts';
 
 /** Lists in words for a terminal: what each table is, its columns with an example, * before those it must have. */

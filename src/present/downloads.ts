@@ -2,39 +2,18 @@ import { pickingsOf } from '../terms/record.ts';
 import { addresses } from '../terms/addresses.ts';
 import { ripenings } from '../analyse/traitsSeen.ts';
 import type { SeasonSeen } from '../analyse/seen.ts';
-import { csvText, unformula } from '../terms/csv.ts';
 import { isoDate } from '../terms/day.ts';
 import type { Season, Trial } from '../terms/trial.ts';
+import type { PublishedLines } from './linesDocument.ts';
+import { named } from './downloadTable.ts';
+import type { Cell, DataWords, Download } from './downloadTable.ts';
+import { linesDownloads } from './linesDownloads.ts';
 import { remarksOf } from './pages/remarks.ts';
 import { publishedTasters } from './people.ts';
 import { seasonTraits } from './results.ts';
 import { traitFacts } from '../terms/traits.ts';
 import type { Figure } from './publication/schema.ts';
 import { wordsFor } from './words/catalogue.ts';
-import type { Words } from './words/en/index.ts';
-
-type DataWords = Words['data'];
-
-type Cell = string | number | null;
-
-export interface Download {
-  /** Address from the site's root. */
-  readonly path: string;
-  readonly title: string;
-  readonly columns: readonly (readonly [name: string, meaning: string])[];
-  readonly rows: readonly (readonly Cell[])[];
-}
-
-/** RFC 4180 text of a download; nothing recorded is an empty cell. */
-export function downloadText({ columns, rows }: Download): string {
-  const text = (value: Cell): string => (typeof value === 'string' ? unformula(value) : String(value ?? ''));
-  return csvText([columns.map(([name]) => name), ...rows.map((row) => row.map(text))], '\r\n');
-}
-
-/** Columns with their meanings. */
-function named(columns: readonly string[], say: DataWords): Download['columns'] {
-  return columns.map((name) => [name, say.meanings[name] ?? name]);
-}
 
 /** Figures as rows of a table: the days to first ripe fruit are two, the median seen and the model's. */
 function tabled(traits: ReturnType<typeof seasonTraits>): readonly (readonly [string, Figure])[] {
@@ -213,11 +192,12 @@ function recordDownloads(trial: Trial, season: Season, say: DataWords): readonly
 }
 
 /** Tables of the data page; of a season that is not over, what was recorded. */
-export function downloadsOf(trial: Trial, seasons: readonly SeasonSeen[]): readonly Download[] {
+export function downloadsOf(trial: Trial, seasons: readonly SeasonSeen[], lines: PublishedLines): readonly Download[] {
   const { data: say } = wordsFor(trial.settings.language);
   return [
     figuresDownload(trial, seasons, say),
     ...seasons.flatMap((seen) => [plantingsDownload(seen, say), ...recordDownloads(trial, seen.season, say)]),
     ...(trial.ongoing ? recordDownloads(trial, trial.ongoing, say) : []),
+    ...linesDownloads(lines, say),
   ];
 }

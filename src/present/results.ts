@@ -9,6 +9,8 @@ import { nextSeasonDocument } from './nextSeason/document.ts';
 import type { ComparisonDocument, Figure, PlantingDocument, Results } from './publication/schema.ts';
 import type { AdviceSource } from './nextSeason/source.ts';
 import { isoDate } from '../terms/day.ts';
+import { linesDocument } from './linesDocument.ts';
+import type { PublishedLines } from './linesDocument.ts';
 import { ongoingOf } from './pages/ongoing.ts';
 import { traitFacts } from '../terms/traits.ts';
 
@@ -201,6 +203,7 @@ export function resultsDocument(
   trial: Trial,
   seasons: readonly { readonly seen: SeasonSeen; readonly compared: SeasonComparisons }[],
   advice: AdviceSource | null,
+  lines: PublishedLines,
 ): Results {
   return {
     format: 'keeprow-results/1',
@@ -223,6 +226,7 @@ export function resultsDocument(
       comparisons: comparisonsOf(seen, compared),
     })),
     ongoing: ongoingDocument(trial),
+    ...linesDocument(lines),
     next_season: advice && nextSeasonDocument(advice),
   };
 }

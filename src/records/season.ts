@@ -2,6 +2,7 @@ import { seasonKey } from '../terms/ids.ts';
 import { isDay, partsOf } from '../terms/day.ts';
 import type { Day } from '../terms/day.ts';
 import { fileOnly } from '../terms/place.ts';
+import type { SeasonSettings } from '../terms/settings.ts';
 import type { LimitedValue, Planting, Season } from '../terms/trial.ts';
 import type { SourceFile } from '../read/decode.ts';
 import type { CheckContext } from '../sheet/context.ts';
@@ -155,6 +156,18 @@ function daysOf({ year, planted, totalled }: SeasonDrafts, { settings }: CheckCo
   };
 }
 
+/** What the settings say of a season, with what holds where they say nothing. */
+function asSet(
+  own: SeasonSettings | undefined,
+): Pick<Season, 'lookEvery' | 'layout' | 'harvestsComplete' | 'earlyUntil'> {
+  return {
+    lookEvery: own?.lookEvery ?? 7,
+    layout: own?.layout ?? null,
+    harvestsComplete: own?.harvestsComplete ?? false,
+    earlyUntil: own?.earlyUntil ?? null,
+  };
+}
+
 const NOTHING_MEASURED: Measured = { measures: [], states: [] };
 
 /** Second pass over a season: its records, laid against the plantings. */
@@ -179,10 +192,9 @@ export function checkSeason(
   const picked = run('harvests.csv', none, (source) => checkHarvests(source, index, span, context));
   const ripened = run('observations.csv', none, (source) => checkObservations(source, index, span, context));
   const scores = run('ratings.csv', [], (source) => checkRatings(source, index, span, context));
-  const measured = run('measurements.csv', NOTHING_MEASURED, (source) =>
+  const { measures, states } = run('measurements.csv', NOTHING_MEASURED, (source) =>
     checkMeasurements(source, index, span, context),
   );
-  const { measures, states } = measured;
   reportDoubts(drafts, fileOf('harvests.csv'), registry, context);
   reportSameScores(scores, fileOf('ratings.csv'), context);
   const plantings = all.map(finishPlanting);
@@ -194,10 +206,7 @@ export function checkSeason(
     year,
     firstDay: isDated ? span.firstDay : null,
     lastDay: span.lastDay,
-    lookEvery: own?.lookEvery ?? 7,
-    layout: own?.layout ?? null,
-    harvestsComplete: isComplete,
-    earlyUntil: own?.earlyUntil ?? null,
+    ...asSet(own),
     hasHarvests: tables.has('harvests.csv') && hasPickings,
     plantings,
     yieldUnits: unitsOf(all, plantings, listed([picked])),

@@ -1,6 +1,6 @@
 import type { SeasonComparisons } from '../../src/analyse/compareSeason.ts';
 import type { SeasonSeen } from '../../src/analyse/seen.ts';
-import { crossReports } from '../../src/decide/lines/crossReport.ts';
+import { publishedLines } from '../../src/present/publishedLines.ts';
 import { classReport } from '../../src/present/classReport.ts';
 import { downloadsOf } from '../../src/present/downloads.ts';
 import { frontPage } from '../../src/present/frontPage.ts';
@@ -27,6 +27,7 @@ export function pagesOfTrial(
   advice: AdviceSource | null,
 ): readonly Page[] {
   const seasons = compared.map(({ seen }) => seen);
+  const lines = publishedLines(trial, seasons, advice?.next ?? null);
   const writing = writingOf(trial.settings);
   const content: SiteContent = {
     trial,
@@ -42,7 +43,7 @@ export function pagesOfTrial(
         ),
       ]),
     ),
-    downloads: downloadsOf(trial, seasons),
+    downloads: downloadsOf(trial, seasons, lines),
     advice,
     compared: new Map(compared.map((own) => [own.seen.season.key, own.compared])),
     stands: standsOf(trial, seasons, advice, new Map()),
@@ -58,7 +59,7 @@ export function pagesOfTrial(
     qr: null,
     pictures: new Map(),
     ongoing: ongoingOf(trial),
-    lines: { crosses: crossReports(trial, seasons, advice?.next ?? null), seed: null },
+    lines,
     ownPages: [],
   };
   return sitePages(content);

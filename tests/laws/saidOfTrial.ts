@@ -3,6 +3,7 @@ import { seasonSeen } from '../../src/analyse/seen.ts';
 import { lastWinter } from '../../src/decide/lastWinter.ts';
 import { adviseNextSeason } from '../../src/decide/nextSeason.ts';
 import { classReport } from '../../src/present/classReport.ts';
+import { publishedLines } from '../../src/present/publishedLines.ts';
 import { downloadsOf } from '../../src/present/downloads.ts';
 import { frontPage } from '../../src/present/frontPage.ts';
 import { classAdviceWords } from '../../src/present/nextSeason/classAdvice.ts';
@@ -79,7 +80,8 @@ export function saidOfTrial(folder: Folder): Said {
     seasons.length === 0
       ? null
       : { trial, seasons, next: adviseNextSeason(trial, seasons), winters: lastWinter(trial, seasons), writing };
-  oddNumbers(resultsDocument(trial, compared, advice), 'results', faults);
+  const lines = publishedLines(trial, seasons, advice?.next ?? null);
+  oddNumbers(resultsDocument(trial, compared, advice, lines), 'results', faults);
   for (const own of compared)
     for (const classId of trial.settings.classes.keys()) {
       const where = `${own.seen.season.year} ${classId}`;
@@ -88,7 +90,7 @@ export function saidOfTrial(folder: Folder): Said {
       oddWords(figures, where, faults);
       oddNumbers(figures, where, faults);
     }
-  oddWords(downloadsOf(trial, seasons), 'downloads', faults);
+  oddWords(downloadsOf(trial, seasons, lines), 'downloads', faults);
   faults.push(...faultsOfPages(pagesOfTrial(trial, compared, advice)));
   if (!advice) return { outcome: 'site', faults };
   for (const outcome of advice.next.classes) {

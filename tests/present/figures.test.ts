@@ -115,7 +115,7 @@ describe("a season's charts and tables", () => {
   it('give the days to first ripe fruit twice in the open table: as seen and by the model', () => {
     const trial = check(GARDEN).trial!;
     const seen = trial.seasons.map((season) => seasonSeen(trial, season));
-    const table = downloadsOf(trial, seen)[0]!;
+    const table = downloadsOf(trial, seen, { crosses: [], seed: null })[0]!;
     const names = table.columns.map(([name]) => name);
     const rows = table.rows.map((row) => Object.fromEntries(row.map((cell, i) => [names[i]!, cell])));
     const days = rows.filter((row) => row['trait'] === 'first_ripe' && row['variety'] === 'one');

@@ -1,6 +1,7 @@
 import { readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
-import { EVENT_LIST, SETTING_LIST, TABLES } from '../../src/present/columnsList.ts';
+import { TABLES } from '../../src/present/columnsList.ts';
+import { EVENT_LIST, SETTING_LIST } from '../../src/present/settingsList.ts';
 import { columnsMarkdown } from '../../src/present/columnsText.ts';
 import { EVENTS } from '../../src/records/tables/observations.ts';
 import { PLANTING_COLUMNS } from '../../src/records/tables/plantings.ts';

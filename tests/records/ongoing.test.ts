@@ -84,7 +84,7 @@ describe('a season that goes on', () => {
     ]);
     const [a] = own.classes[0]!.varieties;
     expect([a!.firstRipe, a!.fruits]).toEqual([null, 0]);
-    const document = resultsDocument(trial, [], null);
+    const document = resultsDocument(trial, [], null, { crosses: [], seed: null });
     expect(document.ongoing?.varieties[1]).toEqual({
       variety: 'b',
       plants: 1,

@@ -4,12 +4,12 @@ import type { Cross, CrossFamily, CrossPlant } from '../../analyse/lines/crosses
 import { newestFamily } from '../../analyse/lines/crossSpread.ts';
 import type { CrossSpread } from '../../analyse/lines/crossSpread.ts';
 import { inheritedDraws, trulyBest } from '../../analyse/lines/inherited.ts';
-import type { InheritedDraws } from '../../analyse/lines/inherited.ts';
 import { plantsForChance, wantedForecast } from '../../analyse/lines/nextPlants.ts';
 import type { WantedForecast, WantedTrait } from '../../analyse/lines/nextPlants.ts';
-import { randomStream } from '../../numerics/random.ts';
-import { first, given, nth } from '../../numerics/element.ts';
+import { given, nth } from '../../numerics/element.ts';
 import type { Trial } from '../../terms/trial.ts';
+import { chosenValue } from './mothers.ts';
+import type { GoalDraws } from './mothers.ts';
 import { pointsOf } from '../points.ts';
 import type { GoalRange } from '../adviseClass.ts';
 
@@ -62,7 +62,8 @@ interface Basis {
   readonly trial: Trial;
 }
 
-const wantedTraits = (traits: readonly CrossTrait[]): readonly CrossTrait[] =>
+/** Traits with a wanted state that can be told of, at most three. */
+export const wantedTraits = (traits: readonly CrossTrait[]): readonly CrossTrait[] =>
   traits.filter(({ genes }) => genes?.good != null).slice(0, MOST_TRAITS);
 
 function forecastOf(traits: readonly CrossTrait[], plants: readonly CrossPlant[]): WantedForecast | null {
@@ -73,15 +74,6 @@ function forecastOf(traits: readonly CrossTrait[], plants: readonly CrossPlant[]
     wanted.map(({ genes }): WantedTrait => ({ ...given(genes), good: given(given(genes).good) })),
     mothers.map((paths) => ({ paths: paths.map(given), plants: 0 })),
   );
-}
-
-/** Draws of the inherited values of the plants in a measured goal. */
-interface GoalDraws {
-  readonly goal: GoalRange;
-  readonly spread: CrossSpread;
-  /** Plants in the order of the draws. */
-  readonly ids: readonly string[];
-  readonly draws: InheritedDraws;
 }
 
 function goalDraws({ cross, spreads, goals, trial }: Basis): readonly GoalDraws[] {
@@ -167,39 +159,6 @@ function adviceOf(
 const MOST_MOTHERS = 6;
 /** As good is what comes to so much of the best. */
 const AS_GOOD = 0.97;
-const SPLIT_DRAWS = 2000;
-
-/** Value of the plant that is finally chosen among the offspring of the first so many mothers, in one measured goal. */
-function chosenValue(
-  { goal, ids, draws }: GoalDraws,
-  order: readonly string[],
-  mothers: number,
-  plants: number,
-): number {
-  const { normal } = randomStream(`mothers/${goal.trait}/${mothers}`);
-  const { good, bad } = goal.range;
-  const side = typeof good === 'number' && typeof bad === 'number' && good < bad ? -1 : 1;
-  const each = Math.max(1, Math.floor(plants / mothers));
-  const at = order.slice(0, mothers).map((id) => ids.indexOf(id));
-  let sum = 0;
-  const rows = Math.min(SPLIT_DRAWS, draws.deviations.length);
-  for (let d = 0; d < rows; d++) {
-    // Half of the inherited variance parts sisters of the next generation.
-    const within = Math.sqrt(nth(draws.inherited, d) / 2);
-    const rest = Math.sqrt(nth(draws.rest, d));
-    let [seen, value] = [-Infinity, 0];
-    for (const mother of at) {
-      if (mother < 0) continue;
-      for (let i = 0; i < each; i++) {
-        const own = side * nth(nth(draws.deviations, d), mother) + within * normal();
-        const shown = own + rest * normal();
-        if (shown > seen) [seen, value] = [shown, own];
-      }
-    }
-    sum += value;
-  }
-  return sum / rows;
-}
 
 /** How good each number of mothers is, from one on. */
 interface MothersTried {
@@ -266,30 +225,4 @@ export function adviseCross(basis: Basis): CrossAdvice | null {
   const number = asGood[0] ?? 0;
   const carry = ranked.slice(0, number).map(({ plant }) => plant);
   return { family, plants: ranked, carry, asGood, linePlants, chance: tried.byStates[number - 1] ?? null };
-}
-
-/** What is to become of a cross. */
-export type Outlook = 'stop' | 'settled' | 'go-on';
-
-/** Below this chance of a wanted plant a cross is not worth its room. */
-const STOP_BELOW = 0.05;
-const SETTLED_FROM = 5;
-
-/**
- * Whether a cross is settled in what was looked at, or not worth going on with.
- *
- * @param offTypesAtMost  upper limit of the share of off-types of its newest family, 0 to 1
- * @source methods page L14
- */
-export function outlookOf(advice: CrossAdvice, traits: readonly CrossTrait[], offTypesAtMost: number | null): Outlook {
-  const { family, plants, carry, chance } = advice;
-  if (chance !== null && chance < STOP_BELOW) return 'stop';
-  const wanted = wantedTraits(traits);
-  const chosen = carry[0];
-  if (!chosen || wanted.length === 0) return 'go-on';
-  const own = first(plants, ({ plant }) => plant === chosen);
-  const isTrue = wanted.every(({ trait }) => (own.trueFor.get(trait.key) ?? 0) >= 0.95);
-  const isUniform = offTypesAtMost !== null && offTypesAtMost <= STOP_BELOW;
-  const isOld = (family.generation ?? 0) >= SETTLED_FROM && family.years.length >= 2;
-  return isTrue && isUniform && isOld ? 'settled' : 'go-on';
 }

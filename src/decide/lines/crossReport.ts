@@ -17,8 +17,10 @@ import type { Problem } from '../../terms/problem.ts';
 import { traitFacts } from '../../terms/traits.ts';
 import type { Trial } from '../../terms/trial.ts';
 import type { NextSeason } from '../nextSeason.ts';
-import { adviseCross, outlookOf } from './carry.ts';
-import type { CrossAdvice, Outlook } from './carry.ts';
+import { adviseCross } from './carry.ts';
+import type { CrossAdvice } from './carry.ts';
+import { outlookOf } from './outlook.ts';
+import type { Outlook } from './outlook.ts';
 
 /** Plants of a family that differ from the rest in a trait. */
 export interface OffTypes {

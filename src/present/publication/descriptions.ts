@@ -1,6 +1,6 @@
 import type { Settings } from '../../terms/settings.ts';
 import { siteBase } from '../siteBase.ts';
-import type { Download } from '../downloads.ts';
+import type { Download } from '../downloadTable.ts';
 import { nth } from '../../numerics/element.ts';
 
 /** What a column holds, for machines. */

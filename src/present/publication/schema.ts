@@ -1,5 +1,6 @@
 import { fraction, list, map, number, object, oneOf, optional, orNull, text, whole } from './fields.ts';
 import type { Of } from './fields.ts';
+import { line, seedLot, sowing } from './schemaLines.ts';
 import { nextSeason } from './schemaAdvice.ts';
 import { UNIT, variety } from './schemaWords.ts';
 
@@ -170,6 +171,9 @@ const results = object('Figures of a variety trial', {
       ),
     }),
   ),
+  lines: list('Crosses, followed from generation to generation', line),
+  seed_lots: list('Seed put by; empty where it is not published', seedLot),
+  sowing: list('When to plant out and sow; empty with fewer than three springs of weather', sowing),
   next_season: orNull(nextSeason),
 });
 

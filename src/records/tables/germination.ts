@@ -7,6 +7,7 @@ import type { CheckContext } from '../../sheet/context.ts';
 import { varietyIn } from '../registry.ts';
 import type { VarietyRegistry } from '../registry.ts';
 import { countIn, dayIn, neededIn, placeIn, quantityIn, textIn } from '../../sheet/row.ts';
+import type { Row } from '../../sheet/row.ts';
 import { rowsOf } from '../../sheet/rows.ts';
 import { wordIn } from '../../sheet/wordCells.ts';
 import { lotIn } from './seeds.ts';
@@ -16,6 +17,18 @@ const SPEC = {
   columns: ['variety', 'lot', 'method', 'sown', 'seeds', 'germinated', 'checked', 'notes'],
   quantities: [{ name: 'temperature', dimension: 'temperature', bareUnit: unitOf('temperature', 'c') }],
 } as const;
+
+/** What a row is about: a variety, a lot, or both; null where that was reported. */
+function grownIn(row: Row, registry: VarietyRegistry, context: CheckContext) {
+  const lot = lotIn(row, context);
+  if (textIn(row, 'lot') === null && neededIn(row, 'variety') === null) return null;
+  const named = varietyIn(row, 'variety', registry, context);
+  const isUnknown = (textIn(row, 'variety') !== null && !named) || (textIn(row, 'lot') !== null && !lot);
+  if (isUnknown) return null;
+  if (named && lot && lot.variety !== null && lot.variety !== named.id)
+    context.log.add('lot-of-other', placeIn(row, 'lot'), lot.id, { variety: lot.variety });
+  return { variety: named?.id ?? lot?.variety ?? null, lot };
+}
 
 /** Checks germination.csv. */
 export function checkGermination(
@@ -29,14 +42,9 @@ export function checkGermination(
   const batches: SeedBatch[] = [];
   const seen = new Set<string>();
   for (const row of rowsOf(known)) {
-    const lot = lotIn(row, context);
-    if (textIn(row, 'lot') === null && neededIn(row, 'variety') === null) continue;
-    const named = varietyIn(row, 'variety', registry, context);
-    if (textIn(row, 'variety') !== null && !named) continue;
-    if (textIn(row, 'lot') !== null && !lot) continue;
-    const variety = named?.id ?? lot?.variety ?? null;
-    if (named && lot && lot.variety !== null && lot.variety !== named.id)
-      context.log.add('lot-of-other', placeIn(row, 'lot'), lot.id, { variety: lot.variety });
+    const grown = grownIn(row, registry, context);
+    if (!grown) continue;
+    const { variety, lot } = grown;
     const sown = neededIn(row, 'sown') === null ? null : dayIn(row, 'sown', context);
     const seeds = neededIn(row, 'seeds') === null ? null : countIn(row, 'seeds');
     const germinated = neededIn(row, 'germinated') === null ? null : countIn(row, 'germinated');
