@@ -3,6 +3,7 @@ import { addresses } from '../../src/terms/addresses.ts';
 import type { JSX } from 'preact';
 import { coverageRows } from '../../src/present/words/coverage.ts';
 import type { Words } from '../../src/present/words/en/index.ts';
+import { lineRows } from '../../src/present/words/lineRows.ts';
 import { keptRows, keptTenths } from '../../src/present/words/kept.ts';
 import type { Page, SiteContent } from '../content.ts';
 import { page } from '../page.tsx';
@@ -55,6 +56,7 @@ export function methodsPage(content: SiteContent): Page {
     ...all.map(({ id, title }) => [id, title] as const),
     ['coverage', say.cover.title] as const,
     ['kept', say.kept.title] as const,
+    ['crosses', say.lineForecasts.title] as const,
     ['settings', say.settingsTitle] as const,
   ];
   return page(content, addresses.methods, say.title, () => (
@@ -90,6 +92,15 @@ export function methodsPage(content: SiteContent): Page {
       ))}
       <Cover say={say} />
       <Kept say={say} />
+      <section>
+        <h2 id="crosses">{say.lineForecasts.title}</h2>
+        <p>{say.lineForecasts.text}</p>
+        <Table
+          caption={say.lineForecasts.caption}
+          head={say.lineForecasts.head}
+          rows={lineRows.map(([name, cell]) => [say.lineForecasts.rules[name] ?? name, cell])}
+        />
+      </section>
       <section>
         <h2 id="settings">{say.settingsTitle}</h2>
         <Table caption={say.settingsCaption} head={[say.setting, say.value]} rows={say.settings(settings)} />

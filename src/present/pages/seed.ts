@@ -21,12 +21,12 @@ export function lotCells(
   return [
     lot.id,
     variety?.name ?? from,
-    age === null ? say.noAge : say.age(writing.number(age, 1)),
+    say.act[act],
+    act === 'gone' ? '' : seeds === null ? say.tooMany(String(plants)) : say.seedsFor(String(seeds), String(plants)),
     left === null ? '' : writing.number(left, 0),
+    age === null ? say.noAge : say.age(writing.number(age, 1)),
     tested ? say.up(String(tested.k), String(tested.n), rangeText(tested.low, tested.high)) : say.notTested,
     act === 'gone' ? '' : `${of100(expected.mean)} % (${rangeText(expected.low, expected.high)})`,
-    act === 'gone' ? '' : seeds === null ? say.tooMany(String(plants)) : say.seedsFor(String(seeds), String(plants)),
-    say.act[act],
   ];
 }
 

@@ -1,6 +1,7 @@
 import type { Words } from '../en/index.ts';
 import type { Settings } from '../../../terms/settings.ts';
 import { variable as v } from '../methods.ts';
+import { lineForecasts, lineMethods } from './lineMethods.ts';
 import type { Method } from '../methods.ts';
 
 /** A number with a decimal comma. */
@@ -177,6 +178,7 @@ function all(settings: Settings): readonly Method[] {
       source:
         'Derringer & Suich (1980) J. Qual. Technol. 12:214 zu den Punkten, arithmetisch gemittelt; Raiffa & Schlaifer (1961) Applied Statistical Decision Theory Kap. 5 zu dem, was eine weitere Saison klärt; Wilson (1927)',
     },
+    ...lineMethods,
   ];
 }
 
@@ -307,6 +309,7 @@ export const methods: Words['methods'] = {
       'Buchstaben trennen',
     ],
   },
+  lineForecasts,
   kept: {
     title: 'Ob die Anteile Wort halten',
     text: 'Gärten wurden mit bekannten Wahrheiten gezogen (Ertrag, Geschmack und erste reife Frucht als Ziele; 1 bis 5 Saisons, 5 bis 30 Sorten, 1 bis 6 Pflanzen), beraten und an der nächsten Saison gemessen, die dann gezogen wurde. Im Modell erhält eine Sorte, der ein Platz in 85 von 100 Saisons zugesagt wird, ihn in rund 86, und kein Zehntel der Anteile liegt um mehr als 3 daneben. Wo Sorten sich mehr oder weniger unterscheiden als angenommen, liegen die Anteile über eine bis fünf Saisons um bis zu 4 daneben; nach einer einzigen Saison sind sie um bis zu 9 zu vorsichtig (σ_w ist dort ein Drittel von σ_v: was 85 heißt, wird in 86 bis 94 erreicht). Wo Sorten sich von Saison zu Saison so stark ändern, wie sie sich unterscheiden, was eine Saison nicht zeigen kann, versprechen sie zu viel: von dem, was 85 heißt, werden über eine bis fünf Saisons 73 erreicht und nach einer einzigen 66. Wo Merkmale gegeneinander stehen, versprechen hohe Anteile bis zu 6 zu viel; wo sie miteinander gehen, bis zu 8 zu wenig. In keiner Einstellung zeigte sich die Liste schlechter als eine der beiden einfachen Regeln.',

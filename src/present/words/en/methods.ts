@@ -1,5 +1,6 @@
 import type { Settings } from '../../../terms/settings.ts';
 import { variable as v } from '../methods.ts';
+import { lineForecasts, lineMethods } from './lineMethods.ts';
 import type { Method } from '../methods.ts';
 
 /** Every method behind the figures, with a trial's settings in the text. */
@@ -168,6 +169,7 @@ function all(settings: Settings): readonly Method[] {
       source:
         'Derringer & Suich (1980) J. Qual. Technol. 12:214 for points, averaged arithmetically; Raiffa & Schlaifer (1961) Applied Statistical Decision Theory ch. 5 for what another season settles; Wilson (1927)',
     },
+    ...lineMethods,
   ];
 }
 
@@ -271,6 +273,7 @@ export const methods = {
     values: {} as Readonly<Record<string, string>>,
     head: ['Trait', 'Plants a variety', 'CV of a plant', 'CV of a spot', 'Layout', 'Cover', 'Letters separate'],
   },
+  lineForecasts,
   kept: {
     title: 'Whether the shares keep their word',
     text: 'Gardens were drawn with known truths (yield, flavour and first ripe fruit as goals; 1 to 5 seasons, 5 to 30 varieties, 1 to 6 plants), advised, and judged by the next season that was then drawn. In the model a variety said to earn a spot in 85 of 100 seasons earns it in about 86, and no tenth of the shares is off by more than 3. Where varieties differ more or less than assumed, over one to five seasons the shares are off by up to 4; after a single season they are too cautious by up to 9 (σ_w is a third of σ_v there: what is said to be 85 is earned in 86 to 94). Where varieties change from season to season as much as they differ, which one season cannot show, they promise too much: of what is said to be 85, 73 is earned over one to five seasons and 66 after a single one. Where traits pull against each other, high shares promise up to 6 too much; where they go together, up to 8 too little. The list was in no setting shown to be worse than either simple rule.',

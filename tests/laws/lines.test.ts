@@ -1,0 +1,124 @@
+import { describe, expect, it } from 'vitest';
+import { lineProblems } from '../../src/decide/lines/crossReport.ts';
+import { publishedLines } from '../../src/present/publishedLines.ts';
+import { writingOf } from '../../src/present/numbers.ts';
+import { crossSections, leadOf } from '../../src/present/pages/lines.ts';
+import { lotCells } from '../../src/present/pages/seed.ts';
+import { seasonSeen } from '../../src/analyse/seen.ts';
+import { check } from '../sites/folder.ts';
+import type { Folder } from '../sites/folder.ts';
+
+const STATES = 'dark,dark,green,dark,dark,green,dark,dark'.split(',');
+const plants = (family: string, n: number): string =>
+  Array.from({ length: n }, (_, i) => `${family}-${i + 1},${family},1`).join('\n');
+const rows = (family: string, day: string, states: readonly string[]): string =>
+  states.map((state, i) => `${day},${family}-${i + 1},,,${state}`).join('\n');
+
+/** A grower's F2 and the F3 of one plant, in two seasons, with the seed between them. */
+const folder = (language: string, more: Folder = {}): Folder => ({
+  'trial.yaml': `title: Slope\nlanguage: ${language}\nclasses: {hot: {name: Hot, line_plants: 10}}\ntraits: {leaf: {kind: state, states: [green, dark], hot: {good: dark}}}\ngoals: {hot: {leaf: 2, yield: 1}}\n`,
+  'varieties.csv':
+    'variety,name,class,species,kind,mother,father,from,generation\na,Aldersop,hot,Capsicum annuum,,,,,\nx2,Cross F2,hot,Capsicum annuum,line,a,unknown,,F2\nx3,Cross F3,hot,Capsicum annuum,line,,,2025/x2-1,\n',
+  '2025/plantings.csv': `planting,variety,plants\n${plants('x2', 8)}\na,a,2\n`,
+  '2025/measurements.csv': `date,planting,variety,plants,leaf\n${rows('x2', '2025-08-20', STATES)}\n`,
+  '2026/plantings.csv': `planting,variety,plants\n${plants('x3', 6)}\na,a,2\n`,
+  '2026/measurements.csv': `date,planting,variety,plants,leaf\n${rows('x3', '2026-08-20', Array(6).fill('dark'))}\n`,
+  'seeds.csv':
+    'lot,variety,from,saved,seeds,pollination\ns1,x3,2025/x2-1,2025-09-20,60,open\ns2,,2026/x3-2,2026-09-20,40,bagged\n',
+  ...more,
+});
+
+function told(own: Folder) {
+  const { trial, problems } = check(own);
+  if (!trial) throw new Error(JSON.stringify(problems));
+  const seasons = trial.seasons.map((season) => seasonSeen(trial, season));
+  const lines = publishedLines(trial, seasons, null);
+  const writing = writingOf(trial.settings);
+  const sentences = lines.crosses.flatMap((report) => {
+    const source = { report, trial, writing };
+    return [leadOf(source), ...crossSections(source).flatMap(({ sentences: all, margin }) => [...all, margin])];
+  });
+  return { lines, sentences, cells: (lines.seed?.lots ?? []).map((lot) => lotCells(lot, writing)) };
+}
+
+describe('what is said of a cross and of seed', () => {
+  it.each(['en', 'de'])(
+    'in %s claims no more than it can: no ratio as the right one, nothing stable, no 0 or 100 of 100',
+    (language) => {
+      const { sentences, cells } = told(folder(language));
+      expect(sentences.length).toBeGreaterThan(6);
+      for (const text of [...sentences, ...cells.flat()]) {
+        expect(text).not.toMatch(/\bis 3:1|\bist 3:1|stable|stabil|\ba variety\b|eine Sorte\b/);
+        expect(text).not.toMatch(/(?<![\d.,])(?:0|100) (?:of|von) 100|undefined|NaN|null|\.\.|\(\)|[-−]0(?![.,\d])/);
+      }
+    },
+  );
+
+  it('a cross has one page for all its families, and carries plants of the newest', () => {
+    const { lines } = told(folder('en'));
+    expect(lines.crosses.map(({ cross }) => [cross.id, cross.families.map(({ variety }) => variety.id)])).toEqual([
+      ['x2', ['x2', 'x3']],
+    ]);
+    const [report] = lines.crosses;
+    expect(report!.newest!.variety.id).toBe('x3');
+    expect(report!.advice!.plants).toHaveLength(6);
+    expect(report!.advice!.carry.length).toBeGreaterThan(0);
+    expect(report!.mixed!.selfed).toBe(0.25);
+    // Its mother stood open, and peppers take up to 42 of 100.
+    expect(report!.mixed!.most).toBeCloseTo(0.6259, 4);
+    expect(report!.offTypes).toEqual([{ trait: 'leaf', k: 0, n: 6, atMost: 1 - 0.05 ** (1 / 6), allowed: 1 }]);
+  });
+
+  it('the order of rows and the names of states change nothing', () => {
+    const figures = (own: Folder) => {
+      const [report] = told(own).lines.crosses;
+      return report!.advice!.plants.map(({ plant, trueFor, wanted }) => [
+        plant.planting.id,
+        trueFor.get('leaf'),
+        wanted?.chance,
+      ]);
+    };
+    const plain = folder('en');
+    const turned = { ...plain };
+    for (const name of ['2025/measurements.csv', '2026/measurements.csv'] as const) {
+      const [head, ...lines] = plain[name]!.trim().split('\n');
+      turned[name] = [head, ...lines.toReversed()].join('\n');
+    }
+    const renamed = Object.fromEntries(
+      Object.entries(plain).map(([path, text]) => [path, text.replaceAll('dark', 'ink')]),
+    );
+    expect(figures(turned)).toEqual(figures(plain));
+    expect(figures(renamed)).toEqual(figures(plain));
+  });
+
+  it('a family unlike its mother, and sowings of a lot that disagree, are told', () => {
+    const own = folder('en', {
+      '2026/measurements.csv': `date,planting,variety,plants,leaf\n${rows('x3', '2026-08-20', Array(6).fill('green'))}\n`,
+      '2026/germination.csv': 'lot,sown,seeds,germinated\ns1,2026-03-01,12,12\ns1,2026-03-02,12,2\n',
+    });
+    const { trial } = check(own);
+    const problems = lineProblems(trial!, told(own).lines.crosses);
+    expect(problems.map(({ code, found }) => `${code} ${found}`)).toEqual(
+      expect.arrayContaining(['family-unlike x3', 'tests-disagree s1']),
+    );
+  });
+
+  it('old seed asks for a test, and what is short for more', () => {
+    const { lines } = told(
+      folder('en', {
+        'seeds.csv': 'lot,variety,from,saved,seeds\ns1,x3,2025/x2-1,2025-09-20,60\nold,a,,2015,100\nfew,a,,2026,1\n',
+      }),
+    );
+    expect(lines.seed!.lots.map(({ lot, act }) => [lot.id, act])).toEqual([
+      ['s1', 'sow'],
+      ['old', 'test'],
+      ['few', 'save'],
+    ]);
+  });
+
+  it('seed is not told where the grower hides it', () => {
+    const hidden = folder('en');
+    const { lines } = told({ ...hidden, 'trial.yaml': `${hidden['trial.yaml']}publish: {hide: [seed]}\n` });
+    expect(lines.seed).toBeNull();
+  });
+});
