@@ -1,4 +1,5 @@
 import type { JSX } from 'preact';
+import { effectiveMothers } from '../../src/analyse/lines/generations.ts';
 import { fallShort, lotCells } from '../../src/present/pages/seed.ts';
 import type { SeedContent } from '../../src/present/pages/seed.ts';
 import { of100 } from '../../src/present/pages/lines.ts';
@@ -45,6 +46,19 @@ export function seedPage(content: SiteContent, seed: SeedContent): Page {
       <Table caption={say.caption} head={say.head} rows={seed.lots.map((own) => lotCells(own, writing))} />
       <p class="m">{say.certainty(writing.percent(trial.settings.certainty, 0))}</p>
       <Dates content={content} seed={seed} />
+      <section aria-labelledby="saving">
+        <h2 id="saving">{say.saving}</h2>
+        <p>
+          {say.savingText}{' '}
+          {seed.lots
+            .filter(({ lot }) => lot.from.length > 1)
+            .map(({ lot }) => {
+              const shares = lot.from.map(() => 1 / lot.from.length);
+              return say.mothers(lot.id, String(lot.from.length), writing.number(effectiveMothers(shares), 0));
+            })
+            .join(' ')}
+        </p>
+      </section>
     </>
   ));
 }

@@ -46,7 +46,7 @@ describe('what is said of a cross and of seed', () => {
     'in %s claims no more than it can: no ratio as the right one, nothing stable, no 0 or 100 of 100',
     (language) => {
       const { sentences, cells } = told(folder(language));
-      expect(sentences.length).toBeGreaterThan(6);
+      expect(sentences.length).toBeGreaterThan(4);
       for (const text of [...sentences, ...cells.flat()]) {
         expect(text).not.toMatch(/\bis 3:1|\bist 3:1|stable|stabil|\ba variety\b|eine Sorte\b/);
         expect(text).not.toMatch(/(?<![\d.,])(?:0|100) (?:of|von) 100|undefined|NaN|null|\.\.|\(\)|[-−]0(?![.,\d])/);

@@ -11,6 +11,8 @@ import { responseOf } from '../../analyse/lines/response.ts';
 import type { Response } from '../../analyse/lines/response.ts';
 import type { SeasonSeen } from '../../analyse/seen.ts';
 import { sharesAgreeP } from '../../numerics/multinomial.ts';
+import { sowingDates } from '../../analyse/seed/sowing.ts';
+import { fileOnly } from '../../terms/place.ts';
 import { batchesOf } from '../../analyse/seed/seedLots.ts';
 import { openLog } from '../../terms/problem.ts';
 import type { Problem } from '../../terms/problem.ts';
@@ -162,6 +164,9 @@ export function lineProblems(trial: Trial, reports: readonly CrossReport[]): rea
     if (bare.length > 0 && report.newest)
       log.add('too-few-checks', report.newest.variety.place, report.cross.id, { trait: bare.join(', ') });
   }
+  const [dates] = sowingDates(trial);
+  if (dates && dates.dates.length === 0)
+    log.add('frost-years-few', fileOnly('data'), '', { years: dates.seen.map(({ year }) => year).join(', ') || '0' });
   for (const lot of trial.lots) {
     const batches = batchesOf(lot, trial);
     const years = new Set(batches.map(({ sown }) => Math.floor(sown / 365.25)));

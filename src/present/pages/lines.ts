@@ -241,5 +241,10 @@ export function crossSections(source: CrossSource): readonly CrossSection[] {
     { id: 'response', title: say.response, sentences: responseSentences(source), margin: '' },
     { id: 'outlook', title: say.outlook, sentences: outlook, margin: '' },
   ];
-  return sections.filter(({ sentences }) => sentences.length > 0);
+  const told = sections.filter(({ sentences }) => sentences.length > 0);
+  // A young line with one trait gets a paragraph, not a heading for each sentence.
+  const isSmall = report.traits.length <= 1 && report.spreads.length === 0;
+  if (!isSmall || told.length < 2) return told;
+  const sentences = told.flatMap((own) => own.sentences);
+  return [{ id: 'told', title: say.told, sentences, margin: told.map((own) => own.margin).join('') }];
 }

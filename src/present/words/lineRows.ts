@@ -12,4 +12,6 @@ export const lineRows: readonly (readonly [rule: string, saidAndHappened: string
   ['truly the best, 0.1 inherited', '28 → 20; 0.41 → 0.14'],
   ['truly the best, 0.3 inherited', '32 → 32; 0.50 → 0.47'],
   ['truly the best, 0.6 inherited', '40 → 47; 0.66 → 0.90'],
+  ['seeds for 6 plants next year', '90 → 98'],
+  ['the same, ageing twice as fast', '90 → 80'],
 ];

@@ -43,6 +43,7 @@ export const lines: Words['lines'] = {
   below: (percent: string) => `${percent} unter den Schwestern`,
   alike: 'wie die Schwestern',
   atMost: 'Mehr als das Vererbte ist nicht zu hoffen: Selbstung behält einen Teil ganz und den anderen halb.',
+  told: 'Was die Pflanzen verraten',
   genes: 'Ein Gen oder mehrere?',
   ratio: (counts: string, name: string, others: string) =>
     others === '' ? `${counts} passt zu ${name}.` : `${counts} passt zu ${name} und ${others}.`,
@@ -141,6 +142,11 @@ export const lines: Words['lines'] = {
     act: { sow: 'säen', test: 'erst 10 auf Papier prüfen', save: 'ernten oder kaufen', gone: 'aufgebraucht' },
     certainty: (share: string) =>
       `Die Zahl zu säender Samen gibt die gewünschten Pflanzen mit einer Wahrscheinlichkeit von ${share}. Alter Samen ohne frische Probe ist eine Vermutung: die Spanne sagt, wie weit.`,
+    saving: 'Samen ernten',
+    savingText:
+      'Zuerst die Blüte eintüten oder die Pflanze einhausen: Abstand allein verspricht nichts, denn Bienen tragen Pollen von Ort zu Ort sehr verschieden weit. Ratgeber nennen einige bis 15 m zwischen Hausgärten, 90 bis 300 m bei fünf Pflanzen und mehr, Samenbauern 400 m zwischen milden und 1,6 km zwischen scharfen und milden Paprika. Um eine gemischte Sorte zu erhalten, von 5 bis 20 Pflanzen ernten; bei einer Linie ist eine Pflanze eine Wahl, kein Fehler. Kreuzung verändert nie die Frucht dieses Jahres, nur was aus ihrem Samen wächst.',
+    mothers: (lot: string, n: string, effective: string) =>
+      `${lot} ist von ${n} Pflanzen: so gut wie ${effective}, die gleich viel Samen geben.`,
     treated: 'Behandelter Samen ist kein Lebensmittel: Handschuhe, außer Reichweite von Kindern.',
     dates: 'Wann säen',
     datesNote:

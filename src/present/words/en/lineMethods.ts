@@ -61,5 +61,6 @@ export const lineForecasts = {
     'truly the best, 0.1 inherited': 'truly the best of ten, a tenth inherited; passed on, in SDs of a plant',
     'truly the best, 0.3 inherited': 'the same, three tenths inherited',
     'truly the best, 0.6 inherited': 'the same, six tenths inherited',
+    'the same, ageing twice as fast': 'the same, of seed that ages twice as fast',
   } as Readonly<Record<string, string>>,
 };

@@ -38,6 +38,7 @@ export const lines = {
   below: (percent: string) => `${percent} below its sisters`,
   alike: 'like its sisters',
   atMost: 'What is passed on is the most to be hoped for: selfing keeps all of one part and half of the other.',
+  told: 'What its plants tell',
   genes: 'One gene or more?',
   ratio: (counts: string, name: string, others: string) =>
     others === '' ? `${counts} fits ${name}.` : `${counts} fits ${name}, and ${others}.`,
@@ -133,6 +134,11 @@ export const lines = {
     act: { sow: 'sow', test: 'test 10 on paper first', save: 'save or buy more', gone: 'gone' },
     certainty: (share: string) =>
       `Seeds to sow give the plants wanted with a chance of ${share}. Old seed without a fresh test is a guess: the range says how wide.`,
+    saving: 'Saving seed',
+    savingText:
+      'Bag a flower or cage the plant first: distance alone is no promise, since bees carry pollen by very different amounts from place to place. Growers’ guides ask for some metres to 15 m between home plots, 90 to 300 m with five plants or more, and seed growers for 400 m between sweet peppers and 1.6 km between hot and sweet. To keep a mixed variety save from 5 to 20 plants; of a line one plant is a choice, not a fault. Crossing never changes this year’s fruit, only what grows from its seed.',
+    mothers: (lot: string, n: string, effective: string) =>
+      `${lot} is of ${n} plants: as good as ${effective} that give seed alike.`,
     treated: 'Treated seed is not food: gloves, and out of reach of children.',
     dates: 'When to sow',
     datesNote:
