@@ -46,6 +46,21 @@ function Kept({ say: { kept } }: Say): JSX.Element {
   );
 }
 
+/** Whether forecasts for crosses keep their word. */
+function Crosses({ say: { lineForecasts: forecasts } }: Say): JSX.Element {
+  return (
+    <section>
+      <h2 id="crosses">{forecasts.title}</h2>
+      <p>{forecasts.text}</p>
+      <Table
+        caption={forecasts.caption}
+        head={forecasts.head}
+        rows={lineRows.map(([name, cell]) => [forecasts.rules[name] ?? name, cell])}
+      />
+    </section>
+  );
+}
+
 /** Every method with its formula, source, assumption and limit, and this trial's settings. */
 export function methodsPage(content: SiteContent): Page {
   const { settings } = content.trial;
@@ -92,15 +107,7 @@ export function methodsPage(content: SiteContent): Page {
       ))}
       <Cover say={say} />
       <Kept say={say} />
-      <section>
-        <h2 id="crosses">{say.lineForecasts.title}</h2>
-        <p>{say.lineForecasts.text}</p>
-        <Table
-          caption={say.lineForecasts.caption}
-          head={say.lineForecasts.head}
-          rows={lineRows.map(([name, cell]) => [say.lineForecasts.rules[name] ?? name, cell])}
-        />
-      </section>
+      <Crosses say={say} />
       <section>
         <h2 id="settings">{say.settingsTitle}</h2>
         <Table caption={say.settingsCaption} head={[say.setting, say.value]} rows={say.settings(settings)} />

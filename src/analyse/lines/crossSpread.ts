@@ -5,7 +5,9 @@ import type { Cross, CrossFamily } from './crosses.ts';
 import { familySpread } from './generations.ts';
 import { shareSummary, shareWeights } from './inherited.ts';
 import type { SpreadSeason } from './inherited.ts';
-import { fixedSquares, plantValues } from './plantValues.ts';
+import { keyed } from '../../numerics/element.ts';
+import { classLookup } from '../../terms/trial.ts';
+import { fixedSquares, plantValues, withoutBlocks } from './plantValues.ts';
 import { spreadRatio, squaresOf } from './spread.ts';
 import type { SpreadRatio, Squares } from './spread.ts';
 
@@ -19,7 +21,9 @@ export interface CrossSpread {
   readonly year: number;
   /** By planting, stored unit. */
   readonly values: ReadonlyMap<string, number>;
-  /** Working scale. */
+  /** The same without the effects of blocks, working scale. */
+  readonly adjusted: ReadonlyMap<string, number>;
+  /** Of `adjusted`. */
   readonly mean: number;
   /** Null where no fixed variety stood there as single plants. */
   readonly fixed: Squares | null;
@@ -40,6 +44,7 @@ export function newestFamily(cross: Cross): CrossFamily | null {
 }
 
 function seasonsOf(cross: Cross, trait: string, isLog: boolean, seasons: readonly SeasonSeen[], trial: Trial) {
+  const classOf = classLookup(trial.varieties);
   return cross.families
     .filter(({ generation }) => (generation ?? 0) >= 2)
     .flatMap((family) =>
@@ -49,9 +54,13 @@ function seasonsOf(cross: Cross, trait: string, isLog: boolean, seasons: readonl
         const values = plantValues(seen, trait, trial);
         const own = values.filter(({ variety }) => variety === family.variety.id);
         if (own.length < FEWEST_PLANTS) return [];
-        const fixed = fixedSquares(values, cross.classId, isLog, trial);
-        const line = squaresOf(own.map(({ value }) => (isLog ? Math.log(value) : value)));
-        return [{ family, year, own, fixed, line, part: familySpread(family.generation ?? 2) }];
+        const blockOf = new Map<string, string | null>(seen.season.plantings.map(({ id, block }) => [id, block]));
+        const ofClass = values.filter(({ variety }) => classOf(variety) === cross.classId);
+        const blocks = withoutBlocks(ofClass, (id) => blockOf.get(id) ?? null, isLog);
+        const fixed = fixedSquares(values, cross.classId, isLog, trial, blocks);
+        const adjusted = own.map(({ planting }) => [planting, keyed(blocks.adjusted, planting)] as const);
+        const line = squaresOf(adjusted.map(([, value]) => value));
+        return [{ family, year, own, adjusted, fixed, line, part: familySpread(family.generation ?? 2) }];
       }),
     );
 }
@@ -87,14 +96,15 @@ export function crossSpreads(
     );
     const prior = kind === 'measure' ? 'open' : 'low';
     const weights = last.fixed ? shareWeights(usable, prior) : null;
-    const logs = last.own.map(({ value }) => (isLog ? Math.log(value) : value));
+    const { adjusted } = last;
     return [
       {
         trait,
         isLog,
         year: last.year,
         values: new Map(last.own.map(({ planting, value }) => [planting, value])),
-        mean: logs.reduce((sum, own) => sum + own, 0) / logs.length,
+        adjusted: new Map(adjusted),
+        mean: adjusted.reduce((sum, [, own]) => sum + own, 0) / adjusted.length,
         fixed: last.fixed,
         ratio: last.fixed ? spreadRatio(last.line, last.fixed, level) : null,
         share: weights ? shareSummary(weights, last.part, level) : null,

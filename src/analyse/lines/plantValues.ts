@@ -47,7 +47,8 @@ const FEWEST = 6;
  * Squares of the single plants of fixed varieties about their own means, working scale: those of a class, else of all
  * classes on a logarithmic scale.
  *
- * @returns  null where there are too few
+ * @param blocks  what `withoutBlocks` gave for the class
+ * @returns       null where there are too few
  * @source methods page L5
  */
 export function fixedSquares(
@@ -55,18 +56,76 @@ export function fixedSquares(
   classId: string,
   isLog: boolean,
   trial: Trial,
+  blocks: ReturnType<typeof withoutBlocks>,
 ): Squares | null {
+  const { adjusted, df } = blocks;
   const classOf = classLookup(trial.varieties);
   const fixed = new Set<string>(trial.varieties.filter((own) => !isLine(own)).map(({ id }) => id));
   const squares = (isIn: (variety: string) => boolean): Squares => {
     const groups = new Map<string, number[]>();
-    for (const { variety, value } of values)
+    for (const { planting, variety, value } of values)
       if (fixed.has(variety) && isIn(variety))
-        groups.set(variety, [...(groups.get(variety) ?? []), isLog ? Math.log(value) : value]);
+        groups.set(variety, [
+          ...(groups.get(variety) ?? []),
+          adjusted.get(planting) ?? (isLog ? Math.log(value) : value),
+        ]);
     return added([...groups.values()].filter((own) => own.length >= 2).map(squaresOf));
   };
-  const own = squares((variety) => classOf(variety) === classId);
+  const all = squares((variety) => classOf(variety) === classId);
+  const own = { ss: all.ss, df: all.df - df };
   if (own.df >= FEWEST && own.ss > 0) return own;
-  const all = isLog ? squares(() => true) : own;
-  return all.df >= FEWEST && all.ss > 0 ? all : null;
+  const every = isLog ? squares(() => true) : own;
+  const whole = isLog ? { ss: every.ss, df: every.df - df } : own;
+  return whole.df >= FEWEST && whole.ss > 0 ? whole : null;
+}
+
+/** Rounds of taking out means of varieties and blocks in turn: enough for the sums to stand still. */
+const ROUNDS = 200;
+
+/**
+ * Values with the effects of a class's blocks taken out, working scale: least squares of variety + block.
+ *
+ * @param values    of one class in one season
+ * @param blockOf   block of a planting; null where it has none
+ * @returns         values by planting, and the degrees of freedom that the blocks took (0 without blocks)
+ * @source methods page A1
+ */
+export function withoutBlocks(
+  values: readonly PlantValue[],
+  blockOf: (planting: string) => string | null,
+  isLog: boolean,
+): { readonly adjusted: ReadonlyMap<string, number>; readonly df: number } {
+  const own = values.map((one) => ({
+    ...one,
+    block: blockOf(one.planting) ?? '',
+    y: isLog ? Math.log(one.value) : one.value,
+  }));
+  const blocks = new Set(own.map(({ block }) => block));
+  const plain = { adjusted: new Map(own.map(({ planting, y }) => [planting, y])), df: 0 };
+  if (blocks.size < 2 || blocks.has('')) return plain;
+  const effect = new Map([...blocks].map((block) => [block, 0]));
+  const means = (key: (one: (typeof own)[number]) => string, y: (one: (typeof own)[number]) => number) => {
+    const sums = new Map<string, { sum: number; n: number }>();
+    for (const one of own) {
+      const at = sums.get(key(one)) ?? { sum: 0, n: 0 };
+      sums.set(key(one), { sum: at.sum + y(one), n: at.n + 1 });
+    }
+    return new Map([...sums].map(([name, { sum, n }]) => [name, sum / n]));
+  };
+  for (let round = 0; round < ROUNDS; round++) {
+    const variety = means(
+      ({ variety: id }) => id,
+      ({ y, block }) => y - (effect.get(block) ?? 0),
+    );
+    const block = means(
+      ({ block: name }) => name,
+      ({ y, variety: id }) => y - (variety.get(id) ?? 0),
+    );
+    const middle = [...block.values()].reduce((sum, b) => sum + b, 0) / block.size;
+    for (const [name, b] of block) effect.set(name, b - middle);
+  }
+  return {
+    adjusted: new Map(own.map(({ planting, y, block }) => [planting, y - (effect.get(block) ?? 0)])),
+    df: blocks.size - 1,
+  };
 }

@@ -80,8 +80,8 @@ function goalDraws({ cross, spreads, goals, trial }: Basis): readonly GoalDraws[
   return goals.flatMap((goal): readonly GoalDraws[] => {
     const spread = spreads.find(({ trait }) => trait === goal.trait);
     if (!spread?.fixed || !spread.weights) return [];
-    const ids = [...spread.values.keys()];
-    const values = [...spread.values.values()].map((own) => (spread.isLog ? Math.log(own) : own));
+    const ids = [...spread.adjusted.keys()];
+    const values = [...spread.adjusted.values()];
     const name = `${trial.settings.verdicts.seed}/${cross.id}/${goal.trait}`;
     const draws = inheritedDraws(values, spread.fixed, { weights: spread.weights, part: spread.part }, name);
     return [{ goal, spread, ids, draws }];
@@ -135,10 +135,10 @@ function adviceOf(
       return [[trait.key, chance] as const];
     }),
   );
-  const passedOn = spreads.flatMap(({ trait, share, values, mean, isLog }) => {
-    const value = values.get(plant.planting.id);
+  const passedOn = spreads.flatMap(({ trait, share, adjusted, mean }) => {
+    const value = adjusted.get(plant.planting.id);
     if (!share || value === undefined) return [];
-    return [[trait, share.mean * ((isLog ? Math.log(value) : value) - mean)] as const];
+    return [[trait, share.mean * (value - mean)] as const];
   });
   const mean = scores && scores.reduce((sum, row) => sum + nth(row, at), 0) / scores.length;
   return {

@@ -58,8 +58,8 @@ function offTypesOf(family: CrossFamily | null): readonly OffTypes[] {
 }
 
 function responsesOf(
-  cross: Cross,
-  newest: CrossFamily,
+  { cross, newest }: { readonly cross: Cross; readonly newest: CrossFamily },
+  traits: readonly string[],
   seasons: readonly SeasonSeen[],
   trial: Trial,
 ): CrossReport['responses'] {
@@ -70,7 +70,7 @@ function responsesOf(
     seasons.find(({ season }) => season.year === year),
   );
   if (check === null || !family || !then || !now) return [];
-  return ['yield', 'fruits', 'first_ripe'].flatMap((trait) => {
+  return traits.flatMap((trait) => {
     const { isLog } = traitFacts(trait, trial.settings.traits);
     const of = (seen: SeasonSeen, variety: string): readonly number[] =>
       plantValues(seen, trait, trial)
@@ -122,7 +122,14 @@ export function crossReports(
       spreads,
       advice,
       offTypes,
-      responses: newest ? responsesOf(cross, newest, seasons, trial) : [],
+      responses: newest
+        ? responsesOf(
+            { cross, newest },
+            spreads.map(({ trait }) => trait),
+            seasons,
+            trial,
+          )
+        : [],
       outlook: advice && outlookOf(advice, traits, most),
     };
   });

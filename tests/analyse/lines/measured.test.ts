@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { inheritedDraws, shareSummary, shareWeights, trulyBest } from '../../../src/analyse/lines/inherited.ts';
 import { comesBack, responseOf } from '../../../src/analyse/lines/response.ts';
+import { withoutBlocks } from '../../../src/analyse/lines/plantValues.ts';
 import { added, spreadRatio, squaresOf } from '../../../src/analyse/lines/spread.ts';
 import { daysToEmerge, frostAfter } from '../../../src/analyse/seed/lastFrost.ts';
 import { germinationAt, seedsFor, viabilityOf } from '../../../src/analyse/seed/viability.ts';
@@ -177,5 +178,30 @@ describe('seed', () => {
     expect(frostAfter(three.days, 0.25)).toBeCloseTo(three.quarter, 9);
     for (const { soil_c: soil, days: own } of emerge) expect(daysToEmerge(soil)).toBeCloseTo(own, 9);
     expect([daysToEmerge(14), daysToEmerge(36)]).toEqual([null, null]);
+  });
+});
+
+describe('blocks of the fixed varieties and the line', () => {
+  it('are taken out as lm(y ~ variety + block) does (R 4.2)', () => {
+    const rows = [
+      ['a1', 'a', '1', 10],
+      ['a2', 'a', '2', 13],
+      ['a3', 'a', '3', 11],
+      ['b1', 'b', '1', 7],
+      ['b2', 'b', '2', 9],
+      ['l2', 'l', '2', 20],
+      ['l3', 'l', '3', 16],
+    ] as const;
+    const block = new Map<string, string>(rows.map(([planting, , own]) => [planting, own]));
+    const values = rows.map(([planting, variety, , value]) => ({ planting, variety, value }));
+    const { adjusted, df } = withoutBlocks(values, (id) => block.get(id)!, false);
+    expect(df).toBe(2);
+    const ss = added(
+      ['a', 'b', 'l'].map((own) =>
+        squaresOf(values.filter(({ variety }) => variety === own).map(({ planting }) => adjusted.get(planting)!)),
+      ),
+    );
+    // deviance(lm(y ~ v + b)) with these values
+    expect(ss.ss).toBeCloseTo(1.6, 9);
   });
 });
