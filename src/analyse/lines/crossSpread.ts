@@ -82,7 +82,7 @@ export function crossSpreads(
   const { traits } = trial.settings;
   const goals = trial.settings.goals.get(cross.classId);
   const measures = [...traits.values()].filter(
-    ({ kind, better, key }) => kind === 'measure' && (better !== 'none' || goals?.has(key)),
+    ({ kind, better, key }) => kind !== 'yes-no' && (better !== 'none' || goals?.has(key)),
   );
   // Fruits where nothing was weighed: they go with the yield.
   const amount = seasons.some((seen) => plantValues(seen, 'yield', trial).length > 0) ? 'yield' : 'fruits';

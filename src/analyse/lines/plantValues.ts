@@ -14,10 +14,26 @@ export interface PlantValue {
   readonly value: number;
 }
 
+/** Mean score of each plant that was scored by itself, tasters' means taken out (methods page A4). */
+function ratedPlants({ season }: SeasonSeen, trait: string): readonly (readonly [id: string, value: number])[] {
+  const scores = season.scores.filter((own) => own.trait === trait);
+  const mean = (own: readonly { readonly score: number }[]): number =>
+    own.reduce((sum, { score }) => sum + score, 0) / own.length;
+  const all = scores.length === 0 ? 0 : mean(scores);
+  const tasters = new Map<string, number>();
+  for (const { taster } of scores)
+    if (!tasters.has(taster)) tasters.set(taster, mean(scores.filter((own) => own.taster === taster)) - all);
+  const plants = new Map<string, { score: number }[]>();
+  for (const { planting, taster, score } of scores)
+    if (planting !== null)
+      plants.set(planting, [...(plants.get(planting) ?? []), { score: score - (tasters.get(taster) ?? 0) }]);
+  return [...plants].map(([id, own]) => [id, mean(own)]);
+}
+
 /**
  * What every single plant of a season showed of a trait; accidents and plants that gave nothing are left out.
  *
- * @param trait  yield, fruits, first_ripe, or the key of a declared measure
+ * @param trait  yield, fruits, first_ripe, or the key of a declared measure or rating
  */
 export function plantValues(seen: SeasonSeen, trait: string, trial: Trial): readonly PlantValue[] {
   const { season } = seen;
@@ -30,6 +46,7 @@ export function plantValues(seen: SeasonSeen, trait: string, trial: Trial): read
     if (trait === 'yield') return [...single.keys()].map((id) => [id, seen.yields.get(id)?.grams]);
     if (trait === 'fruits') return [...single.keys()].map((id) => [id, seen.yields.get(id)?.fruits]);
     if (trait === 'first_ripe') return ripenings(seen).map(({ unit, ripe }) => [unit.id, ripe]);
+    if (trial.settings.traits.get(trait)?.kind === 'rating') return ratedPlants(seen, trait);
     return measureUnits(season, trait, classLookup(trial.varieties)).map(({ planting, y }) => [planting.id, y]);
   };
   const { isLog } = traitFacts(trait, trial.settings.traits);
