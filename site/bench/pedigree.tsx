@@ -1,7 +1,7 @@
 import type { JSX } from 'preact';
 import type { CrossFamily } from '../../src/analyse/lines/crosses.ts';
 import type { CrossReport } from '../../src/decide/lines/crossReport.ts';
-import { countsText, generationName, plantName } from '../../src/present/pages/lines.ts';
+import { countsText, generationName, plantName } from '../../src/present/pages/crossWords.ts';
 import { nameLookup } from '../../src/terms/trial.ts';
 import type { SiteContent } from '../content.ts';
 

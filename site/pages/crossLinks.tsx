@@ -23,7 +23,10 @@ export function CrossLinks({
   const grown = isShort ? lines.crosses : lines.crosses.filter(({ newest }) => newest?.years.includes(last ?? 0));
   const missing = lines.seed ? fallShort(lines.seed).length : 0;
   if (grown.length === 0 && !lines.seed) return null;
-  const text = (report: CrossReport): string => (isShort ? '' : `: ${leadOf({ report, trial, writing })}`);
+  const text = (report: CrossReport): string => {
+    const lead = isShort ? '' : leadOf({ report, trial, writing });
+    return lead === '' ? '' : `: ${lead}`;
+  };
   return (
     <section aria-labelledby="crosses">
       <h2 id="crosses">{say.list}</h2>

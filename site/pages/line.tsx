@@ -3,16 +3,10 @@ import { addresses } from '../../src/terms/addresses.ts';
 import { isHot } from '../../src/analyse/summaries.ts';
 import type { CrossAdvice, PlantAdvice } from '../../src/decide/lines/carry.ts';
 import type { CrossReport } from '../../src/decide/lines/crossReport.ts';
-import {
-  crossSections,
-  generationName,
-  leadOf,
-  of100,
-  passedOnText,
-  plantName,
-} from '../../src/present/pages/lines.ts';
+import { crossSections, leadOf, passedOnText } from '../../src/present/pages/lines.ts';
+import { generationName, of100, namedIn } from '../../src/present/pages/crossWords.ts';
 import { crossCautions } from '../../src/present/pages/crossCautions.ts';
-import type { CrossSource } from '../../src/present/pages/lines.ts';
+import type { CrossSource } from '../../src/present/pages/crossWords.ts';
 import { remarksOf } from '../../src/present/pages/remarks.ts';
 import { traitFacts } from '../../src/terms/traits.ts';
 import { Pedigree } from '../bench/pedigree.tsx';
@@ -36,7 +30,7 @@ function plantCells(own: PlantAdvice, source: CrossSource): readonly string[] {
   });
   const passed = report.spreads.filter(({ share }) => share !== null);
   return [
-    plantName(plant),
+    namedIn(report, plant),
     ...report.traits.map(({ trait }) => plant.states.get(trait.key) ?? ''),
     ...seen,
     plant.lots.map(({ id }) => id).join(', '),
@@ -154,8 +148,9 @@ export function lineSheetPage(content: SiteContent, report: CrossReport, advice:
   const { trial, writing } = content;
   const { lines: say, capital } = writing.words;
   const { cross, traits } = report;
-  const lots = trial.lots.filter(({ from }) =>
-    from.some((own) => cross.families.some(({ variety }) => variety.id === own.variety)),
+  const isOfCross = (id: string | null): boolean => cross.families.some(({ variety }) => variety.id === id);
+  const lots = trial.lots.filter(
+    ({ variety, from }) => isOfCross(variety) || from.some((own) => isOfCross(own.variety)),
   );
   const head = [say.plant, ...traits.map(({ trait }) => capital(writing.trait(trait.key))), say.seedSaved];
   return page(

@@ -1,6 +1,6 @@
 import type { JSX } from 'preact';
 import { someCrossed } from '../../src/analyse/lines/generations.ts';
-import { of100 } from '../../src/present/pages/lines.ts';
+import { of100 } from '../../src/present/pages/crossWords.ts';
 import { isLine } from '../../src/terms/trial.ts';
 import type { Variety } from '../../src/terms/trial.ts';
 import type { SiteContent } from '../content.ts';

@@ -2,7 +2,7 @@ import type { JSX } from 'preact';
 import { effectiveMothers } from '../../src/analyse/lines/generations.ts';
 import { fallShort, lotCells } from '../../src/present/pages/seed.ts';
 import type { SeedContent } from '../../src/present/pages/seed.ts';
-import { of100 } from '../../src/present/pages/lines.ts';
+import { of100 } from '../../src/present/pages/crossWords.ts';
 import { addresses } from '../../src/terms/addresses.ts';
 import type { Page, SiteContent } from '../content.ts';
 import { page } from '../page.tsx';

@@ -44,7 +44,7 @@ export const TABLES: readonly ListedTable[] = [
       row('class', 'what it competes with', 'sweet'),
       row('species', 'its botanical name', 'Capsicum annuum'),
       row('kind', 'open-pollinated, hybrid, line, unknown', 'hybrid'),
-      row('generation', 'of a line; found from its plants where it is left out', 'F3'),
+      row('generation', 'of a line: F2, F3, BC1; found from its plants where it is left out', 'F3'),
       row('mother', 'of a line: an id, or a planting', 'red-bell'),
       row('father', 'of a line: an id, or a planting', 'unknown'),
       row('from', 'the plant whose seed it is: season/planting; several, parted by ;, were mixed', '2025/p7'),

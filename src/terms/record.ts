@@ -96,3 +96,14 @@ export function recordsOf(season: Season): { readonly any: boolean; readonly las
   for (const { day } of season.weather) see(day);
   return { any: found, last };
 }
+
+/** Seeds sown of a lot: those counted in a season, at least as many as there are plants of it. */
+export function sownOf(lot: string, seasons: readonly Season[]): number {
+  const sum = (numbers: readonly number[]): number => numbers.reduce((total, own) => total + own, 0);
+  return sum(
+    seasons.map(({ seedBatches, plantings }) => {
+      const counted = sum(seedBatches.filter((own) => own.lot === lot).map(({ seeds }) => seeds));
+      return Math.max(counted, sum(plantings.filter((own) => own.lot === lot).map(({ plants }) => plants)));
+    }),
+  );
+}

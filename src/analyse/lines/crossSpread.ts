@@ -8,7 +8,7 @@ import type { SpreadSeason } from './inherited.ts';
 import { keyed } from '../../numerics/element.ts';
 import { classLookup } from '../../terms/trial.ts';
 import { fixedSquares, plantValues, withoutBlocks } from './plantValues.ts';
-import { spreadRatio, squaresOf } from './spread.ts';
+import { added, spreadRatio, squaresOf } from './spread.ts';
 import type { SpreadRatio, Squares } from './spread.ts';
 
 /** Fewest plants of a line whose spread is looked at. */
@@ -36,11 +36,11 @@ export interface CrossSpread {
   readonly part: number;
 }
 
-/** The family whose plants a grower chooses from: the last grown with single plants, of the latest generation. */
-export function newestFamily(cross: Cross): CrossFamily | null {
+/** The families whose plants a grower chooses from: those of the season in which the cross last had single plants. */
+export function newestFamilies(cross: Cross): readonly CrossFamily[] {
   const grown = cross.families.filter(({ plants, generation }) => plants.length > 0 && (generation ?? 2) >= 2);
-  const last = Math.max(...grown.flatMap(({ years }) => years));
-  return grown.findLast(({ years }) => years.includes(last)) ?? null;
+  const last = Math.max(...grown.flatMap(({ plants }) => plants.map(({ year }) => year)));
+  return grown.filter(({ plants }) => plants.some(({ year }) => year === last));
 }
 
 function seasonsOf(cross: Cross, trait: string, isLog: boolean, seasons: readonly SeasonSeen[], trial: Trial) {
@@ -65,6 +65,17 @@ function seasonsOf(cross: Cross, trait: string, isLog: boolean, seasons: readonl
     );
 }
 
+/** Sisters' families of one season share its fixed varieties: their squares go together. */
+function bySeason(all: ReturnType<typeof seasonsOf>): readonly SpreadSeason[] {
+  const seasons = new Map<string, SpreadSeason>();
+  for (const { year, part, line, fixed } of all) {
+    const key = `${year}/${part}`;
+    const known = seasons.get(key);
+    if (fixed) seasons.set(key, { line: known ? added([known.line, line]) : line, fixed, part });
+  }
+  return [...seasons.values()];
+}
+
 /**
  * Spread of a cross's newest plants in every trait that was measured, beside fixed varieties.
  *
@@ -77,8 +88,7 @@ export function crossSpreads(
   trial: Trial,
   level: number,
 ): readonly CrossSpread[] {
-  const newest = newestFamily(cross);
-  if (!newest) return [];
+  const newest = newestFamilies(cross);
   const { traits } = trial.settings;
   const goals = trial.settings.goals.get(cross.classId);
   const measures = [...traits.values()].filter(
@@ -89,24 +99,25 @@ export function crossSpreads(
   return [amount, 'first_ripe', ...measures.map(({ key }) => key)].flatMap((trait): readonly CrossSpread[] => {
     const { isLog, kind } = traitFacts(trait, trial.settings.traits);
     const all = seasonsOf(cross, trait, isLog, seasons, trial);
-    const last = all.findLast(({ family }) => family === newest);
+    const year = Math.max(...all.map((own) => own.year));
+    const lasts = all.filter((own) => own.year === year && newest.includes(own.family));
+    const [last] = lasts;
     if (!last) return [];
-    const usable = all.flatMap(({ fixed, line, part }): readonly SpreadSeason[] =>
-      fixed ? [{ line, fixed, part }] : [],
-    );
+    const usable = bySeason(all);
+    const line = added(lasts.map((own) => own.line));
     const prior = kind === 'measure' ? 'open' : 'low';
     const weights = last.fixed ? shareWeights(usable, prior) : null;
-    const { adjusted } = last;
+    const adjusted = lasts.flatMap((own) => own.adjusted);
     return [
       {
         trait,
         isLog,
-        year: last.year,
-        values: new Map(last.own.map(({ planting, value }) => [planting, value])),
+        year,
+        values: new Map(lasts.flatMap(({ own }) => own).map(({ planting, value }) => [planting, value])),
         adjusted: new Map(adjusted),
         mean: adjusted.reduce((sum, [, own]) => sum + own, 0) / adjusted.length,
         fixed: last.fixed,
-        ratio: last.fixed ? spreadRatio(last.line, last.fixed, level) : null,
+        ratio: last.fixed ? spreadRatio(line, last.fixed, level) : null,
         share: weights ? shareSummary(weights, last.part, level) : null,
         weights,
         part: last.part,

@@ -169,7 +169,7 @@ export function crossesOf(trial: Trial): readonly Cross[] {
       name: root.name.replace(/ F\d+$/, ''),
       classId: root.classId,
       species: root.species,
-      mother: named.mother,
+      mother: named.mother ?? root.from[0]?.variety ?? null,
       father: named.father,
       families: families.toSorted((a, b) => (a.generation ?? 99) - (b.generation ?? 99)),
     };

@@ -6,11 +6,12 @@
  * @returns           0 to 1
  * @source Falconer & Mackay (1996) Introduction to quantitative genetics, ch. 5; reference case o32
  */
-export function mixedShare(generation: number, crossing = 0): number {
-  let share = 1;
-  for (let g = 2; g <= generation; g++) share = ((1 - crossing) * share) / 2 + crossing;
-  return share;
-}
+export const mixedShare = (generation: number, crossing = 0): number =>
+  mixedThrough(Array<number>(Math.max(0, generation - 1)).fill(crossing));
+
+/** The same with a share of foreign pollen for each step from the F1 on. */
+export const mixedThrough = (crossings: readonly number[]): number =>
+  crossings.reduce((share, crossing) => ((1 - crossing) * share) / 2 + crossing, 1);
 
 /** What the mixed share comes to after very many generations with foreign pollen, 0 to 1. */
 export const mixedAtLast = (crossing: number): number => (2 * crossing) / (1 + crossing);

@@ -1,6 +1,7 @@
 import { dayOf, partsOf } from '../../terms/day.ts';
 import type { Day } from '../../terms/day.ts';
 import type { SeedLot } from '../../terms/lines.ts';
+import { sownOf } from '../../terms/record.ts';
 import { isLine } from '../../terms/trial.ts';
 import type { SeedBatch, Trial, Variety } from '../../terms/trial.ts';
 import { wilsonInterval } from '../../numerics/wilson.ts';
@@ -26,6 +27,8 @@ export interface LotOutlook {
 }
 
 const DAYS_A_YEAR = 365.25;
+/** Years for which a test tells enough: that of last spring. */
+const FRESH_FOR = 1.25;
 /** Seeds of a test on paper. Common practice, no source. */
 const TEST_SEEDS = 10;
 /** Plants of a variety of which nothing says how many are wanted. Common practice, no source. */
@@ -87,15 +90,17 @@ export function lotOutlook(lot: SeedLot, trial: Trial, level: number): LotOutloo
   const age = saved === null ? null : Math.max(0, years(saved, sowing));
   const [k, n] = [tests.reduce((sum, own) => sum + own.germinated, 0), tests.reduce((sum, own) => sum + own.seeds, 0)];
   const [low, high] = n > 0 ? wilsonInterval(k, n, level) : [0, 1];
-  const left = lot.seeds === null ? null : Math.max(0, lot.seeds - batches.reduce((sum, own) => sum + own.seeds, 0));
+  const sowings = trial.ongoing ? [...trial.seasons, trial.ongoing] : trial.seasons;
+  const left = lot.seeds === null ? null : Math.max(0, lot.seeds - sownOf(lot.id, sowings));
   const plants = wantedPlants(variety, lot, trial);
   const seeds = seedsFor(viability, age ?? 0, plants, trial.settings.certainty);
   const lastTest = Math.max(...batches.map(({ sown }) => sown));
-  const isOldTest = batches.length === 0 || years(lastTest as Day, sowing) > 1;
+  const isOldTest = batches.length === 0 || years(lastTest as Day, sowing) > FRESH_FOR;
   const isShort = left !== null && (seeds === null || seeds > left);
-  const isUnsure = seeds === null || (isOldTest && seeds > 3 * plants);
+  const isUnsure = isOldTest && (seeds === null || seeds > 3 * plants || saved === null);
   const canTest = left === null || left >= TEST_SEEDS;
-  const act = lot.isGone || left === 0 ? 'gone' : isUnsure && canTest ? 'test' : isShort || isUnsure ? 'save' : 'sow';
+  const act =
+    lot.isGone || left === 0 ? 'gone' : isUnsure && canTest ? 'test' : isShort || seeds === null ? 'save' : 'sow';
   const tested = n > 0 ? { k, n, low, high } : null;
   return { lot, variety, age, left, tested, expected: germinationAt(viability, age ?? 0, level), plants, seeds, act };
 }

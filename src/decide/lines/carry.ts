@@ -1,12 +1,12 @@
 import { breedsTrue } from '../../analyse/lines/geneModels.ts';
 import type { CrossTrait } from '../../analyse/lines/crossGenes.ts';
 import type { Cross, CrossFamily, CrossPlant } from '../../analyse/lines/crosses.ts';
-import { newestFamily } from '../../analyse/lines/crossSpread.ts';
+import { newestFamilies } from '../../analyse/lines/crossSpread.ts';
 import type { CrossSpread } from '../../analyse/lines/crossSpread.ts';
 import { inheritedDraws, trulyBest } from '../../analyse/lines/inherited.ts';
 import { plantsForChance, wantedForecast } from '../../analyse/lines/nextPlants.ts';
 import type { WantedForecast, WantedTrait } from '../../analyse/lines/nextPlants.ts';
-import { given, nth } from '../../numerics/element.ts';
+import { first, given, nth } from '../../numerics/element.ts';
 import type { Trial } from '../../terms/trial.ts';
 import { chosenValue } from './mothers.ts';
 import type { GoalDraws } from './mothers.ts';
@@ -41,7 +41,10 @@ export interface PlantAdvice {
 }
 
 export interface CrossAdvice {
+  /** The family of the best plant. */
   readonly family: CrossFamily;
+  /** All that were grown with it. */
+  readonly families: readonly CrossFamily[];
   /** Best first. */
   readonly plants: readonly PlantAdvice[];
   /** Plants whose seed is worth sowing, the first so many of `plants`. */
@@ -195,7 +198,7 @@ function nearBest(tried: readonly number[]): readonly number[] {
 }
 
 /**
- * Which plants of a cross's newest family are worth carrying forward, and how many.
+ * Which plants of a cross's newest families are worth carrying forward, and how many.
  *
  * @param goals  measured goals of its class with the range of their points; empty without advice
  * @returns      null where no plant stood by itself
@@ -203,11 +206,12 @@ function nearBest(tried: readonly number[]): readonly number[] {
  */
 export function adviseCross(basis: Basis): CrossAdvice | null {
   const { cross, trial } = basis;
-  const family = newestFamily(cross);
-  if (!family) return null;
+  const families = newestFamilies(cross);
   const linePlants = trial.settings.classes.get(cross.classId)?.linePlants ?? 12;
-  const last = Math.max(...family.plants.map(({ year }) => year));
-  const plants = family.plants.filter(({ year, planting }) => year === last && planting.cause !== 'accident');
+  const last = Math.max(...families.flatMap(({ plants }) => plants.map(({ year }) => year)));
+  const plants = families
+    .flatMap((family) => family.plants)
+    .filter(({ year, planting }) => year === last && planting.cause !== 'accident');
   if (plants.length === 0) return null;
   const drawn = goalDraws(basis);
   const scores = scoresOf(basis, plants, drawn);
@@ -224,5 +228,7 @@ export function adviseCross(basis: Basis): CrossAdvice | null {
   const asGood = (byStates[0] ?? 0) > (byValue[0] ?? 0) ? byStates : byValue.length > 0 ? byValue : byStates;
   const number = asGood[0] ?? 0;
   const carry = ranked.slice(0, number).map(({ plant }) => plant);
-  return { family, plants: ranked, carry, asGood, linePlants, chance: tried.byStates[number - 1] ?? null };
+  const top = nth(ranked, 0).plant;
+  const family = first(families, (own) => own.plants.includes(top));
+  return { family, families, plants: ranked, carry, asGood, linePlants, chance: tried.byStates[number - 1] ?? null };
 }

@@ -1,10 +1,10 @@
 import { crossTraits, isUnexpected } from '../../analyse/lines/crossGenes.ts';
 import type { CrossTrait } from '../../analyse/lines/crossGenes.ts';
 import { crossesOf } from '../../analyse/lines/crosses.ts';
-import type { Cross, CrossFamily } from '../../analyse/lines/crosses.ts';
-import { crossSpreads, newestFamily } from '../../analyse/lines/crossSpread.ts';
+import type { Cross, CrossFamily, CrossPlant } from '../../analyse/lines/crosses.ts';
+import { crossSpreads, newestFamilies } from '../../analyse/lines/crossSpread.ts';
 import type { CrossSpread } from '../../analyse/lines/crossSpread.ts';
-import { mixedShare } from '../../analyse/lines/generations.ts';
+import { mixedShare, mixedThrough } from '../../analyse/lines/generations.ts';
 import { offTypesAllowed, offTypesAtMost } from '../../analyse/lines/offTypes.ts';
 import { plantValues } from '../../analyse/lines/plantValues.ts';
 import { responseOf } from '../../analyse/lines/response.ts';
@@ -89,10 +89,15 @@ function mixedOf(cross: Cross, newest: CrossFamily | null, trial: Trial): CrossR
   const generation = newest?.generation ?? null;
   if (generation === null || newest?.variety.isBackcross === true) return null;
   const range = trial.settings.outcrossing.get((cross.species ?? '').toLowerCase());
-  const isOpen = cross.families.some(
-    (own) => (own.generation ?? 0) > 1 && (own.generation ?? 0) <= generation && own.mayBeCrossed,
-  );
-  const most = isOpen && range ? mixedShare(generation, range[1]) : null;
+  // Whether foreign pollen could come, from the F1's flowers on: as recorded on the way to the family, else it could.
+  const steps: boolean[] = [];
+  for (let own: CrossFamily | undefined = newest ?? undefined; own && steps.length < generation - 1;) {
+    steps.unshift(own.mayBeCrossed);
+    const [mother]: readonly CrossPlant[] = own.mothers;
+    own = mother && cross.families.find(({ plants }) => plants.includes(mother));
+  }
+  while (steps.length < generation - 1) steps.unshift(true);
+  const most = steps.includes(true) && range ? mixedThrough(steps.map((isOpen) => (isOpen ? range[1] : 0))) : null;
   return { selfed: mixedShare(generation), most };
 }
 
@@ -111,7 +116,7 @@ export function crossReports(
     const spreads = crossSpreads(cross, seasons, trial, trial.settings.interval);
     const goals = next?.classes.find(({ classId }) => classId === cross.classId)?.advice?.goals ?? [];
     const advice = adviseCross({ cross, traits, spreads, goals, trial });
-    const newest = newestFamily(cross);
+    const newest = advice?.family ?? newestFamilies(cross).at(-1) ?? null;
     const offTypes = offTypesOf(newest);
     const most = offTypes.length === 0 ? null : Math.max(...offTypes.map(({ atMost }) => atMost));
     return {

@@ -1,4 +1,4 @@
-import type { CrossSource } from './lines.ts';
+import type { CrossSource } from './crossWords.ts';
 
 /** Cautions that a cross gives cause for. */
 export function crossCautions(

@@ -1,7 +1,7 @@
 import type { LotOutlook } from '../../analyse/seed/seedLots.ts';
 import type { SowingDates } from '../../analyse/seed/sowing.ts';
 import type { Writing } from '../numbers.ts';
-import { of100 } from './lines.ts';
+import { of100 } from './crossWords.ts';
 
 /** What is told of seed: lots, and when to sow. */
 export interface SeedContent {
@@ -25,7 +25,9 @@ export function lotCells(
     act === 'gone' ? '' : seeds === null ? say.tooMany(String(plants)) : say.seedsFor(String(seeds), String(plants)),
     left === null ? '' : writing.number(left, 0),
     age === null ? say.noAge : say.age(writing.number(age, 1)),
-    tested ? say.up(String(tested.k), String(tested.n), rangeText(tested.low, tested.high)) : say.notTested,
+    tested
+      ? say.up(String(tested.k), String(tested.n), `${Math.round(100 * tested.low)}–${Math.round(100 * tested.high)} %`)
+      : say.notTested,
     act === 'gone' ? '' : `${of100(expected.mean)} % (${rangeText(expected.low, expected.high)})`,
   ];
 }

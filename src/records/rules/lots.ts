@@ -1,7 +1,7 @@
 import { isoDate } from '../../terms/day.ts';
 import type { SeedLot, SeedPlant } from '../../terms/lines.ts';
 import { foldId } from '../../terms/names.ts';
-import { pickingsOf, totalsOf } from '../../terms/record.ts';
+import { pickingsOf, sownOf, totalsOf } from '../../terms/record.ts';
 import type { Planting, Season, Variety } from '../../terms/trial.ts';
 import type { CheckContext } from '../../sheet/context.ts';
 
@@ -33,7 +33,6 @@ export function checkLots(
   seasons: readonly Season[],
   { log }: CheckContext,
 ): readonly SeedLot[] {
-  const sown = new Map<string, number>();
   const resolved = [...lots.values()].map((lot): SeedLot => {
     const from = lot.from.map((own) => {
       const plant = plantOf(own, seasons);
@@ -53,20 +52,21 @@ export function checkLots(
         variety.from.some((one) => one.season === own.season && foldId(one.planting) === foldId(own.planting)),
       ));
   const byId = new Map(resolved.map((lot) => [lot.id, lot]));
-  for (const { plantings, seedBatches } of seasons) {
-    for (const { lot: id, variety: grown, place } of plantings) {
+  for (const { plantings } of seasons) {
+    for (const { lot: id, variety: grown, sown, place } of plantings) {
       const lot = id === null ? undefined : byId.get(id);
+      if (lot?.saved && sown !== null && sown < lot.saved)
+        log.add('test-before-saved', place, isoDate(sown), { saved: isoDate(lot.saved) });
       const variety = varieties.find((own) => own.id === grown);
       if (lot && variety && !isFrom(variety, lot))
         log.add('lot-of-other', place, lot.id, {
           variety: lot.variety ?? lot.from.map((own) => `${own.season}/${own.planting}`).join(', '),
         });
     }
-    for (const { lot: id, seeds } of seedBatches) if (id !== null) sown.set(id, (sown.get(id) ?? 0) + seeds);
   }
-  for (const [id, seeds] of sown) {
-    const lot = byId.get(id);
-    if (lot?.seeds && seeds > lot.seeds)
+  for (const [id, lot] of byId) {
+    const seeds = sownOf(id, seasons);
+    if (lot.seeds && seeds > lot.seeds)
       log.add('lot-overdrawn', lot.place, String(seeds), { seeds: String(lot.seeds) });
   }
   return resolved;

@@ -37,10 +37,10 @@ const SPEC = {
 /** Month in which seed of a year alone is taken to be saved. Common practice, no source. */
 const HARVEST_MONTH = 10;
 
-/** Plantings that seed was saved from, parted by semicolons; one that cannot be read is reported. */
+/** Plantings that seed was saved from, parted by semicolons or commas; one that cannot be read is reported. */
 export function seedPlantsIn(row: Row, { log }: Pick<CheckContext, 'log'>): readonly SeedPlant[] {
   return (textIn(row, 'from') ?? '')
-    .split(';')
+    .split(/[;,]/)
     .map((part) => part.trim())
     .filter((part) => part !== '')
     .flatMap((part) => {

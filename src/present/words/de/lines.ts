@@ -32,6 +32,7 @@ export const lines: Words['lines'] = {
   seenIn: (g: string, year: string) =>
     `Die ${g} von ${year}: was zu sehen war, und was von den Nachkommen zu erwarten ist.`,
   plant: 'Pflanze',
+  thePlant: (name: string) => `Pflanze ${name}`,
   seen: (trait: string) => `${trait}, gesehen`,
   expectedOf: (trait: string) => `${trait}, vererbt`,
   trueFor: (trait: string) => `${trait} bleibt`,
@@ -42,12 +43,13 @@ export const lines: Words['lines'] = {
   above: (percent: string) => `${percent} über den Schwestern`,
   below: (percent: string) => `${percent} unter den Schwestern`,
   alike: 'wie die Schwestern',
+  unchanged: 'gleich',
   atMost: 'Mehr als das Vererbte ist nicht zu hoffen: Selbstung behält einen Teil ganz und den anderen halb.',
   told: 'Was die Pflanzen verraten',
   genes: 'Ein Gen oder mehrere?',
   ratio: (counts: string, name: string, others: string) =>
     others === '' ? `${counts} passt zu ${name}.` : `${counts} passt zu ${name} und ${others}.`,
-  moreRatios: (n: string) => `${n} ${n === '1' ? 'anderen Verhältnis' : 'anderen Verhältnissen'}`,
+  moreRatios: (n: string) => (n === '1' ? 'einem anderen Verhältnis' : `${n} anderen Verhältnissen`),
   noRatio: (counts: string) => `${counts} passt zu keinem Verhältnis, das ein Gen oder zwei ergeben.`,
   moreSeedlings: 'Dreißig Sämlinge der F2 in einer Schale würden mehr verraten.',
   breeds: (names: string, g: string, state: string, n: string, one: boolean) =>
@@ -55,29 +57,29 @@ export const lines: Words['lines'] = {
       ? `Pflanze ${names} der ${g} vererbt ${state} in ${n} von 100 Fällen unverändert.`
       : `Die Pflanzen ${names} der ${g} vererben ${state} je in ${n} von 100 Fällen unverändert.`,
   unlessCrossed: (names: string) =>
-    `Der Samen von ${names} ist von offenen Blüten: das gilt, wenn er nicht gekreuzt ist.`,
-  margin: (list: string) => `Gewicht der Verhältnisse nach allem, was zu sehen war: ${list}.`,
+    `Der Samen von Pflanze ${names} ist von offenen Blüten: das gilt, wenn er nicht gekreuzt ist.`,
+  margin: (list: string) => `Was jedem nach allem, was zu sehen war, von 100 bleibt: ${list}.`,
   noneOfThese: 'keines davon',
   countsOnly: (trait: string, counts: string) => `${trait}: ${counts}. Über die Gene lässt sich daraus nichts sagen.`,
   next: 'Nächstes Jahr',
   nextPlants: (plant: string, wanted: string, n: string, chance: string) =>
     `Unter ${n} Pflanzen von ${plant} ist in ${chance} von 100 Fällen mindestens eine ${wanted}.`,
-  needed: (plant: string, list: string) => `${plant}: ${list}.`,
+  needed: (plant: string, list: string) => `Für eine wie gewünscht von ${plant}: ${list}.`,
   neededFor: (chance: string, n: string) => `${plants(n)} für ${chance} von 100`,
   notWithAny: (chance: string) => `${chance} von 100 mit keiner Zahl: der Pflanze kann es fehlen`,
   split: (n: string, mothers: string, chance: string) =>
     `${n} Pflanzen von ${mothers} Müttern: in ${chance} von 100 Fällen ist mindestens eine wie gewünscht.`,
   ifUnlinked: 'Das gilt, wenn die Gene nicht gekoppelt sind.',
-  asGood: (list: string) => `Ebenso gut: Samen von ${list} Müttern.`,
+  asGood: (most: string) => `Samen, auf bis zu ${most} der besten Pflanzen verteilt, wäre etwa ebenso gut.`,
   uniform: 'Einheitlich?',
   offTypes: (trait: string, k: string, n: string, upper: string, allowed: string) =>
-    `${trait}: ${k} von ${n} weichen ab; es können bis zu ${upper} sein. Wo eine von hundert erlaubt ist, dürfen es bei ${n} Pflanzen ${allowed} sein.`,
+    `${trait}: ${k} von ${n} ${k === '1' ? 'weicht' : 'weichen'} ab; es können bis zu ${upper} solcher Pflanzen sein (einseitig, 95 %). Wo eine von hundert erlaubt ist, dürfen es bei ${n} Pflanzen ${allowed} sein.`,
   twentyPass: 'Zwanzig Pflanzen lassen eine Linie mit einem Zehntel Abweichern in 39 von 100 Fällen durch.',
   spread: (trait: string, ratio: string, low: string, high: string, shown: boolean) =>
     `${trait}: ${ratio}-mal (${low} bis ${high}) die Streuung fester Sorten: ${shown ? 'sie streut mehr als diese' : 'nicht gezeigt, dass sie variiert'}.`,
   oneOutlier: 'Eine einzelne Pflanze kann das bewirken.',
   noFixed: (trait: string) =>
-    `${trait}: Keine feste Sorte stand dort in einzelnen Pflanzen, also wird über die Streuung nichts gesagt.`,
+    `${trait}: Zu wenige einzelne Pflanzen fester Sorten standen dort, also wird über die Streuung nichts gesagt.`,
   response: 'Was die letzte Wahl brachte',
   gained: (trait: string, estimate: string, low: string, high: string, check: string) =>
     `${trait}, in beiden Jahren an ${check} gemessen: ${estimate} (${low} bis ${high}).`,
@@ -146,7 +148,7 @@ export const lines: Words['lines'] = {
     savingText:
       'Zuerst die Blüte eintüten oder die Pflanze einhausen: Abstand allein verspricht nichts, denn Bienen tragen Pollen von Ort zu Ort sehr verschieden weit. Ratgeber nennen einige bis 15 m zwischen Hausgärten, 90 bis 300 m bei fünf Pflanzen und mehr, Samenbauern 400 m zwischen milden und 1,6 km zwischen scharfen und milden Paprika. Um eine gemischte Sorte zu erhalten, von 5 bis 20 Pflanzen ernten; bei einer Linie ist eine Pflanze eine Wahl, kein Fehler. Kreuzung verändert nie die Frucht dieses Jahres, nur was aus ihrem Samen wächst.',
     mothers: (lot: string, n: string, effective: string) =>
-      `${lot} ist von ${n} Pflanzen: so gut wie ${effective}, die gleich viel Samen geben.`,
+      `${lot} ist von ${n} Pflanzen: so gut wie ${effective} Mütter, wenn alle gleich viel gaben, sonst wie weniger.`,
     treated: 'Behandelter Samen ist kein Lebensmittel: Handschuhe, außer Reichweite von Kindern.',
     dates: 'Wann säen',
     datesNote:

@@ -629,7 +629,7 @@ export const problems: Words['problems'] = {
   ],
   'generation-unknown': [
     'die Generation lässt sich nicht lesen',
-    'F1, F2, F3 …',
+    'F1, F2, F3 … oder BC1',
     'die Generation als F und eine Zahl schreiben',
   ],
   'generation-order': [
@@ -913,7 +913,7 @@ export const problems: Words['problems'] = {
     'good beim Merkmal ergänzen oder das Ziel streichen',
   ],
   'too-few-checks': [
-    'keine feste Sorte stand dort in einzelnen Pflanzen: darüber, wie viel von {trait} vererbt wird, wird nichts gesagt',
+    'zu wenige einzelne Pflanzen fester Sorten standen dort: darüber, wie viel von {trait} vererbt wird, wird nichts gesagt',
     '2 einzelne Pflanzen von 3 festen Sorten neben einer Linie',
     'nichts zu tun; nächstes Jahr welche anbauen',
   ],

@@ -27,6 +27,7 @@ export const lines = {
   plantByPlant: 'Plant by plant',
   seenIn: (g: string, year: string) => `The ${g} of ${year}: what was seen, and what is expected of its offspring.`,
   plant: 'Plant',
+  thePlant: (name: string) => `plant ${name}`,
   seen: (trait: string) => `${trait}, seen`,
   expectedOf: (trait: string) => `${trait}, passed on`,
   trueFor: (trait: string) => `${trait} breeds true`,
@@ -37,6 +38,7 @@ export const lines = {
   above: (percent: string) => `${percent} above its sisters`,
   below: (percent: string) => `${percent} below its sisters`,
   alike: 'like its sisters',
+  unchanged: 'no different',
   atMost: 'What is passed on is the most to be hoped for: selfing keeps all of one part and half of the other.',
   told: 'What its plants tell',
   genes: 'One gene or more?',
@@ -49,29 +51,29 @@ export const lines = {
     one
       ? `Plant ${names} of the ${g} breeds true for ${state} in ${n} of 100.`
       : `Plants ${names} of the ${g} each breed true for ${state} in ${n} of 100.`,
-  unlessCrossed: (names: string) => `Seed of ${names} was from open flowers: that holds unless it was crossed.`,
-  margin: (list: string) => `Odds of the ratios by all that was seen: ${list}.`,
+  unlessCrossed: (names: string) => `Seed of plant ${names} was from open flowers: that holds unless it was crossed.`,
+  margin: (list: string) => `What is left to each by all that was seen, of 100: ${list}.`,
   noneOfThese: 'none of these',
   countsOnly: (trait: string, counts: string) => `${trait}: ${counts}. Nothing can be told of its genes from that.`,
   next: 'Next year',
   nextPlants: (plant: string, wanted: string, n: string, chance: string) =>
     `Of ${n} plants from ${plant} at least one is ${wanted} in ${chance} of 100.`,
-  needed: (plant: string, list: string) => `${plant}: ${list}.`,
+  needed: (plant: string, list: string) => `To have one as wanted, grow of ${plant}: ${list}.`,
   neededFor: (chance: string, n: string) => `${plants(n)} for ${chance} of 100`,
   notWithAny: (chance: string) => `${chance} of 100 not with any number: the plant may lack it`,
   split: (n: string, mothers: string, chance: string) =>
     `${n} plants split over ${mothers} mothers: ${chance} of 100 that at least one is as wanted.`,
   ifUnlinked: 'That holds if the genes are not linked.',
-  asGood: (list: string) => `As good: seed of ${list} mothers.`,
+  asGood: (most: string) => `Seed split over up to ${most} of the best plants would do about as well.`,
   uniform: 'Uniform?',
   offTypes: (trait: string, k: string, n: string, upper: string, allowed: string) =>
-    `${trait}: ${k} of ${n} differ from the rest; up to ${upper} may. Where one in a hundred is allowed, ${n} plants may have ${allowed}.`,
+    `${trait}: ${k} of ${n} ${k === '1' ? 'differs' : 'differ'} from the rest; up to ${upper} of such plants may (one-sided, 95 %). Where one in a hundred is allowed, ${n} plants may have ${allowed}.`,
   twentyPass: 'Twenty plants pass a line with a tenth off-types 39 times in 100.',
   spread: (trait: string, ratio: string, low: string, high: string, shown: boolean) =>
     `${trait}: ${ratio} times (${low} to ${high}) the spread of fixed varieties: ${shown ? 'it varies more than they do' : 'not shown to vary'}.`,
   oneOutlier: 'One outlying plant can do this.',
   noFixed: (trait: string) =>
-    `${trait}: no fixed variety stood there as single plants, so nothing is said of its spread.`,
+    `${trait}: too few single plants of fixed varieties stood there, so nothing is said of its spread.`,
   response: 'What last year’s choice gave',
   gained: (trait: string, estimate: string, low: string, high: string, check: string) =>
     `${trait}, set against ${check} in both years: ${estimate} (${low} to ${high}).`,
@@ -138,7 +140,7 @@ export const lines = {
     savingText:
       'Bag a flower or cage the plant first: distance alone is no promise, since bees carry pollen by very different amounts from place to place. Growers’ guides ask for some metres to 15 m between home plots, 90 to 300 m with five plants or more, and seed growers for 400 m between sweet peppers and 1.6 km between hot and sweet. To keep a mixed variety save from 5 to 20 plants; of a line one plant is a choice, not a fault. Crossing never changes this year’s fruit, only what grows from its seed.',
     mothers: (lot: string, n: string, effective: string) =>
-      `${lot} is of ${n} plants: as good as ${effective} that give seed alike.`,
+      `${lot} is of ${n} plants: as good as ${effective} mothers if all gave as much, as fewer if not.`,
     treated: 'Treated seed is not food: gloves, and out of reach of children.',
     dates: 'When to sow',
     datesNote:

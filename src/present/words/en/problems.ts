@@ -581,7 +581,11 @@ export const problems = {
     'the day of each picking',
     'look whether the day is that of picking and not of writing; first ripe fruit rests on it',
   ],
-  'generation-unknown': ['the generation cannot be read', 'F1, F2, F3 …', 'write the generation as F and a number'],
+  'generation-unknown': [
+    'the generation cannot be read',
+    'F1, F2, F3 …, or BC1',
+    'write the generation as F and a number',
+  ],
   'generation-order': [
     'the generation does not follow that of its parent {parent}',
     '{expected}',
@@ -851,7 +855,7 @@ export const problems = {
     'add good to the trait, or take the goal away',
   ],
   'too-few-checks': [
-    'no fixed variety stood there as single plants, so that nothing is said of how much of {trait} is passed on',
+    'too few single plants of fixed varieties stood there, so that nothing is said of how much of {trait} is passed on',
     '2 single plants of 3 fixed varieties beside a line',
     'nothing to do; next year grow some',
   ],
