@@ -117,7 +117,7 @@ function familyOf(
     variety: line,
     generation: line.generation,
     mothers,
-    mayBeCrossed: line.from.length > 0 && !lots.some(({ pollination }) => isKeptPure(pollination)),
+    mayBeCrossed: (line.generation ?? 2) > 1 && !lots.some(({ pollination }) => isKeptPure(pollination)),
     years: trial.seasons
       .filter(({ plantings }) => plantings.some((own) => own.variety === line.id))
       .map(({ year }) => year),
