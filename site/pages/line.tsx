@@ -14,6 +14,7 @@ import type { Page, SiteContent } from '../content.ts';
 import { to } from '../layout.tsx';
 import { page } from '../page.tsx';
 import { Table } from '../parts.tsx';
+import { Remarks } from './written.tsx';
 
 /** What was seen of a plant, and what is expected of its offspring, in columns apart. */
 function plantCells(own: PlantAdvice, source: CrossSource): readonly string[] {
@@ -72,33 +73,11 @@ function Plants({ source, advice }: { readonly source: CrossSource; readonly adv
   );
 }
 
-function Notes({
-  content,
-  report,
-}: {
-  readonly content: SiteContent;
-  readonly report: CrossReport;
-}): JSX.Element | null {
-  const { trial, writing } = content;
+function Notes({ content, report }: { readonly content: SiteContent; readonly report: CrossReport }): JSX.Element {
+  const { trial } = content;
   const ids = new Set<string>(report.cross.families.map(({ variety }) => variety.id));
   const notes = trial.seasons.flatMap((season) => remarksOf(season, trial).filter(({ variety }) => ids.has(variety)));
-  if (notes.length === 0) return null;
-  return (
-    <section aria-labelledby="notes">
-      <h2 id="notes">{writing.words.bench.variety.plantNotes}</h2>
-      <ul class="plain">
-        {notes.map(({ year, day, planting, text }) => (
-          <li>
-            <span class="m">
-              {day === null ? year : writing.date(day)}
-              {planting === null ? '' : `, ${planting}`}:
-            </span>{' '}
-            {text}
-          </li>
-        ))}
-      </ul>
-    </section>
-  );
+  return <Remarks content={content} notes={notes} isPlain={() => false} />;
 }
 
 /** A cross from generation to generation: what its plants showed, and which to go on with. */

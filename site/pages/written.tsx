@@ -1,5 +1,6 @@
 import type { JSX } from 'preact';
 import { remarksOf } from '../../src/present/pages/remarks.ts';
+import type { PublishedRemark } from '../../src/present/pages/remarks.ts';
 import { shownColumns } from '../../src/terms/published.ts';
 import type { Variety } from '../../src/terms/trial.ts';
 import type { SiteContent } from '../content.ts';
@@ -30,6 +31,20 @@ export function PlantNotes({
 }): JSX.Element | null {
   const seasons = trial.ongoing ? [...trial.seasons, trial.ongoing] : trial.seasons;
   const notes = seasons.flatMap((season) => remarksOf(season, trial).filter((own) => own.variety === variety.id));
+  return <Remarks content={{ writing }} notes={notes} isPlain={(planting) => planting === variety.id} />;
+}
+
+/** Remarks with their days and plants; null without any. */
+export function Remarks({
+  content: { writing },
+  notes,
+  isPlain,
+}: {
+  readonly content: Pick<SiteContent, 'writing'>;
+  readonly notes: readonly PublishedRemark[];
+  /** True for a planting that need not be named. */
+  readonly isPlain: (planting: string) => boolean;
+}): JSX.Element | null {
   if (notes.length === 0) return null;
   return (
     <section aria-labelledby="notes">
@@ -39,7 +54,7 @@ export function PlantNotes({
           <li>
             <span class="m">
               {day === null ? year : writing.date(day)}
-              {planting === null || planting === variety.id ? '' : `, ${planting}`}:
+              {planting === null || isPlain(planting) ? '' : `, ${planting}`}:
             </span>{' '}
             {text}
           </li>
