@@ -31,6 +31,8 @@ const PAGES = [
   'glossary/',
   'data/',
   'data-notes/',
+  'lines/smithy-cross/',
+  'seed/',
   'methods/',
 ];
 const TYPES: Readonly<Record<string, string>> = {

@@ -23,6 +23,9 @@ const PAGES = [
   'seasons/',
   'data/',
   'data-notes/',
+  'lines/smithy-cross/',
+  'lines/smithy-cross/sheet/',
+  'seed/',
   'methods/',
 ];
 let site: string;
