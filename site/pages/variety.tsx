@@ -229,7 +229,7 @@ export function varietyPage(content: SiteContent, variety: Variety): Page {
             <HowMany {...part} />
           </section>
           {last ? <Besides content={content} seen={last} variety={variety} root={root} /> : null}
-          <OddPlant content={content} variety={variety} />
+          <OddPlant content={content} variety={variety} root={root} />
           <CrossOf content={content} variety={variety} root={root} />
           <PlantNotes content={content} variety={variety} />
           <Folds {...part} />

@@ -118,6 +118,7 @@ export const lines: Words['lines'] = {
     crossed: (n: string, low: string, high: string) =>
       `Von ${n} Samen aus offenen Blüten ist in ${low} bis ${high} von 100 Fällen mindestens einer gekreuzt.`,
     unknownRate: 'Wie oft diese Art in offenen Blüten kreuzt, ist hier nicht bekannt.',
+    followed: 'Samen davon wurde gesät; was daraus wurde:',
     tell: 'Kreuzung, verirrter Samen und Mutation lassen sich in diesem Jahr nicht unterscheiden. Eine Blüte eintüten und 11 Samen säen: Wäre es eine Kreuzung mit dominantem Aussehen, kehrt das übliche in 95 von 100 Fällen wieder.',
   },
   seed: {

@@ -110,6 +110,7 @@ export const lines = {
     crossed: (n: string, low: string, high: string) =>
       `Of ${n} seeds from open flowers at least one is crossed in ${low} to ${high} of 100.`,
     unknownRate: 'How often this species crosses in open flowers is not known here.',
+    followed: 'Seed of it was sown; what came of it:',
     tell: 'A cross, a stray seed and a sport cannot be told apart this year. Bag one of its flowers and sow 11 seeds: were it a cross with the odd look dominant, the usual look returns in 95 of 100.',
   },
   seed: {
