@@ -4,7 +4,6 @@ import { keepAddresses } from '../records/addresses.ts';
 import type { Content } from '../records/content.ts';
 import { checkTrial } from '../records/trial.ts';
 import { lineProblems } from '../decide/lines/crossReport.ts';
-import { publishedLines } from '../present/publishedLines.ts';
 import { rangeProblems } from '../decide/rangeProblems.ts';
 import { classReport } from '../present/classReport.ts';
 import { downloadsOf } from '../present/downloads.ts';
@@ -162,9 +161,8 @@ export async function makePages(
   }
   const tooMuch = whatWillNotFit(checkedTrial);
   if (tooMuch !== null) process.stderr.write(`keeprow: ${tooMuch}\n`);
-  const { trial, seasons, advice, compared: working } = workOut(found, checkedTrial);
+  const { trial, seasons, advice, lines, compared: working } = workOut(found, checkedTrial);
   const photos = await makePhotos(folder, shownPhotos(content, found.photos));
-  const lines = publishedLines(trial, seasons, advice?.next ?? null);
   const doubts = [
     ...blockProblems(trial),
     ...lineProblems(trial, lines.crosses),

@@ -2,8 +2,10 @@ import { seasonSeen } from '../analyse/seen.ts';
 import type { SeasonSeen } from '../analyse/seen.ts';
 import { lastWinter } from '../decide/lastWinter.ts';
 import { adviseNextSeason } from '../decide/nextSeason.ts';
+import type { PublishedLines } from '../present/linesDocument.ts';
 import { writingOf } from '../present/numbers.ts';
 import type { AdviceSource } from '../present/nextSeason/source.ts';
+import { publishedLines } from '../present/publishedLines.ts';
 import type { SourceFile } from '../read/decode.ts';
 import type { TrialFiles } from '../records/folder.ts';
 import type { Trial } from '../terms/trial.ts';
@@ -17,12 +19,13 @@ export interface Worked {
   readonly seasons: readonly SeasonSeen[];
   readonly compared: Promise<readonly Compared[]>;
   readonly advice: AdviceSource | null;
+  readonly lines: PublishedLines;
 }
 
 /** The tables of a trial and its settings: its words and photos are not among them. */
-function recordsIn({ settings, varieties, seasons }: TrialFiles): readonly SourceFile[] {
+function recordsIn({ settings, varieties, seeds, seasons }: TrialFiles): readonly SourceFile[] {
   const tables = [...seasons.values()].flatMap((own) => [...own.values()]);
-  return [settings, varieties, ...tables].filter((source) => source !== null);
+  return [settings, varieties, seeds, ...tables].filter((source) => source !== null);
 }
 
 function isSame(a: SourceFile, b: SourceFile): boolean {
@@ -50,7 +53,9 @@ export function workOut(found: TrialFiles, trial: Trial): Worked {
   const compared = comparisons.then((all) => seasons.map((seen, i) => ({ seen, compared: nth(all, i) })));
   // A fault is told by whoever waits for it, not as one that nobody did.
   compared.catch(() => {});
-  const worked = { trial, seasons, compared, advice: adviceSource(trial, seasons) };
+  const advice = adviceSource(trial, seasons);
+  const lines = publishedLines(trial, seasons, advice?.next ?? null);
+  const worked = { trial, seasons, compared, advice, lines };
   last = { records, worked };
   return worked;
 }
