@@ -2,6 +2,7 @@ import type { JSX } from 'preact';
 import { remarksOf } from '../../src/present/pages/remarks.ts';
 import type { PublishedRemark } from '../../src/present/pages/remarks.ts';
 import { shownColumns } from '../../src/terms/published.ts';
+import { everySeason } from '../../src/terms/trial.ts';
 import type { Variety } from '../../src/terms/trial.ts';
 import type { SiteContent } from '../content.ts';
 
@@ -29,8 +30,9 @@ export function PlantNotes({
   readonly content: SiteContent;
   readonly variety: Variety;
 }): JSX.Element | null {
-  const seasons = trial.ongoing ? [...trial.seasons, trial.ongoing] : trial.seasons;
-  const notes = seasons.flatMap((season) => remarksOf(season, trial).filter((own) => own.variety === variety.id));
+  const notes = everySeason(trial).flatMap((season) =>
+    remarksOf(season, trial).filter((own) => own.variety === variety.id),
+  );
   return <Remarks content={{ writing }} notes={notes} isPlain={(planting) => planting === variety.id} />;
 }
 

@@ -1,6 +1,7 @@
 import { foldName } from '../terms/names.ts';
 import type { Problem } from '../terms/problem.ts';
 import type { ProblemCode } from '../terms/problemCodes.ts';
+import { everySeason } from '../terms/trial.ts';
 import type { Trial } from '../terms/trial.ts';
 import { nth } from '../numerics/element.ts';
 
@@ -32,7 +33,7 @@ export function publishedTasters({ seasons, ongoing, settings }: Trial): Readonl
     taken.add(own);
     return own;
   };
-  for (const { scores } of ongoing ? [...seasons, ongoing] : seasons) {
+  for (const { scores } of everySeason({ seasons, ongoing })) {
     const names = [...new Set(scores.map(({ taster }) => taster))];
     for (const name of names.toSorted((a, b) => (foldName(a) < foldName(b) ? -1 : 1))) {
       const fold = foldName(name);

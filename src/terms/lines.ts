@@ -1,5 +1,6 @@
 import type { Day } from './day.ts';
 import type { PlantingId, VarietyId } from './ids.ts';
+import { foldId } from './names.ts';
 import type { Place } from './place.ts';
 
 /** The plant that seed was saved from. */
@@ -9,6 +10,10 @@ export interface SeedPlant {
   /** What grew there; null where no such planting is recorded, or until `check` has read the season. */
   readonly variety: VarietyId | null;
 }
+
+/** True for the same plant, whatever the case of its id. */
+export const isSamePlant = (a: SeedPlant, b: SeedPlant): boolean =>
+  a.season === b.season && foldId(a.planting) === foldId(b.planting);
 
 /** A trait of which every plant shows one of a few states: leaf green or dark. */
 export interface StateTrait {
@@ -37,6 +42,9 @@ export interface StateCount {
   readonly place: Place;
 }
 
+/** Plants of all counts together. */
+export const plantsIn = (counts: readonly StateCount[]): number => counts.reduce((sum, own) => sum + own.plants, 0);
+
 export const POLLINATIONS = ['open', 'bagged', 'caged', 'hand', 'unknown'] as const;
 export type Pollination = (typeof POLLINATIONS)[number];
 
@@ -63,4 +71,13 @@ export interface SeedLot {
   readonly source: string | null;
   readonly notes: string | null;
   readonly place: Place;
+}
+
+/** True for a lot from which a variety grows: it says so, or it was saved from a plant in the variety's `from`. */
+export function isLotOf(
+  lot: SeedLot,
+  variety: { readonly id: VarietyId; readonly from: readonly SeedPlant[] },
+): boolean {
+  if (lot.variety !== null) return lot.variety === variety.id;
+  return lot.from.some((own) => variety.from.some((one) => isSamePlant(own, one)));
 }

@@ -204,3 +204,7 @@ export function nameLookup(varieties: readonly Variety[]): (id: string) => strin
   const names = new Map<string, string>(varieties.map(({ id, name }) => [id, name]));
   return (id) => names.get(id) ?? id;
 }
+
+/** The seasons that are over, and the one that is not. */
+export const everySeason = ({ seasons, ongoing }: Pick<Trial, 'seasons' | 'ongoing'>): readonly Season[] =>
+  ongoing ? [...seasons, ongoing] : seasons;

@@ -103,6 +103,18 @@ describe('what is said of a cross and of seed', () => {
     );
   });
 
+  it('several rows of a tray are one: the plants set out are taken from it once', () => {
+    const tray = (rowsOf: string): string =>
+      `date,planting,variety,plants,leaf\n${rows('x2', '2025-08-20', STATES)}\n${rowsOf}`;
+    const rest = (text: string) => {
+      const [report] = told(folder('en', { '2025/measurements.csv': text })).lines.crosses;
+      return report!.traits[0]!.genes!.pedigree.f2.counts;
+    };
+    // Of 2 green and 6 dark set out, beside 10 green and 20 dark in the tray.
+    expect(rest(tray('2025-05-01,,x2,10,green\n2025-05-01,,x2,20,dark\n'))).toEqual([8, 14]);
+    expect(rest(tray('2025-05-01,,x2,10,green\n2025-05-01,,x2,8,dark\n2025-05-02,,x2,12,dark\n'))).toEqual([8, 14]);
+  });
+
   it('old seed asks for a test, and what is short for more', () => {
     const { lines } = told(
       folder('en', {

@@ -3,8 +3,8 @@ import type { StateTrait } from '../../terms/lines.ts';
 import type { Trial } from '../../terms/trial.ts';
 import { nth } from '../../numerics/element.ts';
 import type { Cross, CrossFamily, CrossPlant } from './crosses.ts';
-import { geneModels, mixed, selfing } from './geneKinds.ts';
-import { genePosterior, goodShares, plantGenotypes } from './geneModels.ts';
+import { geneModels, mixed } from './geneKinds.ts';
+import { genePosterior, goodShares, PARENTS, plantGenotypes } from './geneModels.ts';
 import type { GeneFamily, GenePedigree, GenePosterior } from './geneModels.ts';
 import { ratiosNotRuledOut } from './ratios.ts';
 import type { Ratio } from './ratios.ts';
@@ -74,24 +74,12 @@ function isPossible(parts: readonly number[], { states, f1, parents }: GenePedig
   const whole = parts.reduce((sum, own) => sum + own, 0);
   return geneModels(states).some((model) => {
     const root = mixed(model.genes);
-    const row = nth(selfing(model.genes), root);
-    const shares = parts.map((_, state) =>
-      row.reduce((sum, own, g) => sum + (nth(model.map, g) === state ? own : 0), 0),
-    );
+    const shares = parts.map((_, state) => nth(goodShares(model, [state]), root));
     if (shares.some((own, i) => Math.abs(own - nth(parts, i) / whole) > 1e-9)) return false;
     if (f1 !== null && nth(model.map, root) !== f1) return false;
-    if (parents === null) return true;
-    const ends =
-      model.genes === 1
-        ? [[0, 2]]
-        : [
-            [0, 8],
-            [2, 6],
-          ];
-    return ends.some((pair) => {
-      const states = pair.map((g) => nth(model.map, g));
-      return [states, states.toReversed()].some(([a, b]) => a === parents[0] && b === parents[1]);
-    });
+    const isCross = ([a, b]: readonly [number, number]): boolean =>
+      nth(model.map, a) === parents?.[0] && nth(model.map, b) === parents[1];
+    return parents === null || PARENTS[model.genes].some(isCross);
   });
 }
 

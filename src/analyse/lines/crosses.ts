@@ -1,6 +1,6 @@
 import type { VarietyId } from '../../terms/ids.ts';
-import { isKeptPure } from '../../terms/lines.ts';
-import type { SeedLot, StateCount } from '../../terms/lines.ts';
+import { isKeptPure, isLotOf, isSamePlant, plantsIn } from '../../terms/lines.ts';
+import type { SeedLot, SeedPlant, StateCount } from '../../terms/lines.ts';
 import { foldId } from '../../terms/names.ts';
 import { isLine } from '../../terms/trial.ts';
 import type { Line, Planting, Trial, Variety } from '../../terms/trial.ts';
@@ -75,25 +75,18 @@ function countsOf(family: string, trial: Trial, singles: ReadonlySet<string>) {
   const rest: StateCount[] = [];
   for (const { states } of trial.seasons) {
     const own = states.filter(({ variety }) => variety === family);
-    const trays = new Set(own.filter(({ planting }) => planting === null).map(({ trait }) => trait));
-    for (const count of own) {
-      const isSingle = count.planting !== null && singles.has(count.planting);
-      if (count.planting === null) {
-        whole.push(count);
-        const setOut = own
-          .filter(({ planting, trait, state }) => planting !== null && trait === count.trait && state === count.state)
-          .reduce((sum, { plants }) => sum + plants, 0);
-        const groups = own
-          .filter(
-            ({ planting, trait, state }) =>
-              planting !== null && !singles.has(planting) && trait === count.trait && state === count.state,
-          )
-          .reduce((sum, { plants }) => sum + plants, 0);
-        rest.push({ ...count, plants: Math.max(0, count.plants - setOut) + groups });
-      } else if (!trays.has(count.trait)) {
-        whole.push(count);
-        if (!isSingle) rest.push(count);
-      }
+    const trays = own.filter(({ planting }) => planting === null);
+    const inTrays = new Set(trays.map(({ trait }) => trait));
+    const setOut = own.filter(({ planting }) => planting !== null);
+    for (const count of setOut) if (!inTrays.has(count.trait)) whole.push(count);
+    for (const count of setOut) if (!inTrays.has(count.trait) && !singles.has(count.planting ?? '')) rest.push(count);
+    // Several rows of a tray are one: the plants set out singly are taken from all of them together.
+    for (const [i, tray] of trays.entries()) {
+      whole.push(tray);
+      const isAlike = ({ trait, state }: StateCount): boolean => trait === tray.trait && state === tray.state;
+      if (trays.findIndex(isAlike) < i) continue;
+      const single = setOut.filter((one) => isAlike(one) && singles.has(one.planting ?? ''));
+      rest.push({ ...tray, plants: Math.max(0, plantsIn(trays.filter(isAlike)) - plantsIn(single)) });
     }
   }
   return { counts: tally(whole), others: tally(rest) };
@@ -108,11 +101,7 @@ function familyOf(
     plantings.filter((own) => own.variety === line.id && own.plants === 1).flatMap(({ id }) => plantOf(year, id) ?? []),
   );
   const mothers = line.from.flatMap((own) => plantOf(own.season, own.planting) ?? []);
-  const isFrom = (lot: SeedLot): boolean =>
-    lot.variety === line.id ||
-    (lot.variety === null &&
-      lot.from.some((own) => line.from.some((one) => one.season === own.season && one.planting === own.planting)));
-  const lots = trial.lots.filter(isFrom);
+  const lots = trial.lots.filter((lot) => isLotOf(lot, line));
   return {
     variety: line,
     generation: line.generation,
@@ -126,25 +115,24 @@ function familyOf(
   };
 }
 
-/** Every single plant of the trial with its states and the seed saved from it, by year and id. */
+/** Finds plants by year and id, each with its states and the seed saved from it alone: the same plant each time. */
 function plantFinder(trial: Trial): (year: number, id: string) => CrossPlant | undefined {
-  const byKey = new Map<string, CrossPlant>();
-  const key = (year: number, id: string): string => `${year}/${foldId(id)}`;
-  for (const { year, plantings, states } of trial.seasons)
-    for (const planting of plantings) {
-      const own = states.filter((count) => count.planting === planting.id);
-      const lots = trial.lots.filter(
-        ({ from }) =>
-          from.length === 1 && from.some((one) => one.season === year && foldId(one.planting) === foldId(planting.id)),
-      );
-      byKey.set(key(year, planting.id), {
-        year,
-        planting,
-        states: new Map(planting.plants === 1 ? own.map(({ trait, state }) => [trait, state]) : []),
-        lots,
-      });
-    }
-  return (year, id) => byKey.get(key(year, id));
+  const seasons = new Map(trial.seasons.map((season) => [season.year, season]));
+  const found = new Map<string, CrossPlant | undefined>();
+  const make = (year: number, id: string): CrossPlant | undefined => {
+    const season = seasons.get(year);
+    const planting = season?.plantings.find((own) => foldId(own.id) === foldId(id));
+    if (!season || !planting) return undefined;
+    const own = planting.plants === 1 ? season.states.filter((count) => count.planting === planting.id) : [];
+    const plant: SeedPlant = { season: year, planting: planting.id, variety: planting.variety };
+    const lots = trial.lots.filter(({ from }) => from.length === 1 && from.some((one) => isSamePlant(one, plant)));
+    return { year, planting, states: new Map(own.map(({ trait, state }) => [trait, state])), lots };
+  };
+  return (year, id) => {
+    const key = `${year}/${foldId(id)}`;
+    if (!found.has(key)) found.set(key, make(year, id));
+    return found.get(key);
+  };
 }
 
 /**

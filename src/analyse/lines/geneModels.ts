@@ -97,7 +97,7 @@ function inGeneration(genes: 1 | 2, generation: number): readonly number[] {
 }
 
 /** Crosses of two homozygous parents from which an F1 that is mixed in all genes comes, each way round. */
-const PARENTS: Readonly<Record<1 | 2, readonly (readonly [number, number])[]>> = {
+export const PARENTS: Readonly<Record<1 | 2, readonly (readonly [number, number])[]>> = {
   1: [
     [0, 2],
     [2, 0],

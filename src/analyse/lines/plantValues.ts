@@ -1,3 +1,4 @@
+import { mean } from 'simple-statistics';
 import { traitFacts } from '../../terms/traits.ts';
 import { classLookup, isLine } from '../../terms/trial.ts';
 import type { Trial } from '../../terms/trial.ts';
@@ -17,17 +18,16 @@ export interface PlantValue {
 /** Mean score of each plant that was scored by itself, tasters' means taken out (methods page A4). */
 function ratedPlants({ season }: SeasonSeen, trait: string): readonly (readonly [id: string, value: number])[] {
   const scores = season.scores.filter((own) => own.trait === trait);
-  const mean = (own: readonly { readonly score: number }[]): number =>
-    own.reduce((sum, { score }) => sum + score, 0) / own.length;
-  const all = scores.length === 0 ? 0 : mean(scores);
+  const meanOf = (own: readonly { readonly score: number }[]): number => mean(own.map(({ score }) => score));
+  const all = scores.length === 0 ? 0 : meanOf(scores);
   const tasters = new Map<string, number>();
   for (const { taster } of scores)
-    if (!tasters.has(taster)) tasters.set(taster, mean(scores.filter((own) => own.taster === taster)) - all);
+    if (!tasters.has(taster)) tasters.set(taster, meanOf(scores.filter((own) => own.taster === taster)) - all);
   const plants = new Map<string, { score: number }[]>();
   for (const { planting, taster, score } of scores)
     if (planting !== null)
       plants.set(planting, [...(plants.get(planting) ?? []), { score: score - (tasters.get(taster) ?? 0) }]);
-  return [...plants].map(([id, own]) => [id, mean(own)]);
+  return [...plants].map(([id, own]) => [id, meanOf(own)]);
 }
 
 /**

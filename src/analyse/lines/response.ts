@@ -1,3 +1,4 @@
+import { mean } from 'simple-statistics';
 import { tQuantile } from '../../numerics/distributions.ts';
 import { squaresOf } from './spread.ts';
 
@@ -14,8 +15,6 @@ export interface Response {
   readonly high: number;
   readonly df: number;
 }
-
-const mean = (values: readonly number[]): number => values.reduce((sum, own) => sum + own, 0) / values.length;
 
 /**
  * What last year's choice gave: the line's plants beside the same check variety in both seasons.
@@ -38,7 +37,7 @@ export function responseOf(before: Beside, after: Beside, level: number): Respon
     lineVariance(after.line) +
     checkVariance * (1 / before.check.length + 1 / after.check.length);
   const estimate = mean(after.line) - mean(after.check) - (mean(before.line) - mean(before.check));
-  // Of each group's degrees of freedom only the offspring's and the checks': the page of methods says why.
+  // The degrees of freedom of the offspring and the checks alone, as in the reference case: fewer, so wider.
   const df = checks.reduce((sum, own) => sum + own.df, 0) + after.line.length - 1;
   const half = tQuantile(1 - (1 - level) / 2, df) * Math.sqrt(variance);
   return { estimate, low: estimate - half, high: estimate + half, df };

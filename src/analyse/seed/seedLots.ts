@@ -1,8 +1,9 @@
 import { dayOf, partsOf } from '../../terms/day.ts';
 import type { Day } from '../../terms/day.ts';
+import { isSamePlant } from '../../terms/lines.ts';
 import type { SeedLot } from '../../terms/lines.ts';
 import { sownOf } from '../../terms/record.ts';
-import { isLine } from '../../terms/trial.ts';
+import { everySeason, isLine } from '../../terms/trial.ts';
 import type { SeedBatch, Trial, Variety } from '../../terms/trial.ts';
 import { wilsonInterval } from '../../numerics/wilson.ts';
 import { germinationAt, seedsFor, viabilityOf } from './viability.ts';
@@ -57,16 +58,15 @@ function wantedPlants(variety: Variety | null, lot: SeedLot, trial: Trial): numb
 }
 
 /** Sowings of a lot that were counted, over all seasons. */
-export function batchesOf(lot: SeedLot, trial: Trial): readonly SeedBatch[] {
-  const seasons = trial.ongoing ? [...trial.seasons, trial.ongoing] : trial.seasons;
-  return seasons.flatMap(({ seedBatches }) => seedBatches.filter((own) => own.lot === lot.id));
+function batchesOf(lot: SeedLot, trial: Trial): readonly SeedBatch[] {
+  return everySeason(trial).flatMap(({ seedBatches }) => seedBatches.filter((own) => own.lot === lot.id));
 }
 
 function growsFrom(lot: SeedLot, trial: Trial): Variety | null {
   if (lot.variety !== null) return trial.varieties.find(({ id }) => id === lot.variety) ?? null;
   const isSame = (variety: Variety): boolean =>
     variety.from.length === lot.from.length &&
-    variety.from.every((own) => lot.from.some((one) => one.season === own.season && one.planting === own.planting));
+    variety.from.every((own) => lot.from.some((one) => isSamePlant(one, own)));
   return (lot.from.length > 0 && trial.varieties.find(isSame)) || null;
 }
 
@@ -90,8 +90,7 @@ export function lotOutlook(lot: SeedLot, trial: Trial, level: number): LotOutloo
   const age = saved === null ? null : Math.max(0, years(saved, sowing));
   const [k, n] = [tests.reduce((sum, own) => sum + own.germinated, 0), tests.reduce((sum, own) => sum + own.seeds, 0)];
   const [low, high] = n > 0 ? wilsonInterval(k, n, level) : [0, 1];
-  const sowings = trial.ongoing ? [...trial.seasons, trial.ongoing] : trial.seasons;
-  const left = lot.seeds === null ? null : Math.max(0, lot.seeds - sownOf(lot.id, sowings));
+  const left = lot.seeds === null ? null : Math.max(0, lot.seeds - sownOf(lot.id, everySeason(trial)));
   const plants = wantedPlants(variety, lot, trial);
   const seeds = seedsFor(viability, age ?? 0, plants, trial.settings.certainty);
   const lastTest = Math.max(...batches.map(({ sown }) => sown));

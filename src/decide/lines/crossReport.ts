@@ -13,10 +13,10 @@ import type { SeasonSeen } from '../../analyse/seen.ts';
 import { sharesAgreeP } from '../../numerics/multinomial.ts';
 import { sowingDates } from '../../analyse/seed/sowing.ts';
 import { fileOnly } from '../../terms/place.ts';
-import { batchesOf } from '../../analyse/seed/seedLots.ts';
 import { openLog } from '../../terms/problem.ts';
 import type { Problem } from '../../terms/problem.ts';
 import { traitFacts } from '../../terms/traits.ts';
+import { everySeason } from '../../terms/trial.ts';
 import type { Trial } from '../../terms/trial.ts';
 import type { NextSeason } from '../nextSeason.ts';
 import { adviseCross } from './carry.ts';
@@ -180,10 +180,8 @@ export function lineProblems(trial: Trial, reports: readonly CrossReport[]): rea
   if (dates && dates.dates.length === 0)
     log.add('frost-years-few', fileOnly('data'), '', { years: dates.seen.map(({ year }) => year).join(', ') || '0' });
   for (const lot of trial.lots) {
-    const batches = batchesOf(lot, trial);
-    const years = new Set(batches.map(({ sown }) => Math.floor(sown / 365.25)));
-    for (const year of years) {
-      const own = batches.filter(({ sown }) => Math.floor(sown / 365.25) === year);
+    for (const { seedBatches } of everySeason(trial)) {
+      const own = seedBatches.filter((batch) => batch.lot === lot.id);
       if (own.length < 2) continue;
       const p = sharesAgreeP(
         own.map(({ germinated }) => germinated),

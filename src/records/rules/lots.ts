@@ -1,4 +1,5 @@
 import { isoDate } from '../../terms/day.ts';
+import { isLotOf } from '../../terms/lines.ts';
 import type { SeedLot, SeedPlant } from '../../terms/lines.ts';
 import { foldId } from '../../terms/names.ts';
 import { pickingsOf, sownOf, totalsOf } from '../../terms/record.ts';
@@ -45,12 +46,6 @@ export function checkLots(
     if (new Set(from.map(({ variety }) => variety)).size > 1) log.add('lot-from-unlike', lot.place, lot.id);
     return { ...lot, from };
   });
-  const isFrom = (variety: Variety, lot: SeedLot): boolean =>
-    lot.variety === variety.id ||
-    (lot.variety === null &&
-      lot.from.some((own) =>
-        variety.from.some((one) => one.season === own.season && foldId(one.planting) === foldId(own.planting)),
-      ));
   const byId = new Map(resolved.map((lot) => [lot.id, lot]));
   for (const { plantings } of seasons) {
     for (const { lot: id, variety: grown, sown, place } of plantings) {
@@ -58,7 +53,7 @@ export function checkLots(
       if (lot?.saved && sown !== null && sown < lot.saved)
         log.add('test-before-saved', place, isoDate(sown), { saved: isoDate(lot.saved) });
       const variety = varieties.find((own) => own.id === grown);
-      if (lot && variety && !isFrom(variety, lot))
+      if (lot && variety && !isLotOf(lot, variety))
         log.add('lot-of-other', place, lot.id, {
           variety: lot.variety ?? lot.from.map((own) => `${own.season}/${own.planting}`).join(', '),
         });

@@ -1,3 +1,4 @@
+import { plantsIn } from '../../terms/lines.ts';
 import type { StateCount } from '../../terms/lines.ts';
 import type { Planting, Season } from '../../terms/trial.ts';
 import type { CheckContext } from '../../sheet/context.ts';
@@ -40,7 +41,7 @@ export function checkStates(
   for (const own of groups.values()) {
     const [first] = own;
     if (!first) continue;
-    const total = own.reduce((sum, { plants: n }) => sum + n, 0);
+    const total = plantsIn(own);
     const planting = first.planting === null ? undefined : plants.get(first.planting);
     if (planting && total > planting.plants)
       log.add('plants-over-planting', own.at(-1)?.place ?? first.place, String(total), {
@@ -50,17 +51,11 @@ export function checkStates(
     if (planting && planting.plants > 1) log.add('plants-not-single', first.place, planting.id);
   }
   for (const tray of kept.filter(({ planting }) => planting === null)) {
-    const setOut = kept.filter(
-      (own) =>
-        own.planting !== null && own.variety === tray.variety && own.trait === tray.trait && own.state === tray.state,
+    const alike = kept.filter(
+      ({ variety, trait, state }) => variety === tray.variety && trait === tray.trait && state === tray.state,
     );
-    const total = kept
-      .filter(
-        (own) =>
-          own.planting === null && own.variety === tray.variety && own.trait === tray.trait && own.state === tray.state,
-      )
-      .reduce((sum, own) => sum + own.plants, 0);
-    const least = setOut.reduce((sum, own) => sum + own.plants, 0);
+    const total = plantsIn(alike.filter(({ planting }) => planting === null));
+    const least = plantsIn(alike.filter(({ planting }) => planting !== null));
     if (total < least)
       log.add('seedlings-fewer', tray.place, String(total), { plants: String(least), state: tray.state });
   }
