@@ -2,7 +2,7 @@ import { addresses } from '../src/terms/addresses.ts';
 import type { JSX } from 'preact';
 import { nameOf } from '../src/present/nextSeason/source.ts';
 import type { AdviceWords } from '../src/present/nextSeason/varietyAdvice.ts';
-import type { SiteContent } from './content.ts';
+import type { FrameContent } from './content.ts';
 import { Stake } from './bench/signs.tsx';
 import { to } from './layout.tsx';
 
@@ -50,7 +50,7 @@ export function AdviceSummary({ content, classId, root }: SummaryOf): JSX.Elemen
 }
 
 interface SummaryOf {
-  readonly content: SiteContent;
+  readonly content: FrameContent;
   readonly classId: string;
   readonly root: string;
 }

@@ -25,37 +25,81 @@ export interface SeasonPictures {
   readonly fruits: ReadonlyMap<string, PictureWords>;
 }
 
-/** Everything the pages are made from. */
-export interface SiteContent {
+/** What every page takes: the records and what stands in its head and foot. */
+export interface FrameContent {
   readonly trial: Trial;
   readonly seasons: readonly SeasonSeen[];
-  readonly problems: readonly Problem[];
   readonly writing: Writing;
+  /** Null where no season is recorded. */
+  readonly next: NextContent | null;
+  /** The season that is not over, as it stands; null where all are. */
+  readonly ongoing: Ongoing | null;
+  /** Pages of the grower's own: address part, title. */
+  readonly ownPages: readonly { readonly key: string; readonly title: string }[];
+}
+
+/** A page with the grower's own words. */
+export interface WrittenContent extends FrameContent {
+  /** The grower's words as HTML, by content path without `.md`. */
+  readonly words: ReadonlyMap<string, string>;
+}
+
+/** The pages of crosses and seed, and what leads to them. */
+export interface CrossContent extends FrameContent {
+  readonly lines: PublishedLines;
+}
+
+/** A page that shows varieties as they stand for next season. */
+export interface StandContent extends FrameContent {
+  /** Every variety as it stands for next season, by id. */
+  readonly stands: ReadonlyMap<string, Stand>;
+}
+
+/** A page that sets what is new beside what has returned. */
+export interface BesideContent extends StandContent {
+  readonly compared: BySeason<SeasonComparisons>;
+}
+
+/** A page that advises. */
+export interface AdviceContent extends BesideContent, CrossContent, WrittenContent {
+  /** What the pages advise from; null where no season is recorded. */
+  readonly advice: AdviceSource | null;
+  readonly front: FrontPage | null;
+}
+
+/** The handout. */
+export interface HandoutContent extends AdviceContent {
+  /** The site's address as a QR code; null without an address. */
+  readonly qr: string | null;
+}
+
+/** The page of the data. */
+export interface DataContent extends FrameContent {
+  readonly downloads: readonly Download[];
+}
+
+/** The page of a class in a season: its data lie beside it. */
+export interface ClassContent extends BesideContent, DataContent {}
+
+/** The page of a class with every figure. */
+export interface ClassFiguresContent extends ClassContent {
   /** Charts by season and class. */
   readonly figures: BySeason<ReadonlyMap<string, readonly PictureWords[]>>;
   /** What is said of a class in a season, by the same keys. */
   readonly reports: BySeason<ReadonlyMap<string, ClassReport>>;
-  readonly downloads: readonly Download[];
-  /** What the pages advise from; null where no season is recorded. */
-  readonly advice: AdviceSource | null;
-  readonly compared: BySeason<SeasonComparisons>;
-  /** Every variety as it stands for next season, by id. */
-  readonly stands: ReadonlyMap<string, Stand>;
-  /** The grower's words as HTML, by content path without `.md`. */
-  readonly words: ReadonlyMap<string, string>;
-  /** Null where no season is recorded. */
-  readonly next: NextContent | null;
-  readonly front: FrontPage | null;
-  /** The site's address as a QR code; null without an address. */
-  readonly qr: string | null;
   readonly pictures: BySeason<SeasonPictures>;
-  /** The season that is not over, as it stands; null where all are. */
-  readonly ongoing: Ongoing | null;
-  /** Crosses and seed. */
-  readonly lines: PublishedLines;
-  /** Pages of the grower's own: address part, title. */
-  readonly ownPages: readonly { readonly key: string; readonly title: string }[];
 }
+
+/** The page of a season. */
+export interface SeasonContent extends ClassFiguresContent, WrittenContent {}
+
+/** The page of the notes on the records. */
+export interface NotesContent extends FrameContent {
+  readonly problems: readonly Problem[];
+}
+
+/** What all pages together are made from. */
+export type SiteContent = HandoutContent & SeasonContent & NotesContent;
 
 /** What the pages about next season are made from. */
 export interface NextContent {
@@ -75,8 +119,8 @@ export interface Page {
 }
 
 /** A part of a page about a season. */
-export interface SeasonPart {
-  readonly content: SiteContent;
+export interface SeasonPart<Content extends FrameContent = SeasonContent> {
+  readonly content: Content;
   readonly seen: SeasonSeen;
   readonly root: string;
 }

@@ -4,13 +4,13 @@ import { render } from 'preact-render-to-string';
 import { ROOT } from '../src/present/growersWords.ts';
 import { siteBase } from '../src/present/siteBase.ts';
 import { writeUnits } from '../src/present/units.ts';
-import type { Page, SiteContent } from './content.ts';
+import type { Page, FrameContent } from './content.ts';
 import { Layout } from './layout.tsx';
 
 type Links = readonly (readonly [address: string, name: string])[];
 
 /** The doors: front page, last season, next season, varieties, handout, figures, and the grower's own pages. */
-function doors(content: SiteContent): Links {
+function doors(content: FrameContent): Links {
   const { frame, bench } = content.writing.words;
   const { nav: say } = bench;
   const last = content.seasons.at(-1)?.season;
@@ -28,7 +28,7 @@ function doors(content: SiteContent): Links {
   ];
 }
 
-function feet({ next, writing: { words } }: SiteContent): Links {
+function feet({ next, writing: { words } }: FrameContent): Links {
   const { nav: say } = words.bench;
   return [
     [addresses.seasons, say.seasons],
@@ -46,7 +46,7 @@ interface PageParts {
 }
 
 export function page(
-  content: SiteContent,
+  content: FrameContent,
   address: string,
   title: string,
   body: (root: string) => JSX.Element,
@@ -75,7 +75,7 @@ export function page(
   return { address, title, html: writeUnits(`<!doctype html>\n${html}\n`) };
 }
 
-export function percent(content: SiteContent): string {
+export function percent(content: FrameContent): string {
   return content.writing.percent(content.trial.settings.interval);
 }
 

@@ -1,6 +1,6 @@
 import type { JSX } from 'preact';
 import type { Cell, PictureWords, TableWords } from '../src/present/tables.ts';
-import type { SiteContent } from './content.ts';
+import type { FrameContent } from './content.ts';
 import { to } from './layout.tsx';
 
 type AnyCell = Cell | JSX.Element;
@@ -54,7 +54,7 @@ export function Table({ caption, head, rows, foot, root = './' }: TableProps): J
 
 /** Where a picture stands: the way to the root, and the season it shows. */
 interface Around {
-  readonly content: SiteContent;
+  readonly content: FrameContent;
   readonly root: string;
   readonly when: string;
 }

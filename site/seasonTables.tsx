@@ -3,10 +3,10 @@ import type { SeasonSeen, VarietySeen } from '../src/analyse/seen.ts';
 import { medianText } from '../src/present/classTables/ripening.ts';
 import type { Estimate } from '../src/terms/estimate.ts';
 import { withN } from '../src/present/classTables/source.ts';
-import type { SiteContent } from './content.ts';
+import type { FrameContent } from './content.ts';
 
 /** Days to first ripe fruit by the model, which can bound them; the median of the plantings where it has none. */
-function ripeText({ ripening }: VarietySeen, model: Estimate | undefined, writing: SiteContent['writing']): string {
+function ripeText({ ripening }: VarietySeen, model: Estimate | undefined, writing: FrameContent['writing']): string {
   const { figure } = writing.words;
   if (!ripening) return figure.notRecorded;
   const { median, ripe } = ripening;
@@ -15,7 +15,7 @@ function ripeText({ ripening }: VarietySeen, model: Estimate | undefined, writin
   return withN(ripe === 0 ? figure.noneRipened : medianText(ripening, writing), median.n, writing);
 }
 
-export function figuresOf(content: SiteContent, seen: SeasonSeen, own: VarietySeen): readonly string[] {
+export function figuresOf(content: FrameContent, seen: SeasonSeen, own: VarietySeen): readonly string[] {
   const { writing } = content;
   const { id } = own.variety;
   const { figure } = writing.words;
@@ -32,7 +32,7 @@ export function figuresOf(content: SiteContent, seen: SeasonSeen, own: VarietySe
   ];
 }
 
-export function classesOf(content: SiteContent, seen: SeasonSeen) {
+export function classesOf(content: FrameContent, seen: SeasonSeen) {
   const grown = new Set<string>(seen.varieties.map(({ variety }) => variety.classId));
   return [...content.trial.settings.classes.values()].filter(({ id }) => grown.has(id));
 }

@@ -3,7 +3,7 @@ import type { FreshRow } from '../../src/present/pages/classSentences.ts';
 import type { MatrixCell, MatrixColumn } from '../../src/present/pages/matrix.ts';
 import type { Stand } from '../../src/present/pages/stands.ts';
 import { addresses } from '../../src/terms/addresses.ts';
-import type { SiteContent } from '../content.ts';
+import type { StandContent } from '../content.ts';
 import { to } from '../layout.tsx';
 import { Strip } from './rows.tsx';
 import { FruitPicture } from './fruit.tsx';
@@ -59,7 +59,7 @@ function Cell({
 }
 
 interface MatrixProps {
-  readonly content: SiteContent;
+  readonly content: StandContent;
   readonly columns: readonly MatrixColumn[];
   readonly stands: readonly Stand[];
   readonly fresh: ReadonlySet<string>;
@@ -117,7 +117,7 @@ export function FreshBesideReturning({
   content,
   rows,
 }: {
-  readonly content: SiteContent;
+  readonly content: StandContent;
   readonly rows: readonly FreshRow[];
 }): JSX.Element | null {
   if (rows.length === 0) return null;
@@ -161,7 +161,7 @@ function Dots({
   readonly column: MatrixColumn;
   readonly from: number;
   readonly to: number;
-  readonly content: SiteContent;
+  readonly content: StandContent;
 }): JSX.Element {
   // The dots share seven tenths of the width, so that the words before them have room on every screen.
   const x = (id: string): string =>

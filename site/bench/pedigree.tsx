@@ -3,10 +3,10 @@ import type { CrossFamily } from '../../src/analyse/lines/crosses.ts';
 import type { CrossReport } from '../../src/decide/lines/crossReport.ts';
 import { countsText, generationName, plantName } from '../../src/present/pages/crossWords.ts';
 import { nameLookup } from '../../src/terms/trial.ts';
-import type { SiteContent } from '../content.ts';
+import type { FrameContent } from '../content.ts';
 
 /** What is written of a family: its generation, its plants by state, the plants whose seed was saved. */
-function familyLines(family: CrossFamily, report: CrossReport, { writing }: SiteContent): readonly string[] {
+function familyLines(family: CrossFamily, report: CrossReport, { writing }: FrameContent): readonly string[] {
   const { lines: say } = writing.words;
   const states = report.traits.map(({ trait }) => countsText(family.counts.get(trait.key), trait.states));
   const saved = family.plants.filter(({ lots }) => lots.length > 0).map(plantName);
@@ -19,7 +19,7 @@ function familyLines(family: CrossFamily, report: CrossReport, { writing }: Site
 }
 
 /** Where a family's seed came from, in words: `from 4`, `seed of 3 plants mixed`. */
-function fromText({ mothers, mayBeCrossed, generation }: CrossFamily, { writing }: SiteContent): string {
+function fromText({ mothers, mayBeCrossed, generation }: CrossFamily, { writing }: FrameContent): string {
   const { lines: say } = writing.words;
   const open = mayBeCrossed && (generation ?? 0) > 1 ? `, ${say.openFlower}` : '';
   if (mothers.length > 1) return `${say.bulk(String(mothers.length))}${open}`;
@@ -30,7 +30,7 @@ function fromText({ mothers, mayBeCrossed, generation }: CrossFamily, { writing 
 const [WIDE, LINE, GAP, TOP] = [168, 15, 14, 14];
 
 /** Families with the place of each: a column a generation, one below the other. */
-function placed(report: CrossReport, content: SiteContent) {
+function placed(report: CrossReport, content: FrameContent) {
   const generations = [...new Set(report.cross.families.map(({ generation }) => generation ?? 99))].toSorted(
     (a, b) => a - b,
   );
@@ -49,7 +49,7 @@ export function Pedigree({
   content,
   report,
 }: {
-  readonly content: SiteContent;
+  readonly content: FrameContent;
   readonly report: CrossReport;
 }): JSX.Element {
   const { writing, trial } = content;
@@ -109,7 +109,7 @@ function Descent({
   report,
 }: {
   readonly families: readonly CrossFamily[];
-  readonly content: SiteContent;
+  readonly content: FrameContent;
   readonly report: CrossReport;
 }): JSX.Element | null {
   if (families.length === 0) return null;

@@ -2,7 +2,7 @@ import type { JSX } from 'preact';
 import type { ClassOutcome } from '../../src/decide/nextSeason.ts';
 import type { Stand } from '../../src/present/pages/stands.ts';
 import { addresses } from '../../src/terms/addresses.ts';
-import type { SiteContent } from '../content.ts';
+import type { StandContent } from '../content.ts';
 import { to } from '../layout.tsx';
 import { FruitPicture } from './fruit.tsx';
 import { Verdict } from './signs.tsx';
@@ -11,7 +11,7 @@ import { Verdict } from './signs.tsx';
 const SHOWN = 8;
 
 /** Words of a fruit for those who do not see it. */
-export function fruitLabel({ variety, fruit }: Stand, { writing }: SiteContent): string {
+export function fruitLabel({ variety, fruit }: Stand, { writing }: StandContent): string {
   const size = fruit.measured === null ? null : writing.quantity(fruit.length, 'cm');
   return writing.words.bench.fruit(variety.name, '', size);
 }
@@ -31,7 +31,7 @@ export function Shelf({
   outcome,
   root,
 }: {
-  readonly content: SiteContent;
+  readonly content: StandContent;
   readonly outcome: ClassOutcome;
   readonly root: string;
 }): JSX.Element | null {

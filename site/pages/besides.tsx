@@ -5,7 +5,7 @@ import type { MatrixCell, MatrixColumn } from '../../src/present/pages/matrix.ts
 import { addresses } from '../../src/terms/addresses.ts';
 import type { Variety } from '../../src/terms/trial.ts';
 import { FruitPicture } from '../bench/fruit.tsx';
-import type { SiteContent } from '../content.ts';
+import type { BesideContent } from '../content.ts';
 import { to } from '../layout.tsx';
 
 /** So many others are compared one by one; a larger class has the letters on its own page. */
@@ -13,7 +13,7 @@ const MOST = 15;
 
 /** How a variety's figure lies to another's, in words. */
 function differenceWords(
-  { writing, trial }: SiteContent,
+  { writing, trial }: BesideContent,
   { trait }: MatrixColumn,
   own: MatrixCell,
   other: MatrixCell,
@@ -46,7 +46,7 @@ function Compared({
   other,
   head,
 }: {
-  readonly content: SiteContent;
+  readonly content: BesideContent;
   readonly column: MatrixColumn;
   readonly own: string;
   readonly other: string;
@@ -73,7 +73,7 @@ export function Besides({
   variety,
   root,
 }: {
-  readonly content: SiteContent;
+  readonly content: BesideContent;
   readonly seen: SeasonSeen;
   readonly variety: Variety;
   readonly root: string;

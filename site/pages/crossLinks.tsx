@@ -3,7 +3,7 @@ import type { CrossReport } from '../../src/decide/lines/crossReport.ts';
 import { leadOf } from '../../src/present/pages/lines.ts';
 import { fallShort } from '../../src/present/pages/seed.ts';
 import { addresses } from '../../src/terms/addresses.ts';
-import type { SiteContent } from '../content.ts';
+import type { CrossContent } from '../content.ts';
 import { to } from '../layout.tsx';
 
 /** Crosses that are still grown, a line each with its link, and the seed that falls short; null without either. */
@@ -12,7 +12,7 @@ export function CrossLinks({
   root,
   isShort = false,
 }: {
-  readonly content: SiteContent;
+  readonly content: CrossContent;
   readonly root: string;
   /** Names alone. */
   readonly isShort?: boolean;

@@ -1,10 +1,10 @@
 import { addresses } from '../../src/terms/addresses.ts';
 import { datasetJson } from '../../src/present/publication/descriptions.ts';
-import type { Page, SiteContent } from '../content.ts';
+import type { Page, DataContent } from '../content.ts';
 import { page } from '../page.tsx';
 import { Table } from '../parts.tsx';
 
-export function dataPage(content: SiteContent): Page {
+export function dataPage(content: DataContent): Page {
   const { licence } = content.trial.settings.publish;
   const { data: say } = content.writing.words;
   const years = content.seasons.map(({ season }) => season.year);

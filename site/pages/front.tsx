@@ -6,7 +6,7 @@ import { FruitPicture } from '../bench/fruit.tsx';
 import { Bars } from '../bench/rows.tsx';
 import { Shelf } from '../bench/shelf.tsx';
 import { ColourDot, Seeds, Verdict } from '../bench/signs.tsx';
-import type { Page, SeasonPart, SiteContent } from '../content.ts';
+import type { Page, SeasonPart, AdviceContent } from '../content.ts';
 import { to } from '../layout.tsx';
 import { CrossLinks } from './crossLinks.tsx';
 import { page, Words } from '../page.tsx';
@@ -15,7 +15,7 @@ import { OngoingNote } from './ongoing.tsx';
 import { Packets } from './packets.tsx';
 
 /** The sentence, the fruit, the verdicts: what is read in ten seconds. */
-function Cloth({ content, root }: Omit<SeasonPart, 'seen'>): JSX.Element {
+function Cloth({ content, root }: Omit<SeasonPart<AdviceContent>, 'seen'>): JSX.Element {
   const { writing, next, advice, stands, trial } = content;
   const { bench } = writing.words;
   const say = bench.front;
@@ -56,7 +56,7 @@ function Cloth({ content, root }: Omit<SeasonPart, 'seen'>): JSX.Element {
 }
 
 /** What the whole trial gave, week by week; null where nothing was weighed by day. */
-function Harvest({ content, seen, root }: SeasonPart): JSX.Element | null {
+function Harvest({ content, seen, root }: SeasonPart<AdviceContent>): JSX.Element | null {
   const { writing, trial } = content;
   const say = writing.words.bench.front;
   const days = seen.varieties.flatMap(({ variety }) => {
@@ -99,7 +99,7 @@ function Harvest({ content, seen, root }: SeasonPart): JSX.Element | null {
 }
 
 /** The surprise of the season: a newcomer that is kept at once, else what stood out. */
-function Surprise({ content, seen, root }: SeasonPart): JSX.Element | null {
+function Surprise({ content, seen, root }: SeasonPart<AdviceContent>): JSX.Element | null {
   const { writing, stands, front, next } = content;
   const { bench } = writing.words;
   const news = seen.varieties
@@ -139,7 +139,7 @@ function Surprise({ content, seen, root }: SeasonPart): JSX.Element | null {
 }
 
 /** Every current variety with its colour and its verdict, one click away. */
-function Find({ content, seen, root }: SeasonPart): JSX.Element {
+function Find({ content, seen, root }: SeasonPart<AdviceContent>): JSX.Element {
   const { writing, stands, trial } = content;
   const { bench } = writing.words;
   const collator = new Intl.Collator(trial.settings.language);
@@ -178,7 +178,7 @@ function Find({ content, seen, root }: SeasonPart): JSX.Element {
 }
 
 /** How last winter's advice fared, in one sentence; null where there was none. */
-export function winterSentence({ advice, writing }: SiteContent): string | null {
+export function winterSentence({ advice, writing }: AdviceContent): string | null {
   const { winters = [] } = advice ?? {};
   const total = (of: (own: (typeof winters)[number]) => readonly string[]): number =>
     winters.reduce((sum, own) => sum + of(own).length, 0);
@@ -193,7 +193,7 @@ export function winterSentence({ advice, writing }: SiteContent): string | null 
 }
 
 /** The front page: the list on the cloth, then the season in a few pictures. */
-export function frontPageOf(content: SiteContent): Page {
+export function frontPageOf(content: AdviceContent): Page {
   const { writing, trial } = content;
   const { seasons, bench } = writing.words;
   const seen = content.seasons.at(-1);

@@ -6,7 +6,7 @@ import { byWeek, dayWriting, monthMarks, startOf, weeksOf } from '../../src/pres
 import type { Weeks } from '../../src/present/pages/days.ts';
 import { addresses } from '../../src/terms/addresses.ts';
 import { Bars, TimeAxis } from '../bench/rows.tsx';
-import type { SeasonPart } from '../content.ts';
+import type { SeasonPart, StandContent } from '../content.ts';
 import { to } from '../layout.tsx';
 import { classesOf } from '../seasonTables.tsx';
 import { WeatherRows } from './weather.tsx';
@@ -19,7 +19,7 @@ function GlanceRow({
   id,
   weeks,
   max,
-}: SeasonPart & { readonly id: string; readonly weeks: Weeks; readonly max: number }): JSX.Element {
+}: SeasonPart<StandContent> & { readonly id: string; readonly weeks: Weeks; readonly max: number }): JSX.Element {
   const { variety } = content.stands.get(id)!;
   const { writing, trial } = content;
   const own = byWeek(weeks, gramsByDay(seen, id));
@@ -60,7 +60,7 @@ export const hasGlance = (seen: SeasonSeen): boolean =>
   seen.varieties.some(({ variety }) => gramsByDay(seen, variety.id).length > 0);
 
 /** Weather above, weekly pickings of every variety below, on one time axis; null where nothing was weighed by day. */
-export function Glance({ content, seen, root }: SeasonPart): JSX.Element | null {
+export function Glance({ content, seen, root }: SeasonPart<StandContent>): JSX.Element | null {
   const { writing, trial } = content;
   const say = writing.words.bench.season;
   const weeks = weeksOf(seen.varieties.flatMap(({ variety }) => gramsByDay(seen, variety.id).map(({ day }) => day)));

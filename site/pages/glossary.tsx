@@ -1,9 +1,9 @@
 import { addresses } from '../../src/terms/addresses.ts';
-import type { Page, SiteContent } from '../content.ts';
+import type { Page, FrameContent } from '../content.ts';
 import { page } from '../page.tsx';
 
 /** The words of the trade that the pages use. */
-export function glossaryPage(content: SiteContent): Page {
+export function glossaryPage(content: FrameContent): Page {
   const { glossary: say } = content.writing.words;
   const collator = new Intl.Collator(content.trial.settings.language);
   return page(content, addresses.glossary, say.title, () => (

@@ -7,7 +7,7 @@ import { dayWriting, startOf } from '../../src/present/pages/days.ts';
 import type { Estimate } from '../../src/terms/estimate.ts';
 import { StandPicture } from '../bench/fruit.tsx';
 import { Seeds, Verdict } from '../bench/signs.tsx';
-import type { NextContent, Page, SiteContent } from '../content.ts';
+import type { NextContent, Page, HandoutContent } from '../content.ts';
 import { page } from '../page.tsx';
 import { classesOf } from '../seasonTables.tsx';
 
@@ -17,7 +17,7 @@ function Lists({
   next,
   root,
 }: {
-  readonly content: SiteContent;
+  readonly content: HandoutContent;
   readonly next: NextContent;
   readonly root: string;
 }): JSX.Element {
@@ -67,7 +67,7 @@ function Lists({
 }
 
 interface Figures {
-  readonly content: SiteContent;
+  readonly content: HandoutContent;
   readonly seen: SeasonSeen;
 }
 
@@ -174,7 +174,7 @@ function Results({ content, seen }: Figures): JSX.Element {
 }
 
 /** Two printed sides for the club evening: what to grow with its fruit, then what they did and how sure it is. */
-export function handoutPage(content: SiteContent, seen: SeasonSeen): Page {
+export function handoutPage(content: HandoutContent, seen: SeasonSeen): Page {
   const { writing, trial, next, advice, stands } = content;
   const { handout: say, bench } = writing.words;
   const year = String(seen.season.year);

@@ -9,7 +9,7 @@ import { addresses } from '../../src/terms/addresses.ts';
 import { nameLookup } from '../../src/terms/trial.ts';
 import { AdviceSummary } from '../advice.tsx';
 import { Bench, FreshBesideReturning, Matrix } from '../bench/matrix.tsx';
-import type { Page, SeasonPart, SiteContent } from '../content.ts';
+import type { BesideContent, ClassContent, ClassFiguresContent, Page, SeasonPart } from '../content.ts';
 import { to } from '../layout.tsx';
 import { page } from '../page.tsx';
 import { Picture, Table } from '../parts.tsx';
@@ -28,7 +28,7 @@ export interface ClassParts {
 }
 
 /** A class in a season: its matrix with the chief traits, or with all of them, and what is said of it. */
-export function classParts(content: SiteContent, seen: SeasonSeen, classId: string, isWhole: boolean): ClassParts {
+export function classParts(content: BesideContent, seen: SeasonSeen, classId: string, isWhole: boolean): ClassParts {
   const { trial, writing, compared, stands } = content;
   const source = { trial, seen, writing, classId, compared: compared.get(seen.season.key)! };
   const columns = matrixOf(source, isWhole);
@@ -56,7 +56,7 @@ export function ClassMatrix({
   parts,
   root,
 }: {
-  readonly content: SiteContent;
+  readonly content: BesideContent;
   readonly seen: SeasonSeen;
   readonly parts: ClassParts;
   readonly root: string;
@@ -81,7 +81,13 @@ export function ClassMatrix({
 const PAIRS_TO = 12;
 
 /** Which pairs differ beyond chance, as the distances of towns are printed in a road atlas. */
-function Pairs({ content, parts }: { readonly content: SiteContent; readonly parts: ClassParts }): JSX.Element | null {
+function Pairs({
+  content,
+  parts,
+}: {
+  readonly content: BesideContent;
+  readonly parts: ClassParts;
+}): JSX.Element | null {
   const say = content.writing.words.bench.klass;
   const column = parts.columns.find(({ cells }) => [...cells.values()].some(({ letters }) => letters !== ''));
   if (!column || parts.stands.length < 2) return null;
@@ -112,7 +118,7 @@ function Pairs({ content, parts }: { readonly content: SiteContent; readonly par
 }
 
 /** The tables that the page's charts are drawn from, to download. */
-function DataLinks({ content, seen, root }: SeasonPart): JSX.Element {
+function DataLinks({ content, seen, root }: SeasonPart<ClassContent>): JSX.Element {
   const own = content.downloads.filter(({ path }) => path === 'figures.csv' || path.startsWith(`${seen.season.key}/`));
   return (
     <p class="s">
@@ -128,7 +134,7 @@ function DataLinks({ content, seen, root }: SeasonPart): JSX.Element {
 }
 
 /** A class of a season: its fruit, what stood out, every recorded trait, which pairs differ. */
-export function classPage(content: SiteContent, seen: SeasonSeen, classId: string): Page {
+export function classPage(content: ClassContent, seen: SeasonSeen, classId: string): Page {
   const parts = classParts(content, seen, classId, true);
   const { season } = seen;
   const { bench } = content.writing.words;
@@ -182,7 +188,7 @@ export function classPage(content: SiteContent, seen: SeasonSeen, classId: strin
 }
 
 /** In which classes intervals are widened because plants of a variety stood together; null where in none. */
-function togetherSentence(seen: SeasonSeen, { trial, writing }: SiteContent): string | null {
+function togetherSentence(seen: SeasonSeen, { trial, writing }: BesideContent): string | null {
   const model = plantModel(seen, 'yield');
   if (!model || model.classes.length === 0 || trial.settings.spotCorrelation === 0) return null;
   const names = model.classes
@@ -194,7 +200,7 @@ function togetherSentence(seen: SeasonSeen, { trial, writing }: SiteContent): st
 }
 
 /** Every table and chart of a class in a season, for those who want to see what stands behind it; printable. */
-export function classFiguresPage(content: SiteContent, seen: SeasonSeen, classId: string): Page {
+export function classFiguresPage(content: ClassFiguresContent, seen: SeasonSeen, classId: string): Page {
   const { season } = seen;
   const { bench } = content.writing.words;
   const name = content.trial.settings.classes.get(classId)?.name ?? classId;

@@ -10,7 +10,7 @@ import type { CrossSource } from '../../src/present/pages/crossWords.ts';
 import { remarksOf } from '../../src/present/pages/remarks.ts';
 import { traitFacts } from '../../src/terms/traits.ts';
 import { Pedigree } from '../bench/pedigree.tsx';
-import type { Page, SiteContent } from '../content.ts';
+import type { Page, CrossContent } from '../content.ts';
 import { to } from '../layout.tsx';
 import { page } from '../page.tsx';
 import { Table } from '../parts.tsx';
@@ -73,7 +73,7 @@ function Plants({ source, advice }: { readonly source: CrossSource; readonly adv
   );
 }
 
-function Notes({ content, report }: { readonly content: SiteContent; readonly report: CrossReport }): JSX.Element {
+function Notes({ content, report }: { readonly content: CrossContent; readonly report: CrossReport }): JSX.Element {
   const { trial } = content;
   const ids = new Set<string>(report.cross.families.map(({ variety }) => variety.id));
   const notes = trial.seasons.flatMap((season) => remarksOf(season, trial).filter(({ variety }) => ids.has(variety)));
@@ -81,7 +81,7 @@ function Notes({ content, report }: { readonly content: SiteContent; readonly re
 }
 
 /** A cross from generation to generation: what its plants showed, and which to go on with. */
-export function linePage(content: SiteContent, report: CrossReport): Page {
+export function linePage(content: CrossContent, report: CrossReport): Page {
   const { trial, writing, seasons } = content;
   const { lines: say } = writing.words;
   const source: CrossSource = { report, trial, writing };
@@ -123,7 +123,7 @@ export function linePage(content: SiteContent, report: CrossReport): Page {
 }
 
 /** The plants of a cross as a list to take into the garden, and labels for the packets of seed saved from them. */
-export function lineSheetPage(content: SiteContent, report: CrossReport, advice: CrossAdvice): Page {
+export function lineSheetPage(content: CrossContent, report: CrossReport, advice: CrossAdvice): Page {
   const { trial, writing } = content;
   const { lines: say, capital } = writing.words;
   const { cross, traits } = report;

@@ -5,7 +5,7 @@ import { coverageRows } from '../../src/present/words/coverage.ts';
 import type { Words } from '../../src/present/words/en/index.ts';
 import { lineRows } from '../../src/present/words/lineRows.ts';
 import { keptRows, keptTenths } from '../../src/present/words/kept.ts';
-import type { Page, SiteContent } from '../content.ts';
+import type { Page, FrameContent } from '../content.ts';
 import { page } from '../page.tsx';
 import { Table } from '../parts.tsx';
 
@@ -62,7 +62,7 @@ function Crosses({ say: { lineForecasts: forecasts } }: Say): JSX.Element {
 }
 
 /** Every method with its formula, source, assumption and limit, and this trial's settings. */
-export function methodsPage(content: SiteContent): Page {
+export function methodsPage(content: FrameContent): Page {
   const { settings } = content.trial;
   const { methods: say } = content.writing.words;
   const level = `${content.writing.number(settings.interval * 100)} %`;

@@ -1,11 +1,11 @@
 import { addresses } from '../../src/terms/addresses.ts';
 import { render } from 'preact-render-to-string';
 import type { Variety } from '../../src/terms/trial.ts';
-import type { Page, SiteContent } from '../content.ts';
+import type { Page, FrameContent } from '../content.ts';
 import { CSP } from '../layout.tsx';
 
 /** A page at a variety's former address that leads to the present one, without a script and from a memory stick. */
-export function movedPage(content: SiteContent, variety: Variety, former: string): Page {
+export function movedPage(content: FrameContent, variety: Variety, former: string): Page {
   const to = `../${variety.id}/index.html`;
   const text = content.writing.words.variety.movedTo(variety.name);
   const html = render(

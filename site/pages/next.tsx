@@ -6,7 +6,7 @@ import { StandPicture } from '../bench/fruit.tsx';
 import { EmptyPlace } from '../bench/shelf.tsx';
 import { Seeds, Verdict } from '../bench/signs.tsx';
 import type { ClassOutcome } from '../../src/decide/nextSeason.ts';
-import type { NextContent, Page, SiteContent } from '../content.ts';
+import type { NextContent, Page, AdviceContent } from '../content.ts';
 import { to } from '../layout.tsx';
 import { CrossLinks } from './crossLinks.tsx';
 import { page } from '../page.tsx';
@@ -14,7 +14,7 @@ import { Picture, Table } from '../parts.tsx';
 import { winterSentence } from './front.tsx';
 
 interface ClassPart {
-  readonly content: SiteContent;
+  readonly content: AdviceContent;
   readonly next: NextContent;
   readonly outcome: ClassOutcome;
   readonly root: string;
@@ -122,7 +122,7 @@ function ClassSection({ content, next, outcome, root }: ClassPart): JSX.Element 
 }
 
 /** What to grow: the planting list by class, then how it was counted. */
-export function nextSeasonPage(content: SiteContent, next: NextContent): Page {
+export function nextSeasonPage(content: AdviceContent, next: NextContent): Page {
   const { words, number } = content.writing;
   const { nextSeason: say, bench } = words;
   const { simulations, seed } = content.trial.settings.verdicts;

@@ -2,12 +2,12 @@ import { addresses } from '../../src/terms/addresses.ts';
 import { problemGuide, problemWords } from '../../src/present/words/problems.ts';
 import { placeText, sheetPlace } from '../../src/terms/place.ts';
 import { severityOf } from '../../src/terms/problem.ts';
-import type { Page, SiteContent } from '../content.ts';
+import type { Page, NotesContent } from '../content.ts';
 import { to } from '../layout.tsx';
 import { page } from '../page.tsx';
 
 /** Notes on the data; what a cell held stays out: it may not be meant to be published. */
-export function notesPage(content: SiteContent): Page {
+export function notesPage(content: NotesContent): Page {
   const { notes: say, problems: texts } = content.writing.words;
   return page(content, addresses.notes, say.title, (root) => (
     <>
@@ -43,7 +43,7 @@ export function notesPage(content: SiteContent): Page {
 }
 
 /** Every message that the checks can give, for those who keep records. */
-export function messagesPage(content: SiteContent): Page {
+export function messagesPage(content: NotesContent): Page {
   const { notes: say, problems: texts } = content.writing.words;
   return page(content, addresses.messages, say.explained, () => (
     <>

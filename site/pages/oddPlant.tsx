@@ -4,7 +4,7 @@ import { of100 } from '../../src/present/pages/crossWords.ts';
 import { addresses } from '../../src/terms/addresses.ts';
 import { isLine } from '../../src/terms/trial.ts';
 import type { Variety } from '../../src/terms/trial.ts';
-import type { SiteContent } from '../content.ts';
+import type { CrossContent } from '../content.ts';
 import { to } from '../layout.tsx';
 
 /** What an odd plant among a variety's may be, and what would tell; null where none was noted. */
@@ -13,7 +13,7 @@ export function OddPlant({
   variety,
   root,
 }: {
-  readonly content: SiteContent;
+  readonly content: CrossContent;
   readonly variety: Variety;
   readonly root: string;
 }): JSX.Element | null {

@@ -2,13 +2,13 @@ import type { JSX } from 'preact';
 import { dayWriting } from '../../src/present/pages/days.ts';
 import type { Ongoing, SoFar } from '../../src/present/pages/ongoing.ts';
 import { addresses, wordsOf } from '../../src/terms/addresses.ts';
-import type { Page, SiteContent } from '../content.ts';
+import type { Page, WrittenContent } from '../content.ts';
 import { to } from '../layout.tsx';
 import { page, Words } from '../page.tsx';
 import { Table } from '../parts.tsx';
 
 /** What stands, what was first ripe, what was picked to date, in one sentence. */
-export function ongoingSentence({ writing, trial }: SiteContent, own: Ongoing): string {
+export function ongoingSentence({ writing, trial }: WrittenContent, own: Ongoing): string {
   const say = writing.words.bench.ongoing;
   const { long } = dayWriting(trial.settings);
   const kinds = own.classes.reduce((sum, { varieties }) => sum + varieties.length, 0);
@@ -25,7 +25,7 @@ export function ongoingSentence({ writing, trial }: SiteContent, own: Ongoing): 
 
 /** Weight picked, or fruits where nothing was weighed; empty where nothing was picked. */
 function pickedText(
-  { writing }: Pick<SiteContent, 'writing' | 'trial'>,
+  { writing }: Pick<WrittenContent, 'writing' | 'trial'>,
   { grams, fruits }: Pick<SoFar, 'grams' | 'fruits'>,
 ): string {
   if (grams > 0) return grams < 10_000 ? writing.quantity(grams, 'g', 0) : writing.quantity(grams / 1000, 'kg');
@@ -37,7 +37,7 @@ export function OngoingOf({
   content,
   variety,
 }: {
-  readonly content: SiteContent;
+  readonly content: WrittenContent;
   readonly variety: string;
 }): JSX.Element | null {
   const { ongoing, writing, trial } = content;
@@ -50,7 +50,7 @@ export function OngoingOf({
 }
 
 /** The season that is not over: what stands, first ripe fruit, pickings to date; no estimate and no verdict. */
-export function ongoingPage(content: SiteContent, own: Ongoing): Page {
+export function ongoingPage(content: WrittenContent, own: Ongoing): Page {
   const { writing, trial } = content;
   const say = writing.words.bench.ongoing;
   const { short } = dayWriting(trial.settings);
@@ -88,7 +88,7 @@ export function OngoingNote({
   content,
   root,
 }: {
-  readonly content: SiteContent;
+  readonly content: WrittenContent;
   readonly root: string;
 }): JSX.Element | null {
   const { ongoing } = content;

@@ -6,7 +6,7 @@ import { ripeningModel } from '../../src/analyse/traitsSeen.ts';
 import { addresses } from '../../src/terms/addresses.ts';
 import type { Estimate } from '../../src/terms/estimate.ts';
 import type { Variety } from '../../src/terms/trial.ts';
-import type { SeasonPart, SiteContent } from '../content.ts';
+import type { SeasonPart, FrameContent } from '../content.ts';
 import { to } from '../layout.tsx';
 
 interface Claimed {
@@ -65,7 +65,7 @@ function ClaimRow({
   scale,
 }: {
   readonly row: Claimed;
-  readonly content: SiteContent;
+  readonly content: FrameContent;
   readonly root: string;
   readonly scale: { readonly from: number; readonly to: number };
 }): JSX.Element {
@@ -95,7 +95,7 @@ function ClaimRow({
 }
 
 /** Packets against the garden: the claim, what was seen, the days between; null without a claim. */
-export function Packets({ content, seen, root }: SeasonPart): JSX.Element | null {
+export function Packets({ content, seen, root }: SeasonPart<FrameContent>): JSX.Element | null {
   const { writing, trial } = content;
   const say = writing.words.bench.front;
   const rows = trial.settings.firstRipeFrom === 'transplanted' ? claimedIn(seen) : [];

@@ -8,7 +8,7 @@ import { addresses, wordsOf } from '../../src/terms/addresses.ts';
 import { FruitPicture } from '../bench/fruit.tsx';
 import { Bench, FreshBesideReturning } from '../bench/matrix.tsx';
 import { Strip } from '../bench/rows.tsx';
-import type { Page, SeasonPart, SiteContent } from '../content.ts';
+import type { Page, SeasonPart, SeasonContent } from '../content.ts';
 import { to } from '../layout.tsx';
 import { page, Words } from '../page.tsx';
 import { Picture } from '../parts.tsx';
@@ -20,7 +20,7 @@ import { ClassMatrix, classParts } from './klass.tsx';
 const OPEN_TO = 30;
 
 /** First and last of some days, in words; null without one. */
-function span({ writing }: SiteContent, found: readonly (Day | null)[]): string | null {
+function span({ writing }: SeasonContent, found: readonly (Day | null)[]): string | null {
   const days = [...new Set(found.filter((day) => day !== null))].toSorted((a, b) => a - b);
   if (days.length === 0) return null;
   return days.length === 1
@@ -29,7 +29,7 @@ function span({ writing }: SiteContent, found: readonly (Day | null)[]): string 
 }
 
 /** What was grown, on how many plants, from when to when: in one line. */
-function facts(content: SiteContent, seen: SeasonSeen): string {
+function facts(content: SeasonContent, seen: SeasonSeen): string {
   const { season } = seen;
   const { season: say } = content.writing.words.bench;
   const plants = seen.varieties.reduce((sum, v) => sum + v.plantsSetOut, 0);
@@ -60,7 +60,7 @@ function facts(content: SiteContent, seen: SeasonSeen): string {
 }
 
 /** The weather of the season in a sentence; null where none was recorded. */
-function weatherSentence({ season }: SeasonSeen, { writing }: SiteContent): string | null {
+function weatherSentence({ season }: SeasonSeen, { writing }: SeasonContent): string | null {
   const weather = weatherOf(season);
   if (!weather) return null;
   return writing.words.season.weatherText(
@@ -147,7 +147,7 @@ function Cloth({ content, seen }: Omit<SeasonPart, 'root'>): JSX.Element {
 }
 
 /** A season: its sentence, the weeks, then each class with its fruit, what stood out, and one matrix. */
-export function seasonPage(content: SiteContent, seen: SeasonSeen): Page {
+export function seasonPage(content: SeasonContent, seen: SeasonSeen): Page {
   const { season } = seen;
   const { bench, season: say } = content.writing.words;
   const map = content.pictures.get(season.key)?.map;

@@ -1,10 +1,10 @@
 import { addresses } from '../../src/terms/addresses.ts';
-import type { Page, SiteContent } from '../content.ts';
+import type { Page, FrameContent } from '../content.ts';
 import { to } from '../layout.tsx';
 import { page } from '../page.tsx';
 
 /** All seasons, the newest first, with every variety ever grown. */
-export function seasonsPage(content: SiteContent): Page {
+export function seasonsPage(content: FrameContent): Page {
   const { words, number } = content.writing;
   const { seasons: say } = words;
   return page(content, addresses.seasons, say.title, (root) => (

@@ -4,11 +4,11 @@ import { fallShort, lotCells } from '../../src/present/pages/seed.ts';
 import type { SeedContent } from '../../src/present/pages/seed.ts';
 import { of100 } from '../../src/present/pages/crossWords.ts';
 import { addresses } from '../../src/terms/addresses.ts';
-import type { Page, SiteContent } from '../content.ts';
+import type { Page, CrossContent } from '../content.ts';
 import { page } from '../page.tsx';
 import { Table } from '../parts.tsx';
 
-function Dates({ content, seed }: { readonly content: SiteContent; readonly seed: SeedContent }): JSX.Element | null {
+function Dates({ content, seed }: { readonly content: CrossContent; readonly seed: SeedContent }): JSX.Element | null {
   const { trial, writing } = content;
   const { seed: say } = writing.words.lines;
   const [some] = seed.dates;
@@ -35,7 +35,7 @@ function Dates({ content, seed }: { readonly content: SiteContent; readonly seed
 }
 
 /** Seed put by: how old, how well it comes up, how many to sow, and when. */
-export function seedPage(content: SiteContent, seed: SeedContent): Page {
+export function seedPage(content: CrossContent, seed: SeedContent): Page {
   const { trial, writing } = content;
   const { seed: say } = writing.words.lines;
   const ready = seed.lots.filter(({ act }) => act === 'sow').length;

@@ -2,12 +2,12 @@ import { addresses } from '../../src/terms/addresses.ts';
 import { StandPicture } from '../bench/fruit.tsx';
 import { CrossLinks } from './crossLinks.tsx';
 import { Verdict } from '../bench/signs.tsx';
-import type { Page, SiteContent } from '../content.ts';
+import type { CrossContent, Page, StandContent } from '../content.ts';
 import { to } from '../layout.tsx';
 import { page } from '../page.tsx';
 
 /** Every variety ever grown, by class and from A to Z, with its fruit and its verdict; a script filters by name. */
-export function varietiesPage(content: SiteContent): Page {
+export function varietiesPage(content: StandContent & CrossContent): Page {
   const { trial, stands, writing } = content;
   const { bench } = writing.words;
   const say = bench.varieties;

@@ -13,7 +13,7 @@ import { FruitPicture } from '../bench/fruit.tsx';
 import { SeasonBySeason } from '../bench/seasons.tsx';
 import { fruitLabel } from '../bench/shelf.tsx';
 import { Seeds, Verdict } from '../bench/signs.tsx';
-import type { Page, SiteContent } from '../content.ts';
+import type { Page, AdviceContent } from '../content.ts';
 import { to } from '../layout.tsx';
 import { page, percent, Words } from '../page.tsx';
 import { Table } from '../parts.tsx';
@@ -28,11 +28,11 @@ import { HowMany, Picked } from './varietyParts.tsx';
 import type { VarietyPart } from './varietyParts.tsx';
 import { Why } from './why.tsx';
 
-const classNameOf = ({ trial }: SiteContent, { classId }: Variety): string =>
+const classNameOf = ({ trial }: AdviceContent, { classId }: Variety): string =>
   trial.settings.classes.get(classId)?.name ?? classId;
 
 /** People's cautions where they belong: hot fruit, fruit of an unknown cross. */
-function cautionsOf({ seasons, writing, trial }: SiteContent, variety: Variety): readonly string[] {
+function cautionsOf({ seasons, writing, trial }: AdviceContent, variety: Variety): readonly string[] {
   const { variety: say } = writing.words;
   const isUnknownCross = isLine(variety) && (variety.mother === null || variety.father === null);
   return [
@@ -42,7 +42,7 @@ function cautionsOf({ seasons, writing, trial }: SiteContent, variety: Variety):
 }
 
 /** What it was first in, in its last season: `was ripe first and tasted best`; empty where it was first in nothing. */
-function firsts(content: SiteContent, seen: SeasonSeen, variety: Variety): string {
+function firsts(content: AdviceContent, seen: SeasonSeen, variety: Variety): string {
   const { bench } = content.writing.words;
   const parts = classParts(content, seen, variety.classId, false);
   if (parts.stands.length < 2) return '';
@@ -191,7 +191,7 @@ function BySeason({ content, variety }: VarietyPart): JSX.Element | null {
 }
 
 /** A variety: its fruit and verdict, why, season by season, its pickings, beside each other variety. */
-export function varietyPage(content: SiteContent, variety: Variety): Page {
+export function varietyPage(content: AdviceContent, variety: Variety): Page {
   const { stands, writing, advice } = content;
   const grown = content.seasons.flatMap((seen) =>
     seen.varieties.filter((v) => v.variety.id === variety.id).map((v) => ({ seen, v })),

@@ -7,12 +7,12 @@ import { addresses } from '../../src/terms/addresses.ts';
 import type { Variety } from '../../src/terms/trial.ts';
 import { Bars } from '../bench/rows.tsx';
 import { Dots } from '../bench/signs.tsx';
-import type { SiteContent } from '../content.ts';
+import type { AdviceContent } from '../content.ts';
 import { to } from '../layout.tsx';
 import { percent } from '../page.tsx';
 
 export interface VarietyPart {
-  readonly content: SiteContent;
+  readonly content: AdviceContent;
   readonly variety: Variety;
   /** Seasons in which it was grown, oldest first. */
   readonly grown: readonly { readonly seen: SeasonSeen; readonly v: VarietySeen }[];
@@ -101,7 +101,7 @@ export function CrossOf({
   variety,
   root,
 }: {
-  readonly content: SiteContent;
+  readonly content: AdviceContent;
   readonly variety: Variety;
   readonly root: string;
 }): JSX.Element | null {

@@ -2,7 +2,7 @@ import type { JSX } from 'preact';
 import { weatherByWeek } from '../../src/present/pages/weatherWeeks.ts';
 import type { Weeks } from '../../src/present/pages/days.ts';
 import type { Season } from '../../src/terms/trial.ts';
-import type { SiteContent } from '../content.ts';
+import type { FrameContent } from '../content.ts';
 
 const TALL = 56;
 const RAIN = 26;
@@ -17,7 +17,7 @@ function stepsOf(count: number): { readonly x: (i: number) => string; readonly w
 }
 
 /** Rain by week, the wettest in words. */
-function RainRow({ content, rain }: { readonly content: SiteContent; readonly rain: readonly number[] }): JSX.Element {
+function RainRow({ content, rain }: { readonly content: FrameContent; readonly rain: readonly number[] }): JSX.Element {
   const { writing } = content;
   const most = Math.max(...rain);
   const { x, width } = stepsOf(rain.length);
@@ -47,7 +47,7 @@ export function WeatherRows({
   season,
   weeks,
 }: {
-  readonly content: SiteContent;
+  readonly content: FrameContent;
   readonly season: Season;
   readonly weeks: Weeks;
 }): JSX.Element | null {

@@ -2,7 +2,7 @@ import { addresses } from '../../src/terms/addresses.ts';
 import type { JSX } from 'preact';
 import type { ClassCase } from '../../src/decide/cases.ts';
 import type { WeightsRow } from '../../src/present/nextSeason/weights.ts';
-import type { NextContent, Page, SiteContent } from '../content.ts';
+import type { NextContent, Page, FrameContent } from '../content.ts';
 import { page } from '../page.tsx';
 
 /** A step of the slider on which the club's own weight lies: else the browser would round it. */
@@ -12,7 +12,7 @@ function stepOf(weight: number): string {
 }
 
 interface Part {
-  readonly content: SiteContent;
+  readonly content: FrameContent;
   readonly own: ClassCase;
   readonly name: string;
 }
@@ -91,7 +91,7 @@ function WeightsTable({ content, name, rows }: Part & { readonly rows: readonly 
 }
 
 /** Readers set what matters and how many spots; without JavaScript the club's own verdicts stand there. */
-export function weightsPage(content: SiteContent, { weights }: NextContent): Page {
+export function weightsPage(content: FrameContent, { weights }: NextContent): Page {
   const say = content.writing.words.yourWeights;
   return page(content, addresses.weights, say.title, (root) => (
     <>

@@ -2,7 +2,7 @@ import type { JSX } from 'preact';
 import type { WhyRow } from '../../src/present/pages/variety.ts';
 import type { Stand } from '../../src/present/pages/stands.ts';
 import { Strip } from '../bench/rows.tsx';
-import type { SiteContent } from '../content.ts';
+import type { FrameContent } from '../content.ts';
 
 /** Points for a variety to the right, against it to the left. */
 function Push({ effect, most }: { readonly effect: number; readonly most: number }): JSX.Element {
@@ -68,7 +68,7 @@ export function Why({
   bar,
   isFirm,
 }: {
-  readonly content: SiteContent;
+  readonly content: FrameContent;
   readonly stand: Stand;
   readonly rows: readonly WhyRow[];
   /** Name of the check variety where that is the bar. */

@@ -4,10 +4,10 @@ import type { PublishedRemark } from '../../src/present/pages/remarks.ts';
 import { shownColumns } from '../../src/terms/published.ts';
 import { everySeason } from '../../src/terms/trial.ts';
 import type { Variety } from '../../src/terms/trial.ts';
-import type { SiteContent } from '../content.ts';
+import type { FrameContent } from '../content.ts';
 
 /** Parents, other names and the source of its seed, as far as they are published. */
-export function identity({ trial, writing }: SiteContent, variety: Variety): string {
+export function identity({ trial, writing }: FrameContent, variety: Variety): string {
   const { variety: say } = writing.words;
   const name = (id: string | null): string => trial.varieties.find((own) => own.id === id)?.name ?? say.unknownParent;
   const show = trial.settings.publish.show;
@@ -27,7 +27,7 @@ export function PlantNotes({
   content: { trial, writing },
   variety,
 }: {
-  readonly content: SiteContent;
+  readonly content: FrameContent;
   readonly variety: Variety;
 }): JSX.Element | null {
   const notes = everySeason(trial).flatMap((season) =>
@@ -42,7 +42,7 @@ export function Remarks({
   notes,
   isPlain,
 }: {
-  readonly content: Pick<SiteContent, 'writing'>;
+  readonly content: Pick<FrameContent, 'writing'>;
   readonly notes: readonly PublishedRemark[];
   /** True for a planting that need not be named. */
   readonly isPlain: (planting: string) => boolean;
