@@ -115,6 +115,7 @@ export interface Page {
   /** Address from the root, ending in `/`; empty for the front page. */
   readonly address: string;
   readonly title: string;
+  /** Made when it is first asked for: the preview makes only the pages that are looked at. */
   readonly html: string;
 }
 

@@ -54,25 +54,35 @@ export function page(
 ): Page {
   const root = './' + '../'.repeat(address.split('/').length - 1);
   const { settings } = content.trial;
-  const html = render(
-    <Layout
-      title={title}
-      trialTitle={settings.title}
-      language={settings.language}
-      root={root}
-      pages={doors(content)}
-      feet={feet(content)}
-      words={content.writing.words.frame}
-      url={siteBase(settings)}
-      address={address}
-      units={settings.units}
-      hero={hero ? hero(root) : null}
-      isSheet={isSheet}
-    >
-      {body(root)}
-    </Layout>,
-  );
-  return { address, title, html: writeUnits(`<!doctype html>\n${html}\n`) };
+  const make = (): string => {
+    const html = render(
+      <Layout
+        title={title}
+        trialTitle={settings.title}
+        language={settings.language}
+        root={root}
+        pages={doors(content)}
+        feet={feet(content)}
+        words={content.writing.words.frame}
+        url={siteBase(settings)}
+        address={address}
+        units={settings.units}
+        hero={hero ? hero(root) : null}
+        isSheet={isSheet}
+      >
+        {body(root)}
+      </Layout>,
+    );
+    return writeUnits(`<!doctype html>\n${html}\n`);
+  };
+  let made: string | null = null;
+  return {
+    address,
+    title,
+    get html() {
+      return (made ??= make());
+    },
+  };
 }
 
 export function percent(content: FrameContent): string {

@@ -1,4 +1,5 @@
 import { plantModels, ratingModels, ripeningModel } from './traitsSeen.ts';
+import { afresh } from '../terms/recall.ts';
 import { traitFacts } from '../terms/traits.ts';
 import { classLookup } from '../terms/trial.ts';
 import type { Trial } from '../terms/trial.ts';
@@ -30,10 +31,11 @@ function ratingClasses({ means }: RatingModel, classOf: (variety: string) => str
 /**
  * Every comparison of a season: of yield, fruits, first ripe fruit, measures and ratings, class by class.
  *
- * @returns  by trait and class id; a class without degrees of freedom has none
+ * @param recall  gives what was worked out before
+ * @returns       by trait and class id; a class without degrees of freedom has none
  * @source methods page A2
  */
-export function compareSeason({ settings, varieties }: Trial, seen: SeasonSeen): SeasonComparisons {
+export function compareSeason({ settings, varieties }: Trial, seen: SeasonSeen, recall = afresh): SeasonComparisons {
   const classOf = classLookup(varieties);
   const fresh = new Set<string>(
     seen.varieties.filter(({ status }) => status === 'new').map(({ variety }) => variety.id),
@@ -68,9 +70,11 @@ export function compareSeason({ settings, varieties }: Trial, seen: SeasonSeen):
           isRatio,
           lowerIsBetter,
           checkVariety,
-          isNew: (id: string) => fresh.has(id),
+          fresh: own.varieties.filter((id) => fresh.has(id)),
         };
-        return [own.classId, compareClass(own, options)];
+        const { classId, estimates, covariance } = own;
+        const input = { means: { classId, varieties: own.varieties, estimates, covariance }, options };
+        return [classId, recall('comparisons', input, (known) => compareClass(known.means, known.options))];
       });
       return [key, new Map(byClass)];
     }),

@@ -31,7 +31,8 @@ export interface ComparisonOptions {
   readonly isRatio: boolean;
   readonly lowerIsBetter: boolean;
   readonly checkVariety: string | null;
-  readonly isNew: (variety: string) => boolean;
+  /** Varieties new in the season. */
+  readonly fresh: readonly string[];
 }
 
 function lettersOf(means: ClassMeans, { df, level, lowerIsBetter }: ComparisonOptions): ReadonlyMap<string, string> {
@@ -89,12 +90,13 @@ function checkContrasts(means: ClassMeans, options: ComparisonOptions): ClassCom
 
 function newContrast(
   { varieties, estimates, covariance }: ClassMeans,
-  { df, level, isRatio, isNew }: ComparisonOptions,
+  { df, level, isRatio, fresh }: ComparisonOptions,
 ): Contrast | null {
-  const fresh = varieties.filter(isNew).length;
-  const known = varieties.length - fresh;
-  if (fresh === 0 || known === 0) return null;
-  const weights = varieties.map((variety) => (isNew(variety) ? 1 / fresh : -1 / known));
+  const isNew = (variety: string): boolean => fresh.includes(variety);
+  const count = varieties.filter(isNew).length;
+  const known = varieties.length - count;
+  if (count === 0 || known === 0) return null;
+  const weights = varieties.map((variety) => (isNew(variety) ? 1 / count : -1 / known));
   const difference = weights.reduce((sum, w, i) => sum + w * nth(estimates, i), 0);
   const variance = weights.reduce(
     (sum, w, i) => sum + weights.reduce((row, v, j) => row + w * v * nth(nth(covariance, i), j), 0),

@@ -90,7 +90,7 @@ export function openDraws(own: ClassValues, cells: readonly SpreadCell[], name: 
         for (let i = 0; i < varieties.length; i++) {
           let value = classMean + cell(fixed, i);
           for (let s = 0, at = i * seasons; s < seasons; s++) value -= cell(pull, at + s) * cell(means, s);
-          values[j * varieties.length + i] = value + cell(sd, i) * nth(streams, i).normal();
+          values[j * varieties.length + i] = value + cell(sd, i) * streams[i]!.normal();
         }
       }
     },

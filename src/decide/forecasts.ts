@@ -5,6 +5,7 @@ import type { ExpectedTrait } from '../analyse/expected/expectedTrait.ts';
 import { classValues, traitValues } from '../analyse/expected/values.ts';
 import type { TraitValues } from '../analyse/expected/values.ts';
 import type { SeasonSeen } from '../analyse/seen.ts';
+import { afresh } from '../terms/recall.ts';
 import { COUNT_FOR_YIELD, traitFacts } from '../terms/traits.ts';
 import { classLookup } from '../terms/trial.ts';
 import type { Trial } from '../terms/trial.ts';
@@ -50,12 +51,14 @@ function traitsThatCount({ settings }: Trial): readonly string[] {
 /**
  * What the seasons say of next season, for every trait that counts somewhere.
  *
- * @param grown  ids of the varieties that were grown, by class
+ * @param grown   ids of the varieties that were grown, by class
+ * @param recall  gives what was worked out before
  */
 export function forecastsOf(
   trial: Trial,
   seasons: readonly SeasonSeen[],
   grown: ReadonlyMap<string, readonly string[]>,
+  recall = afresh,
 ): ReadonlyMap<string, Forecast> {
   const classOf = classLookup(trial.varieties);
   const forecasts = new Map<string, Forecast>();
@@ -76,7 +79,10 @@ export function forecastsOf(
       classes,
       nextSeason: nextSeasonOf(values, isPerPlant),
     };
-    forecasts.set(trait, { values, own, expected: expectedTrait(classes, priorScale, trial.settings.interval) });
+    const expected = recall('expected', { classes, priorScale, level: trial.settings.interval }, (input) =>
+      expectedTrait(input.classes, input.priorScale, input.level),
+    );
+    forecasts.set(trait, { values, own, expected });
   }
   return forecasts;
 }

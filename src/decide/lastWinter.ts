@@ -1,5 +1,6 @@
 import type { SeasonSeen } from '../analyse/seen.ts';
 import { traitValues } from '../analyse/expected/values.ts';
+import { afresh } from '../terms/recall.ts';
 import { traitFacts } from '../terms/traits.ts';
 import type { Trial } from '../terms/trial.ts';
 import { candidatesOf } from './candidates.ts';
@@ -73,13 +74,14 @@ function kept(advised: readonly string[], scores: ReadonlyMap<string, number>, n
  * season's own figures, which carry their own error.
  *
  * @param seasons  what was seen, in order of years
+ * @param recall   gives what was worked out before
  * @returns        one entry a class that could be advised then and was grown since; empty with one season
  * @source methods page C
  */
-export function lastWinter(trial: Trial, seasons: readonly SeasonSeen[]): readonly LastWinter[] {
+export function lastWinter(trial: Trial, seasons: readonly SeasonSeen[], recall = afresh): readonly LastWinter[] {
   const last = seasons.at(-1);
   if (!last || seasons.length < 2) return [];
-  const then = adviseNextSeason(trial, seasons.slice(0, -1), false);
+  const then = adviseNextSeason(trial, seasons.slice(0, -1), false, recall);
   return then.classes.flatMap(({ advice, case: own }): readonly LastWinter[] => {
     if (!advice) return [];
     const { scores, newcomer } = scoresSeen(trial, last, advice, own);

@@ -1,6 +1,8 @@
 import { answersTo, plantModel, ripeningModel } from '../analyse/traitsSeen.ts';
 import type { SeasonSeen } from '../analyse/seen.ts';
-import type { ClassSettings } from '../terms/settings.ts';
+import { afresh } from '../terms/recall.ts';
+import type { Recall } from '../terms/recall.ts';
+import type { ClassSettings, Settings } from '../terms/settings.ts';
 import type { Trial } from '../terms/trial.ts';
 import { adviseClass } from './adviseClass.ts';
 import type { ClassAdvice } from './adviseClass.ts';
@@ -121,13 +123,29 @@ interface Known {
   readonly candidates: ReturnType<typeof candidatesOf>;
   readonly forecasts: ReadonlyMap<string, Forecast>;
   readonly withDetail: boolean;
+  readonly recall: Recall;
+}
+
+/** Advice for a class, which rests on the class, its traits' values and the settings alone. */
+function recalledAdvice(
+  own: ClassCase,
+  forecasts: ReadonlyMap<string, Forecast>,
+  { verdicts, interval }: Settings,
+  withDetail: boolean,
+  recall: Recall,
+): ClassAdvice {
+  const traits = new Set([...own.goals, ...own.must].map(({ trait }) => trait));
+  const values = [...traits].map((trait) => forecasts.get(trait)?.own ?? null);
+  return recall('advice', { own, values, interval, verdicts, withDetail }, (input) =>
+    adviseClass(input.own, forecasts, input.verdicts, input.withDetail),
+  );
 }
 
 function classOutcome(
   trial: Trial,
   seasons: readonly SeasonSeen[],
   own: ClassSettings,
-  { candidates, forecasts, withDetail }: Known,
+  { candidates, forecasts, withDetail, recall }: Known,
 ): ClassOutcome {
   const { settings } = trial;
   const values = new Map([...forecasts].map(([trait, forecast]) => [trait, forecast.values]));
@@ -158,7 +176,7 @@ function classOutcome(
   return {
     classId: own.id,
     case: made,
-    advice: canAdvise ? adviseClass(made, forecasts, settings.verdicts, withDetail) : null,
+    advice: canAdvise ? recalledAdvice(made, forecasts, settings, withDetail, recall) : null,
     goalsAreDefault: areDefault,
     countsOnly,
     unrecorded,
@@ -175,16 +193,25 @@ function classOutcome(
  *
  * @param seasons     what was seen, in order of years, at least one
  * @param withDetail  false leaves out what turns a verdict and what would settle it
+ * @param recall      gives what was worked out before
  * @source methods page B and C
  */
-export function adviseNextSeason(trial: Trial, seasons: readonly SeasonSeen[], withDetail = true): NextSeason {
+export function adviseNextSeason(
+  trial: Trial,
+  seasons: readonly SeasonSeen[],
+  withDetail = true,
+  recall = afresh,
+): NextSeason {
   const season = nth(seasons, -1).season.year + 1;
   const classes = [...trial.settings.classes.values()];
   const candidates = new Map(classes.map((own) => [own.id, candidatesOf(trial, seasons, own, season)]));
   const grown = new Map([...candidates].map(([id, list]) => [id, list.map(({ variety }) => variety.id)]));
-  const forecasts = forecastsOf(trial, seasons, grown);
+  const forecasts = forecastsOf(trial, seasons, grown, recall);
   const outcomes = classes
     .filter(({ id }) => keyed(candidates, id).length > 0)
-    .map((own) => classOutcome(trial, seasons, own, { candidates: keyed(candidates, own.id), forecasts, withDetail }));
+    .map((own) => {
+      const known = { candidates: keyed(candidates, own.id), forecasts, withDetail, recall };
+      return classOutcome(trial, seasons, own, known);
+    });
   return { season, forecasts, classes: outcomes };
 }

@@ -121,9 +121,13 @@ async function mendSite(out: string): Promise<void> {
   if (putAside(out).length > 0) await whileAlone(out, () => mend(out));
 }
 
-/** Computes and writes the site; returns the exit code. */
-async function buildSite(folder: string, out: string, telling: Telling, choices: BuildChoices): Promise<number> {
-  const { withPdf = false, mayDrop = false, keepsAddresses = false } = choices;
+/** Reads, checks and computes a trial for its site; the exit code where no site can be made of it. */
+async function makeSite(
+  folder: string,
+  out: string,
+  telling: Telling,
+  { mayDrop = false }: BuildChoices,
+): Promise<MadePages | number> {
   await mendSite(out);
   const why = whyUnfit(folder, out);
   if (why !== null) {
@@ -141,16 +145,38 @@ async function buildSite(folder: string, out: string, telling: Telling, choices:
     },
     mayDrop,
   );
-  if (code !== 0) return code;
+  return code === 0 ? made : code;
+}
+
+/** Writes a site that is made; returns the exit code. */
+async function publishSite(
+  folder: string,
+  out: string,
+  made: MadePages,
+  telling: Telling,
+  { withPdf = false, keepsAddresses = false }: BuildChoices,
+): Promise<number> {
   tellProgress('writing …', telling);
   const written = await writeSite(out, made, withPdf);
   tellProgress('', telling);
-  code = tellWritten(written, out);
+  const code = tellWritten(written, out);
   if (written.swapped.kind === 'in-the-way') return code;
   if (!telling.quiet && !telling.json) process.stdout.write(`The site is in ${out}\n`);
   const isOwn = isIn(out, followed(folder));
   if ((isOwn || keepsAddresses) && !writeLedger(folder, made.ledger)) return 3;
   return code;
+}
+
+/** Gives what a step that writes comes to, or 3 with the system's word for what kept it from writing. */
+async function orTold<Result>(out: string, step: () => Promise<Result>): Promise<Result | number> {
+  try {
+    return await step();
+  } catch (fault) {
+    const failed = systemCode(fault);
+    if (failed === null) throw fault;
+    say(`cannot write ${out}: ${failed}; an older site is as it was`);
+    return 3;
+  }
 }
 
 /** `keeprow build`: checks, computes, writes the site. Returns the exit code. */
@@ -161,12 +187,40 @@ export async function runBuild(
   choices: BuildChoices = {},
 ): Promise<number> {
   const out = followed(outFolder ?? join(folder, '_site'));
-  try {
-    return await buildSite(folder, out, telling, choices);
-  } catch (fault) {
-    const failed = systemCode(fault);
-    if (failed === null) throw fault;
-    say(`cannot write ${out}: ${failed}; an older site is as it was`);
-    return 3;
-  }
+  return orTold(out, async () => {
+    const made = await makeSite(folder, out, telling, choices);
+    return typeof made === 'number' ? made : publishSite(folder, out, made, telling, choices);
+  });
+}
+
+/** The site of a trial folder as `view` keeps it: made anew at once, written when there is time. */
+export interface LiveSite {
+  /** Makes the site from the records; true where there is a new one. */
+  readonly make: () => Promise<boolean>;
+  /** Writes what was made last and is not written yet. */
+  readonly write: () => Promise<void>;
+  /** What was made last; null before the first. */
+  readonly made: () => MadePages | null;
+}
+
+/** Opens the site in a trial folder's `_site`. */
+export function openLiveSite(folder: string, telling: Telling): LiveSite {
+  const out = followed(join(folder, '_site'));
+  let last: MadePages | null = null;
+  let unwritten: MadePages | null = null;
+  return {
+    async make() {
+      const made = await orTold(out, () => makeSite(folder, out, telling, {}));
+      if (typeof made === 'number') return false;
+      last = made;
+      unwritten = made;
+      return true;
+    },
+    async write() {
+      const made = unwritten;
+      unwritten = null;
+      if (made) await orTold(out, () => publishSite(folder, out, made, { ...telling, quiet: true }, {}));
+    },
+    made: () => last,
+  };
 }

@@ -31,7 +31,7 @@ import type { Compared } from './drawings.ts';
 import { whatWillNotFit } from './memory.ts';
 import { makePhotos } from './photos.ts';
 import type { MadePhotos } from './photos.ts';
-import { workOut } from './worked.ts';
+import { checkOnce, workOut } from './worked.ts';
 import { publicationFiles, qrCode } from './publication.ts';
 import { readFolder } from './readFolder.ts';
 import { nth } from '../numerics/element.ts';
@@ -153,7 +153,7 @@ export async function makePages(
 ): Promise<MadePages> {
   beginDrawings();
   const found = await readFolder(folder);
-  const { trial: checkedTrial, problems: checked, content } = checkTrial(found);
+  const { trial: checkedTrial, problems: checked, content } = checkTrial(found, checkOnce(found));
   const none = { pages: [], files: new Map(), ledger: '', lastSeason: null };
   if (!checkedTrial) {
     isFit(checked);
@@ -161,7 +161,7 @@ export async function makePages(
   }
   const tooMuch = whatWillNotFit(checkedTrial);
   if (tooMuch !== null) process.stderr.write(`keeprow: ${tooMuch}\n`);
-  const { trial, seasons, advice, lines, compared: working } = workOut(found, checkedTrial);
+  const { trial, seasons, advice, lines, compared: working } = workOut(checkedTrial);
   const photos = await makePhotos(folder, shownPhotos(content, found.photos));
   const doubts = [
     ...blockProblems(trial),

@@ -59,13 +59,24 @@ function forPreview(html: string, banner: string): string {
     .replace(/<body[^>]*>/, (body) => body + banner);
 }
 
+/** What stands at an address: its bytes with the name that says what they are; null where nothing does. */
+export type Finder = (url: string) => { readonly name: string; readonly bytes: string | Uint8Array } | null;
+
+/** Finds the files of a folder; nothing outside it is found. */
+export const filesIn =
+  (site: string): Finder =>
+  (url) => {
+    const file = fileOf(site, url);
+    return file === null ? null : { name: file, bytes: readFileSync(file) };
+  };
+
 /**
  * Serves a site for one person at this machine.
  *
- * @param site    folder of the site; nothing outside it is served
+ * @param find    gives what stands at an address
  * @param banner  HTML to stand on top of every page, empty where all is well
  */
-export function serveSite(site: string, banner: () => string): Preview {
+export function serveSite(find: Finder, banner: () => string): Preview {
   const open = new Set<ServerResponse>();
   const server = createServer((request, response) => {
     const host = (request.headers.host ?? '').replace(/:\d+$/, '');
@@ -83,15 +94,15 @@ export function serveSite(site: string, banner: () => string): Preview {
       response.on('close', () => open.delete(response));
       return;
     }
-    const file = fileOf(site, request.url ?? '/');
-    if (file === null) {
+    const found = find(request.url ?? '/');
+    if (found === null) {
       const page = `<!doctype html><html lang="en"><head><title>Not here</title></head><body><p>No such page.</p></body></html>`;
       response.writeHead(404, { ...SAFE, 'content-type': TYPES['.html'] }).end(forPreview(page, banner()));
       return;
     }
-    const type = TYPES[extname(file)] ?? 'application/octet-stream';
-    response.writeHead(200, { ...SAFE, 'content-type': type });
-    response.end(extname(file) === '.html' ? forPreview(readFileSync(file, 'utf8'), banner()) : readFileSync(file));
+    const kind = extname(found.name);
+    response.writeHead(200, { ...SAFE, 'content-type': TYPES[kind] ?? 'application/octet-stream' });
+    response.end(kind === '.html' ? forPreview(String(found.bytes), banner()) : found.bytes);
   });
   const reload = (): void => {
     for (const response of open) response.write('data: changed\n\n');

@@ -8,10 +8,17 @@ import type { AdviceSource } from '../present/nextSeason/source.ts';
 import { publishedLines } from '../present/publishedLines.ts';
 import type { SourceFile } from '../read/decode.ts';
 import type { TrialFiles } from '../records/folder.ts';
+import { checkRecords } from '../records/trial.ts';
+import type { CheckedRecords } from '../records/trial.ts';
 import type { Trial } from '../terms/trial.ts';
 import { nth } from '../numerics/element.ts';
 import { compareSeasons } from './compareSeasons.ts';
+import { openMemory } from './recall.ts';
 import type { Compared } from './drawings.ts';
+
+/** Lasts as long as the process: in `view` a change works out anew what it touches. */
+const memory = openMemory();
+const { recall } = memory;
 
 /** Everything worked out from the records: what was seen, compared and advised. */
 export interface Worked {
@@ -36,26 +43,41 @@ function isSame(a: SourceFile, b: SourceFile): boolean {
 function adviceSource(trial: Trial, seasons: readonly SeasonSeen[]): AdviceSource | null {
   if (seasons.length === 0) return null;
   const writing = writingOf(trial.settings);
-  return { trial, seasons, next: adviseNextSeason(trial, seasons), winters: lastWinter(trial, seasons), writing };
+  return {
+    trial,
+    seasons,
+    next: adviseNextSeason(trial, seasons, true, recall),
+    winters: lastWinter(trial, seasons, recall),
+    writing,
+  };
 }
 
-/** What was worked out last, for `view`: a change of words alone works nothing out anew. */
-let last: { readonly records: readonly SourceFile[]; readonly worked: Worked } | null = null;
+let lastChecked: { readonly records: readonly SourceFile[]; readonly checked: CheckedRecords } | null = null;
 
-/** What the records of a trial come to; the same records are worked out once. */
-export function workOut(found: TrialFiles, trial: Trial): Worked {
+/** Tables and settings, read and checked; where they are byte for byte those before, what they gave then. */
+export function checkOnce(found: TrialFiles): CheckedRecords {
   const records = recordsIn(found);
-  const before = last;
+  const before = lastChecked;
   if (before?.records.length === records.length && records.every((own, i) => isSame(own, nth(before.records, i))))
-    return before.worked;
+    return before.checked;
+  const checked = checkRecords(found);
+  lastChecked = { records, checked };
+  return checked;
+}
+
+let last: Worked | null = null;
+
+/** What the records of a trial come to; the same trial is worked out once. */
+export function workOut(trial: Trial): Worked {
+  if (last?.trial === trial) return last;
+  memory.begin();
   const seasons = trial.seasons.map((season) => seasonSeen(trial, season));
-  const comparisons = compareSeasons(trial, seasons);
+  const comparisons = compareSeasons(trial, seasons, memory);
   const compared = comparisons.then((all) => seasons.map((seen, i) => ({ seen, compared: nth(all, i) })));
   // A fault is told by whoever waits for it, not as one that nobody did.
   compared.catch(() => {});
   const advice = adviceSource(trial, seasons);
-  const lines = publishedLines(trial, seasons, advice?.next ?? null);
-  const worked = { trial, seasons, compared, advice, lines };
-  last = { records, worked };
-  return worked;
+  const lines = publishedLines(trial, seasons, advice?.next ?? null, recall);
+  last = { trial, seasons, compared, advice, lines };
+  return last;
 }

@@ -21,7 +21,18 @@ export function atLeastOf(k: number, n: number, p: number, correlation: number):
   if (n < k) return 0;
   if (k === 0) return 1;
   if (correlation === 0) return 1 - binomialTails(k - 1, n, p)[0];
-  let below = 0;
-  for (let x = 0; x < k; x++) below += Math.exp(logBetaBinomial(x, n, p, correlation));
+  const size = (1 - correlation) / correlation;
+  const [a, b] = [p * size, (1 - p) * size];
+  // Each chance from the one before: P(x)/P(x - 1) = (n - x + 1)(a + x - 1)/(x(b + n - x)).
+  let chance = Math.exp(logBetaBinomial(0, n, p, correlation));
+  let below = chance;
+  for (let x = 1; x < k; x++) {
+    // Where the first were too small for a double, one begins when it no longer is.
+    chance =
+      chance > 0
+        ? (chance * (n - x + 1) * (a + x - 1)) / (x * (b + n - x))
+        : Math.exp(logBetaBinomial(x, n, p, correlation));
+    below += chance;
+  }
   return Math.max(0, 1 - below);
 }

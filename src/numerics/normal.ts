@@ -90,9 +90,7 @@ const FARTHEST_Q = [
 ];
 
 function polynomial(c: readonly number[], x: number): number {
-  let sum = c[7]!;
-  for (let i = 6; i >= 0; i--) sum = sum * x + c[i]!;
-  return sum;
+  return ((((((c[7]! * x + c[6]!) * x + c[5]!) * x + c[4]!) * x + c[3]!) * x + c[2]!) * x + c[1]!) * x + c[0]!;
 }
 
 /**

@@ -78,7 +78,10 @@ function firstRow(rows: Iterable<RawRow | RecordFault>, after: number): Head | T
   return { kind: 'empty-table' };
 }
 
-type Rows = () => Generator<RawRow | RecordFault>;
+type Rows = () => Iterable<RawRow | RecordFault>;
+
+/** Characters of a table that is parsed once and kept while it is read; a longer one is parsed as it is asked for. */
+const SMALL = 1 << 20;
 
 function tableOf(
   head: Head,
@@ -139,10 +142,11 @@ export function openTable(source: SourceFile, isHeader: HeaderTest = () => false
   const named = namedDelimiter(text);
   const first = named?.delimiter ?? findDelimiter(text);
   const after = named?.line ?? 0;
-  const rowsBy =
-    (delimiter: string): Rows =>
-    () =>
-      readRecords(text, delimiter);
+  const rowsBy = (delimiter: string): Rows => {
+    if (text.length > SMALL) return () => readRecords(text, delimiter);
+    const all = [...readRecords(text, delimiter)];
+    return () => all;
+  };
   const candidates = named ? [first] : [first, ...DELIMITERS.filter((mark) => mark !== first)];
   const found = candidates.flatMap((delimiter) => {
     const head = findHead(rowsBy(delimiter)(), after, isHeader);

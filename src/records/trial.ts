@@ -4,7 +4,7 @@ import type { Problem } from '../terms/problem.ts';
 import { fileOnly } from '../terms/place.ts';
 import type { ClassSettings, Settings } from '../terms/settings.ts';
 import type { MeasureTrait } from '../terms/traits.ts';
-import type { Trial, Variety } from '../terms/trial.ts';
+import type { Season, Trial, Variety } from '../terms/trial.ts';
 import { decodeText } from '../read/decode.ts';
 import { readSettingsTree } from '../read/settingsTree.ts';
 import { dateReader } from '../sheet/cells/dates.ts';
@@ -126,17 +126,38 @@ function reportBetweenSeasons(
   }
 }
 
-/**
- * Reads and checks every record of a trial folder.
- *
- * @param files  what was found in the folder
- * @returns      the trial, and every problem; no trial if one of them is an error
- */
-export function checkTrial(files: TrialFiles): CheckedTrial {
+/** The last season where it is not over; null where all are. */
+function ongoingOf(seasons: readonly Season[], context: CheckContext): Season | null {
+  const newest = seasons.at(-1);
+  if (!newest || isOver(newest, context.settings.seasons.get(newest.year)?.finished ?? null)) return null;
+  noteOngoing(newest, context);
+  return newest;
+}
+
+/** What the tables and settings of a folder hold, its texts and photos aside. */
+export interface CheckedRecords {
+  /** Null where the settings could not be read; with it nothing else could. */
+  readonly settings: Settings | null;
+  readonly trial: Trial | null;
+  readonly registry: VarietyRegistry;
+  readonly seasons: readonly Season[];
+  readonly names: readonly string[];
+  readonly problems: readonly Problem[];
+}
+
+/** Reads and checks the tables and settings of a trial folder. */
+export function checkRecords(files: TrialFiles): CheckedRecords {
   const log = openLog();
-  listFolder(files, log);
   const settings = files.hasData ? readSettings(files, log) : null;
-  if (!settings) return { trial: null, problems: log.problems(), content: new Map(), varieties: [], settings: null };
+  if (!settings)
+    return {
+      settings,
+      trial: null,
+      registry: varietyRegistry([]),
+      seasons: [],
+      names: [],
+      problems: log.problems(),
+    };
   const bare: CheckContext = {
     log,
     dates: dateReader([settings.language], settings.dates),
@@ -156,27 +177,42 @@ export function checkTrial(files: TrialFiles): CheckedTrial {
   reportSettingsAgainstRecords(registry, seasons, context);
   reportBetweenSeasons(records, registry, context);
   reportPlantNumbers(seasons, context);
-  const newest = seasons.at(-1);
-  const finished = newest ? (settings.seasons.get(newest.year)?.finished ?? null) : null;
-  const ongoing = newest && !isOver(newest, finished) ? newest : null;
-  if (ongoing) noteOngoing(ongoing, context);
+  const ongoing = ongoingOf(seasons, context);
   const over = seasons.filter((season) => season !== ongoing);
   for (const season of over) {
     reportNotRecorded(season, context);
     reportNoStart(season, context);
     reportScores(season, context);
   }
-  const content = checkContent(files.content, { registry, seasons, settings, photos: files.photos }, log);
-  const problems = causesOnly(log.problems());
-  const sound = problems.every((problem) => severityOf(problem) !== 'error');
   const complete = withClasses(withCheckIds(settings, registry), varieties);
   return {
-    trial: sound ? { settings: complete, varieties, seasons: over, ongoing, lots } : null,
-    problems,
-    content,
-    varieties: read.flatMap(({ name, alsoKnownAs }) => [name, ...alsoKnownAs]),
     settings,
+    trial: { settings: complete, varieties, seasons: over, ongoing, lots },
+    registry,
+    seasons,
+    names: read.flatMap(({ name, alsoKnownAs }) => [name, ...alsoKnownAs]),
+    problems: log.problems(),
   };
+}
+
+/**
+ * Reads and checks every record of a trial folder.
+ *
+ * @param files    what was found in the folder
+ * @param records  its tables and settings, where they are checked already
+ * @returns        the trial, and every problem; no trial if one of them is an error
+ */
+export function checkTrial(files: TrialFiles, records: CheckedRecords = checkRecords(files)): CheckedTrial {
+  const { settings, registry, seasons, names } = records;
+  const listed = openLog();
+  listFolder(files, listed);
+  const log = openLog();
+  const content: Content = settings
+    ? checkContent(files.content, { registry, seasons, settings, photos: files.photos }, log)
+    : new Map();
+  const problems = causesOnly([...listed.problems(), ...records.problems, ...log.problems()]);
+  const isSound = problems.every((problem) => severityOf(problem) !== 'error');
+  return { trial: isSound ? records.trial : null, problems, content, varieties: names, settings };
 }
 
 /** Check varieties by their ids, whatever name the settings call them by. */

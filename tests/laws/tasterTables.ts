@@ -21,9 +21,7 @@ export function saidOfScores(given: Given) {
   }));
   const model = fitRatings(FLAVOUR, scores, 0.95);
   const options = { df: model.residualDf, level: 0.95, isRatio: false, lowerIsBetter: false, checkVariety: 'a' };
-  const compared =
-    model.means &&
-    compareClass({ classId: 'all', ...model.means }, { ...options, isNew: (variety) => variety === 'd' });
+  const compared = model.means && compareClass({ classId: 'all', ...model.means }, { ...options, fresh: ['d'] });
   return { model, compared };
 }
 

@@ -5,7 +5,7 @@ import type { AddressInfo } from 'node:net';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterAll, describe, expect, it } from 'vitest';
-import { serveSite } from '../../src/main/serve.ts';
+import { filesIn, serveSite } from '../../src/main/serve.ts';
 import { command } from '../sites/demoFolder.ts';
 import { SMALL, writeTrial } from '../sites/hostile.ts';
 
@@ -40,7 +40,7 @@ describe('the preview', () => {
     const site = join(above, 'site');
     mkdirSync(join(site, 'odd/index.html'), { recursive: true });
     writeFileSync(join(site, 'photo.webp'), 'x');
-    const { server } = serveSite(site, () => '');
+    const { server } = serveSite(filesIn(site), () => '');
     await new Promise<void>((ready) => server.listen(0, '127.0.0.1', ready));
     const { port } = server.address() as AddressInfo;
     const ask = (path: string) =>

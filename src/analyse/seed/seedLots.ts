@@ -2,11 +2,13 @@ import { dayOf, partsOf } from '../../terms/day.ts';
 import type { Day } from '../../terms/day.ts';
 import { isSamePlant } from '../../terms/lines.ts';
 import type { SeedLot } from '../../terms/lines.ts';
+import { afresh } from '../../terms/recall.ts';
 import { sownOf } from '../../terms/record.ts';
 import { everySeason, isLine } from '../../terms/trial.ts';
 import type { SeedBatch, Trial, Variety } from '../../terms/trial.ts';
 import { wilsonInterval } from '../../numerics/wilson.ts';
 import { germinationAt, seedsFor, viabilityOf } from './viability.ts';
+import type { SeedTest } from './viability.ts';
 
 /** What is known of a lot for next spring. */
 export interface LotOutlook {
@@ -70,13 +72,33 @@ function growsFrom(lot: SeedLot, trial: Trial): Variety | null {
   return (lot.from.length > 0 && trial.varieties.find(isSame)) || null;
 }
 
+interface SowingBasis {
+  readonly tests: readonly SeedTest[];
+  readonly stored: SeedLot['stored'];
+  /** Null where the year of the seed is not known. */
+  readonly age: number | null;
+  readonly plants: number;
+  readonly certainty: number;
+  readonly level: number;
+}
+
+/** Germination expected of a lot, and the seeds to sow for the plants wanted. */
+function sowingOf({ tests, stored, age, plants, certainty, level }: SowingBasis) {
+  const viability = viabilityOf(tests, stored, age === null);
+  return {
+    seeds: seedsFor(viability, age ?? 0, plants, certainty),
+    expected: germinationAt(viability, age ?? 0, level),
+  };
+}
+
 /**
  * What a seed lot is worth next spring.
  *
- * @param level  of the intervals, 0 to 1
+ * @param level   of the intervals, 0 to 1
+ * @param recall  gives what was worked out before
  * @source methods page L12
  */
-export function lotOutlook(lot: SeedLot, trial: Trial, level: number): LotOutlook {
+export function lotOutlook(lot: SeedLot, trial: Trial, level: number, recall = afresh): LotOutlook {
   const sowing = nextSowing(trial);
   const variety = growsFrom(lot, trial);
   const batches = batchesOf(lot, trial);
@@ -86,13 +108,16 @@ export function lotOutlook(lot: SeedLot, trial: Trial, level: number): LotOutloo
     seeds,
     germinated,
   }));
-  const viability = viabilityOf(tests, lot.stored, saved === null);
   const age = saved === null ? null : Math.max(0, years(saved, sowing));
   const [k, n] = [tests.reduce((sum, own) => sum + own.germinated, 0), tests.reduce((sum, own) => sum + own.seeds, 0)];
   const [low, high] = n > 0 ? wilsonInterval(k, n, level) : [0, 1];
   const left = lot.seeds === null ? null : Math.max(0, lot.seeds - sownOf(lot.id, everySeason(trial)));
   const plants = wantedPlants(variety, lot, trial);
-  const seeds = seedsFor(viability, age ?? 0, plants, trial.settings.certainty);
+  const { seeds, expected } = recall(
+    'seed',
+    { tests, stored: lot.stored, age, plants, certainty: trial.settings.certainty, level },
+    sowingOf,
+  );
   const lastTest = Math.max(...batches.map(({ sown }) => sown));
   const isOldTest = batches.length === 0 || years(lastTest as Day, sowing) > FRESH_FOR;
   const isShort = left !== null && (seeds === null || seeds > left);
@@ -101,5 +126,5 @@ export function lotOutlook(lot: SeedLot, trial: Trial, level: number): LotOutloo
   const act =
     lot.isGone || left === 0 ? 'gone' : isUnsure && canTest ? 'test' : isShort || seeds === null ? 'save' : 'sow';
   const tested = n > 0 ? { k, n, low, high } : null;
-  return { lot, variety, age, left, tested, expected: germinationAt(viability, age ?? 0, level), plants, seeds, act };
+  return { lot, variety, age, left, tested, expected, plants, seeds, act };
 }

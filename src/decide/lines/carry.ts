@@ -7,7 +7,7 @@ import { inheritedDraws, trulyBest } from '../../analyse/lines/inherited.ts';
 import { plantsForChance, wantedForecast } from '../../analyse/lines/nextPlants.ts';
 import type { WantedForecast, WantedTrait } from '../../analyse/lines/nextPlants.ts';
 import { first, given, nth } from '../../numerics/element.ts';
-import type { Trial } from '../../terms/trial.ts';
+import type { Settings } from '../../terms/settings.ts';
 import { chosenValue } from './mothers.ts';
 import type { GoalDraws } from './mothers.ts';
 import { pointsOf } from '../points.ts';
@@ -57,12 +57,13 @@ export interface CrossAdvice {
   readonly chance: number | null;
 }
 
-interface Basis {
+/** What advice on a cross rests on. */
+export interface CrossBasis {
   readonly cross: Cross;
   readonly traits: readonly CrossTrait[];
   readonly spreads: readonly CrossSpread[];
   readonly goals: readonly GoalRange[];
-  readonly trial: Trial;
+  readonly settings: Settings;
 }
 
 /** Traits with a wanted state that can be told of, at most three. */
@@ -79,13 +80,13 @@ function forecastOf(traits: readonly CrossTrait[], plants: readonly CrossPlant[]
   );
 }
 
-function goalDraws({ cross, spreads, goals, trial }: Basis): readonly GoalDraws[] {
+function goalDraws({ cross, spreads, goals, settings }: CrossBasis): readonly GoalDraws[] {
   return goals.flatMap((goal): readonly GoalDraws[] => {
     const spread = spreads.find(({ trait }) => trait === goal.trait);
     if (!spread?.fixed || !spread.weights) return [];
     const ids = [...spread.adjusted.keys()];
     const values = [...spread.adjusted.values()];
-    const name = `${trial.settings.verdicts.seed}/${cross.id}/${goal.trait}`;
+    const name = `${settings.verdicts.seed}/${cross.id}/${goal.trait}`;
     const draws = inheritedDraws(values, spread.fixed, { weights: spread.weights, part: spread.part }, name);
     return [{ goal, spread, ids, draws }];
   });
@@ -93,12 +94,12 @@ function goalDraws({ cross, spreads, goals, trial }: Basis): readonly GoalDraws[
 
 /** Points of every plant in every draw: of measured goals by draws, of states by the share of offspring expected. */
 function scoresOf(
-  basis: Basis,
+  basis: CrossBasis,
   plants: readonly CrossPlant[],
   drawn: readonly GoalDraws[],
 ): readonly Float64Array[] | null {
-  const { cross, traits, trial } = basis;
-  const stateGoals = [...(trial.settings.stateGoals.get(cross.classId) ?? [])].flatMap(([key, weight]) => {
+  const { cross, traits, settings } = basis;
+  const stateGoals = [...(settings.stateGoals.get(cross.classId) ?? [])].flatMap(([key, weight]) => {
     const own = traits.filter(({ trait, genes }) => trait.key === key && genes?.good != null);
     return own.length === 0
       ? []
@@ -121,7 +122,7 @@ function scoresOf(
 }
 
 function adviceOf(
-  basis: Basis,
+  basis: CrossBasis,
   plant: CrossPlant,
   scores: readonly Float64Array[] | null,
   at: number,
@@ -172,7 +173,7 @@ interface MothersTried {
 }
 
 function mothersTried(
-  basis: Basis,
+  basis: CrossBasis,
   ranked: readonly PlantAdvice[],
   drawn: readonly GoalDraws[],
   linePlants: number,
@@ -204,10 +205,10 @@ function nearBest(tried: readonly number[]): readonly number[] {
  * @returns      null where no plant stood by itself
  * @source methods pages L4, L6, L7
  */
-export function adviseCross(basis: Basis): CrossAdvice | null {
-  const { cross, trial } = basis;
+export function adviseCross(basis: CrossBasis): CrossAdvice | null {
+  const { cross, settings } = basis;
   const families = newestFamilies(cross);
-  const linePlants = trial.settings.classes.get(cross.classId)?.linePlants ?? 12;
+  const linePlants = settings.classes.get(cross.classId)?.linePlants ?? 12;
   const last = Math.max(...families.flatMap(({ plants }) => plants.map(({ year }) => year)));
   const plants = families
     .flatMap((family) => family.plants)

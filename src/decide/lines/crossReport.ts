@@ -12,6 +12,7 @@ import type { Response } from '../../analyse/lines/response.ts';
 import type { SeasonSeen } from '../../analyse/seen.ts';
 import { sharesAgreeP } from '../../numerics/multinomial.ts';
 import { sowingDates } from '../../analyse/seed/sowing.ts';
+import { afresh } from '../../terms/recall.ts';
 import { fileOnly } from '../../terms/place.ts';
 import { openLog } from '../../terms/problem.ts';
 import type { Problem } from '../../terms/problem.ts';
@@ -20,7 +21,7 @@ import { everySeason } from '../../terms/trial.ts';
 import type { Trial } from '../../terms/trial.ts';
 import type { NextSeason } from '../nextSeason.ts';
 import { adviseCross } from './carry.ts';
-import type { CrossAdvice } from './carry.ts';
+import type { CrossAdvice, CrossBasis } from './carry.ts';
 import { outlookOf } from './outlook.ts';
 import type { Outlook } from './outlook.ts';
 
@@ -104,40 +105,49 @@ function mixedOf(cross: Cross, newest: CrossFamily | null, trial: Trial): CrossR
 /**
  * What is told of every cross of a trial.
  *
- * @param next  advice of next season, for the range of points of its classes; null without a season
+ * @param next    advice of next season, for the range of points of its classes; null without a season
+ * @param recall  gives what was worked out before
  */
 export function crossReports(
   trial: Trial,
   seasons: readonly SeasonSeen[],
   next: NextSeason | null,
+  recall = afresh,
 ): readonly CrossReport[] {
+  const { settings } = trial;
   return crossesOf(trial).map((cross): CrossReport => {
     const traits = crossTraits(cross, trial);
-    const spreads = crossSpreads(cross, seasons, trial, trial.settings.interval);
+    const spreads = crossSpreads(cross, seasons, trial, settings.interval);
     const goals = next?.classes.find(({ classId }) => classId === cross.classId)?.advice?.goals ?? [];
-    const advice = adviseCross({ cross, traits, spreads, goals, trial });
-    const newest = advice?.family ?? newestFamilies(cross).at(-1) ?? null;
-    const offTypes = offTypesOf(newest);
-    const most = offTypes.length === 0 ? null : Math.max(...offTypes.map(({ atMost }) => atMost));
-    return {
-      cross,
-      mixed: mixedOf(cross, newest, trial),
-      newest,
-      traits,
-      spreads,
-      advice,
-      offTypes,
-      responses: newest
-        ? responsesOf(
-            { cross, newest },
-            spreads.map(({ trait }) => trait),
-            seasons,
-            trial,
-          )
-        : [],
-      outlook: advice && outlookOf(advice, traits, most),
-    };
+    // Plants are known by identity: what is recalled brings its own.
+    return recall('cross', { cross, traits, spreads, goals, settings }, (basis) => reportOf(basis, seasons, trial));
   });
+}
+
+function reportOf(basis: CrossBasis, seasons: readonly SeasonSeen[], trial: Trial): CrossReport {
+  const { cross, traits, spreads } = basis;
+  const advice = adviseCross(basis);
+  const newest = advice?.family ?? newestFamilies(cross).at(-1) ?? null;
+  const offTypes = offTypesOf(newest);
+  const most = offTypes.length === 0 ? null : Math.max(...offTypes.map(({ atMost }) => atMost));
+  return {
+    cross,
+    mixed: mixedOf(cross, newest, trial),
+    newest,
+    traits,
+    spreads,
+    advice,
+    offTypes,
+    responses: newest
+      ? responsesOf(
+          { cross, newest },
+          spreads.map(({ trait }) => trait),
+          seasons,
+          trial,
+        )
+      : [],
+    outlook: advice && outlookOf(advice, traits, most),
+  };
 }
 
 /** Fewest plants of a family that is said to be unlike its mother. */

@@ -13,8 +13,17 @@ export interface DayWriting {
   readonly month: (day: number) => string;
 }
 
+/** Opening the platform's calendar costs more than all dates of a page: it is opened once a language. */
+const writings = new Map<string, DayWriting>();
+
 /** Dates in the trial's language. */
 export function dayWriting({ language }: Pick<Settings, 'language'>): DayWriting {
+  const own = writings.get(language) ?? openWriting(language);
+  writings.set(language, own);
+  return own;
+}
+
+function openWriting(language: string): DayWriting {
   const format = (options: Intl.DateTimeFormatOptions) => {
     const own = new Intl.DateTimeFormat(language, { ...options, timeZone: 'UTC' });
     return (day: number): string => own.format(utcMilliseconds(Math.round(day) as Day));
