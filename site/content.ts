@@ -91,7 +91,7 @@ export interface ClassFiguresContent extends ClassContent {
 }
 
 /** The page of a season. */
-export interface SeasonContent extends ClassFiguresContent, WrittenContent {}
+export interface SeasonContent extends ClassFiguresContent, CrossContent, WrittenContent {}
 
 /** The page of the notes on the records. */
 export interface NotesContent extends FrameContent {

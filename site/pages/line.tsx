@@ -1,5 +1,5 @@
 import type { JSX } from 'preact';
-import { addresses } from '../../src/terms/addresses.ts';
+import { addresses, wordsOf } from '../../src/terms/addresses.ts';
 import { isHot } from '../../src/analyse/summaries.ts';
 import type { CrossAdvice, PlantAdvice } from '../../src/decide/lines/carry.ts';
 import type { CrossReport } from '../../src/decide/lines/crossReport.ts';
@@ -7,14 +7,19 @@ import { crossSections, leadOf, passedOnText } from '../../src/present/pages/lin
 import { generationName, of100, namedIn } from '../../src/present/pages/crossWords.ts';
 import { crossCautions } from '../../src/present/pages/crossCautions.ts';
 import type { CrossSource } from '../../src/present/pages/crossWords.ts';
+import { plantFruits } from '../../src/present/pages/plantFruit.ts';
 import { remarksOf } from '../../src/present/pages/remarks.ts';
 import { traitFacts } from '../../src/terms/traits.ts';
+import { FruitPicture } from '../bench/fruit.tsx';
 import { Pedigree } from '../bench/pedigree.tsx';
-import type { Page, CrossContent } from '../content.ts';
+import type { Page, CrossContent, WrittenContent } from '../content.ts';
 import { to } from '../layout.tsx';
-import { page } from '../page.tsx';
+import { page, Words } from '../page.tsx';
 import { Table } from '../parts.tsx';
 import { Remarks } from './written.tsx';
+
+/** Fruit longer than this, cm, is drawn at half the scale. */
+const LONG = 16;
 
 /** What was seen of a plant, and what is expected of its offspring, in columns apart. */
 function plantCells(own: PlantAdvice, source: CrossSource): readonly string[] {
@@ -42,7 +47,46 @@ function plantCells(own: PlantAdvice, source: CrossSource): readonly string[] {
   ];
 }
 
-function Plants({ source, advice }: { readonly source: CrossSource; readonly advice: CrossAdvice }): JSX.Element {
+interface PlantsProps {
+  readonly content: CrossContent;
+  readonly source: CrossSource;
+  readonly advice: CrossAdvice;
+}
+
+/** The plants' fruit side by side, each by its own measures; null where none was measured. */
+function PlantShelf({ content: { seasons }, source, advice }: PlantsProps): JSX.Element | null {
+  const { report, trial, writing } = source;
+  const { lines: say } = writing.words;
+  const fruits = plantFruits(
+    advice.plants.map(({ plant }) => plant),
+    seasons,
+    trial,
+  );
+  if (fruits.length === 0) return null;
+  const worn = [...new Set(fruits.flatMap(({ colourOf }) => colourOf ?? []))].map((trait) => writing.trait(trait));
+  const longest = Math.max(...fruits.map(({ fruit }) => fruit.length));
+  return (
+    <figure class={longest > LONG ? 'plants small' : 'plants'}>
+      <ul class="bench2">
+        {fruits.map(({ plant, fruit }) => (
+          <li>
+            <span class="stand">
+              <FruitPicture fruit={fruit} id={`plant-${plant.planting.id}`} />
+            </span>
+            <span class="nm">
+              {namedIn(report, plant)}
+              <br />
+              {[...plant.states.values()].join(', ')}
+            </span>
+          </li>
+        ))}
+      </ul>
+      <figcaption class="m">{say.fruits(writing.words.listed(worn))}</figcaption>
+    </figure>
+  );
+}
+
+function Plants({ content, source, advice }: PlantsProps): JSX.Element {
   const { report, writing } = source;
   const { lines: say, capital } = writing.words;
   const name = (trait: string): string => capital(writing.trait(trait));
@@ -63,6 +107,7 @@ function Plants({ source, advice }: { readonly source: CrossSource; readonly adv
   return (
     <section aria-labelledby="plants">
       <h2 id="plants">{say.plantByPlant}</h2>
+      <PlantShelf content={content} source={source} advice={advice} />
       <Table
         caption={say.seenIn(generationName(advice.family, writing), year)}
         head={head.filter((_, i) => isFilled(i))}
@@ -81,7 +126,7 @@ function Notes({ content, report }: { readonly content: CrossContent; readonly r
 }
 
 /** A cross from generation to generation: what its plants showed, and which to go on with. */
-export function linePage(content: CrossContent, report: CrossReport): Page {
+export function linePage(content: CrossContent & WrittenContent, report: CrossReport): Page {
   const { trial, writing, seasons } = content;
   const { lines: say } = writing.words;
   const source: CrossSource = { report, trial, writing };
@@ -97,13 +142,16 @@ export function linePage(content: CrossContent, report: CrossReport): Page {
         <p class="caution">{text}</p>
       ))}
       <Pedigree content={content} report={report} />
-      {advice ? <Plants source={source} advice={advice} /> : null}
+      {advice ? <Plants content={content} source={source} advice={advice} /> : null}
       {crossSections(source).map(({ id, title, sentences, margin }) => (
         <section aria-labelledby={id}>
           <h2 id={id}>{title}</h2>
           <p>{sentences.join(' ')}</p>
           {margin === '' ? null : <p class="m">{margin}</p>}
         </section>
+      ))}
+      {cross.families.map(({ variety }) => (
+        <Words html={content.words.get(wordsOf.variety(variety.id))} root={root} />
       ))}
       <Notes content={content} report={report} />
       <ul class="plain">

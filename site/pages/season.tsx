@@ -28,6 +28,18 @@ function span({ writing }: SeasonContent, found: readonly (Day | null)[]): strin
     : writing.words.figure.range(writing.date(days[0]!), writing.date(days.at(-1)!));
 }
 
+/** Crosses that stood in a season, with their plants: `Ashpit Crossing 6 plants`; empty without any. */
+function crossCounts({ lines, writing }: SeasonContent, { season }: SeasonSeen): readonly string[] {
+  const { bench, listed } = writing.words;
+  const named = lines.crosses.flatMap(({ cross }) => {
+    const families = new Set<string>(cross.families.map(({ variety }) => variety.id));
+    const own = season.plantings.filter(({ variety }) => families.has(variety));
+    const plants = own.reduce((sum, one) => sum + one.plants, 0);
+    return plants === 0 ? [] : [bench.season.crossOf(cross.name, plants)];
+  });
+  return named.length === 0 ? [] : [bench.season.crosses(listed(named))];
+}
+
 /** What was grown, on how many plants, from when to when: in one line. */
 function facts(content: SeasonContent, seen: SeasonSeen): string {
   const { season } = seen;
@@ -53,6 +65,7 @@ function facts(content: SeasonContent, seen: SeasonSeen): string {
   return [
     ...(content.trial.settings.place === null ? [] : [content.trial.settings.place]),
     say.facts(seen.varieties.length, fresh, content.writing.number(plants), picked.size),
+    ...crossCounts(content, seen),
     ...(sown === null ? [] : [say.sown(sown)]),
     ...(out === null ? [] : [say.plantedOut(out)]),
     ...(last === null ? [] : [say.lastDay(content.writing.date(last))]),

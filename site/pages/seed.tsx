@@ -1,5 +1,6 @@
 import type { JSX } from 'preact';
 import { effectiveMothers } from '../../src/analyse/lines/generations.ts';
+import type { SowingDates } from '../../src/analyse/seed/sowing.ts';
 import { fallShort, lotCells } from '../../src/present/pages/seed.ts';
 import type { SeedContent } from '../../src/present/pages/seed.ts';
 import { of100 } from '../../src/present/pages/crossWords.ts';
@@ -7,6 +8,18 @@ import { addresses } from '../../src/terms/addresses.ts';
 import type { Page, CrossContent } from '../content.ts';
 import { page } from '../page.tsx';
 import { Table } from '../parts.tsx';
+
+/** When the soil is warm enough for a class, in one sentence; null where nothing is known of it. */
+function soilText({ classId, warm }: SowingDates, { trial, writing }: CrossContent): string | null {
+  if (!warm) return null;
+  const { lines: say, listed } = writing.words;
+  const name = trial.settings.classes.get(classId)?.name ?? classId;
+  const least = writing.quantity(warm.least, '°C', 0);
+  const dates = warm.dates.map(({ chance, day }) => say.seed.byThen(of100(1 - chance), writing.date(day)));
+  return dates.length > 0
+    ? say.seed.soil(name, least, listed(dates))
+    : say.seed.soilSeen(name, least, listed(warm.seen.map(({ day }) => writing.date(day))));
+}
 
 function Dates({ content, seed }: { readonly content: CrossContent; readonly seed: SeedContent }): JSX.Element | null {
   const { trial, writing } = content;
@@ -30,6 +43,10 @@ function Dates({ content, seed }: { readonly content: CrossContent; readonly see
       ) : (
         <p>{seen === '' ? say.noneSeen : say.few(seen)}</p>
       )}
+      {seed.dates.map((own) => {
+        const text = soilText(own, content);
+        return text === null ? null : <p>{text}</p>;
+      })}
     </section>
   );
 }

@@ -1,5 +1,6 @@
 import type { CrossReport } from '../decide/lines/crossReport.ts';
-import { isoDate } from '../terms/day.ts';
+import { sowingRows } from '../analyse/seed/sowing.ts';
+import { isoDateOrNull } from '../terms/day.ts';
 import type { SeedContent } from './pages/seed.ts';
 import type { Results } from './publication/schema.ts';
 
@@ -64,12 +65,13 @@ export function linesDocument({ crosses, seed }: PublishedLines): Pick<Results, 
       seeds,
       act,
     })),
-    sowing: (seed?.dates ?? []).flatMap(({ classId, dates }) =>
-      dates.map(({ chance, out, sow }) => ({
-        class: classId,
+    sowing: (seed?.dates ?? []).flatMap((own) =>
+      sowingRows(own).map(({ chance, out, sow, warm }) => ({
+        class: own.classId,
         frost_chance: chance,
-        plant_out: isoDate(out),
-        sow: sow === null ? null : isoDate(sow),
+        plant_out: isoDateOrNull(out),
+        sow: isoDateOrNull(sow),
+        soil_warm: isoDateOrNull(warm),
       })),
     ),
   };

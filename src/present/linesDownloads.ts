@@ -1,4 +1,5 @@
-import { isoDate } from '../terms/day.ts';
+import { sowingRows } from '../analyse/seed/sowing.ts';
+import { isoDateOrNull } from '../terms/day.ts';
 import { named } from './downloadTable.ts';
 import type { Cell, DataWords, Download } from './downloadTable.ts';
 import type { PublishedLines } from './linesDocument.ts';
@@ -59,19 +60,20 @@ function lotsDownload({ seed }: PublishedLines, say: DataWords): Download | null
 }
 
 function sowingDownload({ seed }: PublishedLines, say: DataWords): Download | null {
-  const rows = (seed?.dates ?? []).flatMap(({ classId, dates }) =>
-    dates.map(({ chance, out, sow }): readonly Cell[] => [
-      classId,
+  const rows = (seed?.dates ?? []).flatMap((own) =>
+    sowingRows(own).map(({ chance, out, sow, warm }): readonly Cell[] => [
+      own.classId,
       chance,
-      isoDate(out),
-      sow === null ? null : isoDate(sow),
+      isoDateOrNull(out),
+      isoDateOrNull(sow),
+      isoDateOrNull(warm),
     ]),
   );
   if (rows.length === 0) return null;
   return {
     path: 'sowing.csv',
     title: say.sowing,
-    columns: named(['class', 'frost_chance', 'plant_out', 'sow'], say),
+    columns: named(['class', 'frost_chance', 'plant_out', 'sow', 'soil_warm'], say),
     rows,
   };
 }

@@ -31,6 +31,9 @@ export function isoDate(day: Day): string {
   return `${String(year).padStart(4, '0')}-${two(month)}-${two(date)}`;
 }
 
+/** ISO 8601; null for no day. */
+export const isoDateOrNull = (day: Day | null): string | null => (day === null ? null : isoDate(day));
+
 /** Midnight UTC of a day (days since 1970-01-01) in milliseconds since 1970-01-01, for Intl and for time scales. */
 export function utcMilliseconds(day: Day): number {
   return day * MS;

@@ -66,11 +66,20 @@ export interface SeedLot {
   readonly pollination: Pollination;
   readonly stored: 'room' | 'cold';
   readonly isTreated: boolean;
+  /** Pollen parent of flowers crossed by hand, as written: a plant, or a variety; null where none is named. */
+  readonly father: string | null;
   /** True where nothing of it is left. */
   readonly isGone: boolean;
+  /** Year in which it was used up; null where none is written. */
+  readonly goneIn: number | null;
   readonly source: string | null;
   readonly notes: string | null;
   readonly place: Place;
+}
+
+/** True for a lot whose flowers were pollinated by another plant: what grows is a new cross, no next generation. */
+export function isCrossedByHand({ father, from }: Pick<SeedLot, 'father' | 'from'>): boolean {
+  return father !== null && !from.some(({ season, planting }) => foldId(father) === foldId(`${season}/${planting}`));
 }
 
 /** True for a lot from which a variety grows: it says so, or it was saved from a plant in the variety's `from`. */

@@ -195,6 +195,8 @@ export const severities = {
   'lot-of-other': 'error',
   'lot-from-unlike': 'warning',
   'lot-overdrawn': 'warning',
+  'lot-crossed': 'note',
+  'lot-gone': 'warning',
   'test-before-saved': 'error',
   'saved-before-ripe': 'warning',
   'lot-undated': 'note',

@@ -106,6 +106,8 @@ export const factNames = {
   'lot-twice': ['line'],
   'lot-of-other': ['variety'],
   'lot-overdrawn': ['seeds'],
+  'lot-crossed': ['father'],
+  'lot-gone': ['gone'],
   'test-before-saved': ['saved'],
   'saved-before-ripe': ['ripe'],
   'tests-disagree': ['counts'],

@@ -134,3 +134,49 @@ describe('what is said of a cross and of seed', () => {
     expect(lines.seed).toBeNull();
   });
 });
+
+describe('what another record changes', () => {
+  it('seed of a flower crossed by hand is no selfed generation: its plants are counted, no gene is told', () => {
+    const seeds = (pollination: string): Folder => ({
+      'seeds.csv': `lot,from,saved,seeds,pollination,father\ns1,2025/x2-1,2025-09-20,60,${pollination}\n`,
+      '2026/plantings.csv': `planting,variety,plants,lot\n${Array.from({ length: 6 }, (_, i) => `x3-${i + 1},x3,1,s1`).join('\n')}\na,a,2,\n`,
+    });
+    const [selfed] = told(folder('en', seeds('hand,2025/x2-1'))).lines.crosses;
+    expect(selfed!.traits[0]!.genes).not.toBeNull();
+    const [crossed] = told(folder('en', seeds('hand,a'))).lines.crosses;
+    expect(crossed!.traits[0]!.genes).toBeNull();
+    expect(crossed!.mixed).toBeNull();
+    expect(crossed!.cross.families.map(({ generation }) => generation)).toEqual([2, null]);
+  });
+  it('soil is warm after its first whole week at the mean asked for, by a day with a chance after three springs', () => {
+    const weather = (year: number, warm: number): string => {
+      const from = Date.UTC(year, 3, 1);
+      const rows = Array.from({ length: 60 }, (_, i) => {
+        const day = new Date(from + i * 864e5).toISOString().slice(0, 10);
+        return `${day},5,15,${i < warm ? 10 : 18}`;
+      });
+      return `date,tmin_c,tmax_c,soil_c\n${rows.join('\n')}\n`;
+    };
+    const years = [2024, 2025, 2026];
+    const dates = (least: number) => {
+      const own = folder('en', {
+        'trial.yaml': `title: Slope\nclasses: {hot: {name: Hot, soil_min_c: ${least}}}\ntraits: {leaf: {kind: state, states: [green, dark]}}\n`,
+        ...Object.fromEntries(years.map((year, i) => [`${year}/weather.csv`, weather(year, 20 + 5 * i)])),
+        '2024/plantings.csv': 'planting,variety,plants\na,a,2\n',
+      });
+      return told(own).lines.seed!.dates[0]!.warm;
+    };
+    // Six days at 18 and one at 10 are 16.9 on average: the week ends on the sixth warm day.
+    const { seen, dates: ahead } = dates(16)!;
+    expect(seen.map(({ day }) => new Date(day * 864e5).toISOString().slice(5, 10))).toEqual([
+      '04-26',
+      '05-01',
+      '05-06',
+    ]);
+    // Days 117 (of a leap year), 121 and 126 of the year: 121.3 on average, the 122nd is 2 May.
+    expect(ahead.map(({ chance }) => chance)).toEqual([0.5, 0.25, 0.1]);
+    expect(new Date(ahead[0]!.day * 864e5).toISOString().slice(5, 10)).toBe('05-02');
+    expect(ahead[2]!.day).toBeGreaterThan(ahead[1]!.day);
+    expect(dates(9)).toBeNull();
+  });
+});

@@ -58,6 +58,8 @@ describe('what cannot be is told in its place', () => {
     ['from-unknown', { 'seeds.csv': 'lot,from,saved\ns1,2025/nobody,2025\n' }],
     ['lot-overdrawn', { '2026/germination.csv': 'lot,sown,seeds,germinated\ns1,2026-03-01,60,50\n' }],
     ['test-before-saved', { '2025/germination.csv': 'lot,sown,seeds,germinated\ns1,2025-03-01,6,5\n' }],
+    ['lot-crossed', { 'seeds.csv': 'lot,from,saved,pollination,father\ns1,2025/x2-2,2025,hand,a\n' }],
+    ['lot-gone', { 'seeds.csv': 'lot,variety,saved,gone\ns1,x3,2024,2025\n' }],
     ['saved-before-ripe', { '2025/observations.csv': 'date,planting,event\n2025-09-25,x2-2,first-ripe\n' }],
     ['good-not-a-state', { 'trial.yaml': SETTINGS.replace('good: dark', 'good: drak') }],
     ['goal-on-state-without-good', { 'trial.yaml': SETTINGS.replace(', hot: {good: dark}', '') }],

@@ -99,7 +99,7 @@ function traitOf(cross: Cross, trait: StateTrait, trial: Trial): CrossTrait | nu
     seen.length < 2 ||
     seen.length > 4 ||
     f2.length === 0 ||
-    cross.families.some(({ variety }) => variety.isBackcross) ||
+    cross.families.some(({ variety, isCrossed }) => variety.isBackcross || isCrossed) ||
     OFTEN_CROSSED.test(cross.species ?? '');
   if (isCountsOnly) return none;
   const paths = new Map<CrossPlant, readonly number[]>();

@@ -1,5 +1,5 @@
 import type { VarietyId } from '../../terms/ids.ts';
-import { isKeptPure, isLotOf, isSamePlant, plantsIn } from '../../terms/lines.ts';
+import { isCrossedByHand, isKeptPure, isLotOf, isSamePlant, plantsIn } from '../../terms/lines.ts';
 import type { SeedLot, SeedPlant, StateCount } from '../../terms/lines.ts';
 import { foldId } from '../../terms/names.ts';
 import { isLine } from '../../terms/trial.ts';
@@ -23,6 +23,8 @@ export interface CrossFamily {
   readonly mothers: readonly CrossPlant[];
   /** True where foreign pollen could come to its mothers' flowers, as far as is known. */
   readonly mayBeCrossed: boolean;
+  /** True where its seed came of another plant's pollen, brought by hand: it is no selfed generation. */
+  readonly isCrossed: boolean;
   readonly years: readonly number[];
   readonly plants: readonly CrossPlant[];
   /** Plants counted by trait and state: the whole tray where one was counted, the plants that stood among them. */
@@ -102,10 +104,12 @@ function familyOf(
   );
   const mothers = line.from.flatMap((own) => plantOf(own.season, own.planting) ?? []);
   const lots = trial.lots.filter((lot) => isLotOf(lot, line));
+  const isCrossed = lots.some((lot) => lot.from.length > 0 && isCrossedByHand(lot));
   return {
     variety: line,
-    generation: line.generation,
+    generation: isCrossed ? null : line.generation,
     mothers,
+    isCrossed,
     mayBeCrossed: (line.generation ?? 2) > 1 && !lots.some(({ pollination }) => isKeptPure(pollination)),
     years: trial.seasons
       .filter(({ plantings }) => plantings.some((own) => own.variety === line.id))

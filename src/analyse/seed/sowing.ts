@@ -11,6 +11,17 @@ export interface SowingDates {
   readonly seen: readonly { readonly year: number; readonly day: Day }[];
   /** Days next year that a frost passes with a chance, and the sowing before each; empty with fewer than three years. */
   readonly dates: readonly { readonly chance: number; readonly out: Day; readonly sow: Day | null }[];
+  /** When the soil is warm enough for the class; null where no temperature is set or no spring shows it. */
+  readonly warm: WarmSoil | null;
+}
+
+/** Days by which the soil has been as warm as asked for over a week. */
+export interface WarmSoil {
+  /** °C. */
+  readonly least: number;
+  readonly seen: readonly { readonly year: number; readonly day: Day }[];
+  /** Days next year by which it is not yet so with a chance; empty with fewer than three years. */
+  readonly dates: readonly { readonly chance: number; readonly day: Day }[];
 }
 
 const CHANCES = [0.5, 0.25, 0.1] as const;
@@ -38,10 +49,57 @@ export function lastFrostOf(season: Season, frostC: number): Day | null {
   return hasGap ? null : last;
 }
 
+const WEEK = 7;
+
+/** A class's days, a row a chance: frost and warm soil side by side. */
+export function sowingRows({ dates, warm }: SowingDates): readonly {
+  readonly chance: number;
+  readonly out: Day | null;
+  readonly sow: Day | null;
+  readonly warm: Day | null;
+}[] {
+  const soil = warm?.dates ?? [];
+  return CHANCES.flatMap((chance, i) => {
+    const [frost, own] = [dates[i], soil[i]];
+    return frost || own ? [{ chance, out: frost?.out ?? null, sow: frost?.sow ?? null, warm: own?.day ?? null }] : [];
+  });
+}
+
+/** Last day of the first week of a spring in which the soil was so warm on average; null where that is not shown. */
+export function warmDayOf(season: Season, least: number): Day | null {
+  const [from, to] = springOf(season);
+  const days = season.weather.flatMap(({ day, soilC }) =>
+    soilC !== null && day >= from && day <= to ? [{ day, soilC }] : [],
+  );
+  const weeks = days.slice(WEEK - 1).flatMap(({ day }, i) => {
+    const week = days.slice(i, i + WEEK);
+    const isWhole = day - nth(week, 0).day === WEEK - 1;
+    return isWhole ? [{ day, mean: week.reduce((sum, own) => sum + own.soilC, 0) / WEEK }] : [];
+  });
+  const at = weeks.findIndex(({ mean }) => mean >= least);
+  // A record that begins warm does not show when it became so.
+  return at > 0 ? nth(weeks, at).day : null;
+}
+
+function warmSoil({ seasons }: Trial, least: number | null, nextYear: Day): WarmSoil | null {
+  if (least === null) return null;
+  const seen = seasons.flatMap((season) => {
+    const day = warmDayOf(season, least);
+    return day === null ? [] : [{ year: season.year, day }];
+  });
+  if (seen.length === 0) return null;
+  const days = seen.map(({ day }) => dayOfYear(day));
+  const dates = CHANCES.map((chance) => ({
+    chance,
+    day: (nextYear + Math.ceil(frostAfter(days, chance)) - 1) as Day,
+  }));
+  return { least, seen, dates: seen.length < FEWEST_YEARS ? [] : dates };
+}
+
 const dayOfYear = (day: Day): number => day - (dayOf(partsOf(day).year, 1, 1) ?? day) + 1;
 
 /**
- * Sowing and planting out of each class that says how many weeks lie between.
+ * Sowing and planting out of each class that says how many weeks lie between, and when the soil is as warm as it asks.
  *
  * @source methods page L13
  */
@@ -54,16 +112,18 @@ export function sowingDates(trial: Trial): readonly SowingDates[] {
   const newYear = dayOf((seasons.at(-1)?.year ?? 2000) + 1, 1, 1) ?? (0 as Day);
   const days = seen.map(({ day }) => dayOfYear(day));
   return [...settings.classes.values()]
-    .filter(({ sowWeeksBefore }) => sowWeeksBefore !== null)
-    .map(({ id, sowWeeksBefore }) => ({
+    .filter(({ sowWeeksBefore, soilMinC }) => sowWeeksBefore !== null || soilMinC !== null)
+    .map(({ id, sowWeeksBefore, soilMinC }) => ({
       classId: id,
       seen,
+      warm: warmSoil(trial, soilMinC, newYear),
       dates:
         seen.length < FEWEST_YEARS
           ? []
           : CHANCES.map((chance) => {
               const out = (newYear + Math.ceil(frostAfter(days, chance)) - 1) as Day;
-              return { chance, out, sow: (out - Math.round(7 * (sowWeeksBefore ?? 0))) as Day };
+              const sow = sowWeeksBefore === null ? null : ((out - Math.round(7 * sowWeeksBefore)) as Day);
+              return { chance, out, sow };
             }),
     }));
 }

@@ -15,6 +15,7 @@ import { sowingDates } from '../../analyse/seed/sowing.ts';
 import { afresh } from '../../terms/recall.ts';
 import { fileOnly } from '../../terms/place.ts';
 import { openLog } from '../../terms/problem.ts';
+import type { Settings } from '../../terms/settings.ts';
 import type { Problem } from '../../terms/problem.ts';
 import { traitFacts } from '../../terms/traits.ts';
 import { everySeason } from '../../terms/trial.ts';
@@ -59,11 +60,11 @@ function offTypesOf(family: CrossFamily | null): readonly OffTypes[] {
 }
 
 function responsesOf(
-  { cross, newest }: { readonly cross: Cross; readonly newest: CrossFamily },
-  traits: readonly string[],
+  { cross, newest, spreads }: Pick<CrossReport, 'cross' | 'newest' | 'spreads'>,
   seasons: readonly SeasonSeen[],
   trial: Trial,
 ): CrossReport['responses'] {
+  if (!newest) return [];
   const check = trial.settings.classes.get(cross.classId)?.checkVariety ?? null;
   const before = newest.mothers[0];
   const family = cross.families.find(({ plants }) => before !== undefined && plants.includes(before));
@@ -71,7 +72,7 @@ function responsesOf(
     seasons.find(({ season }) => season.year === year),
   );
   if (check === null || !family || !then || !now) return [];
-  return traits.flatMap((trait) => {
+  return spreads.flatMap(({ trait }) => {
     const { isLog } = traitFacts(trait, trial.settings.traits);
     const of = (seen: SeasonSeen, variety: string): readonly number[] =>
       plantValues(seen, trait, trial)
@@ -86,10 +87,10 @@ function responsesOf(
   });
 }
 
-function mixedOf(cross: Cross, newest: CrossFamily | null, trial: Trial): CrossReport['mixed'] {
+function mixedOf(cross: Cross, newest: CrossFamily | null, settings: Settings): CrossReport['mixed'] {
   const generation = newest?.generation ?? null;
   if (generation === null || newest?.variety.isBackcross === true) return null;
-  const range = trial.settings.outcrossing.get((cross.species ?? '').toLowerCase());
+  const range = settings.outcrossing.get((cross.species ?? '').toLowerCase());
   // Whether foreign pollen could come, from the F1's flowers on: as recorded on the way to the family, else it could.
   const steps: boolean[] = [];
   for (let own: CrossFamily | undefined = newest ?? undefined; own && steps.length < generation - 1;) {
@@ -118,35 +119,35 @@ export function crossReports(
   return crossesOf(trial).map((cross): CrossReport => {
     const traits = crossTraits(cross, trial);
     const spreads = crossSpreads(cross, seasons, trial, settings.interval);
-    const goals = next?.classes.find(({ classId }) => classId === cross.classId)?.advice?.goals ?? [];
+    const ofClass = next?.classes.find(({ classId }) => classId === cross.classId)?.advice ?? null;
+    const goals = ofClass?.goals ?? [];
+    const dropped = (ofClass?.varieties ?? []).flatMap((own) => (own.verdict === 'drop' ? [own.variety] : []));
     // Plants are known by identity: what is recalled brings its own.
-    return recall('cross', { cross, traits, spreads, goals, settings }, (basis) => reportOf(basis, seasons, trial));
+    const report = recall('cross', { cross, traits, spreads, goals, settings, dropped }, reportOf);
+    return { ...report, responses: responsesOf(report, seasons, trial) };
   });
 }
 
-function reportOf(basis: CrossBasis, seasons: readonly SeasonSeen[], trial: Trial): CrossReport {
-  const { cross, traits, spreads } = basis;
+interface ReportBasis extends CrossBasis {
+  /** Varieties whose verdict is drop. */
+  readonly dropped: readonly string[];
+}
+
+function reportOf({ dropped, ...basis }: ReportBasis): Omit<CrossReport, 'responses'> {
+  const { cross, traits, spreads, settings } = basis;
   const advice = adviseCross(basis);
   const newest = advice?.family ?? newestFamilies(cross).at(-1) ?? null;
   const offTypes = offTypesOf(newest);
   const most = offTypes.length === 0 ? null : Math.max(...offTypes.map(({ atMost }) => atMost));
   return {
     cross,
-    mixed: mixedOf(cross, newest, trial),
+    mixed: mixedOf(cross, newest, settings),
     newest,
     traits,
     spreads,
     advice,
     offTypes,
-    responses: newest
-      ? responsesOf(
-          { cross, newest },
-          spreads.map(({ trait }) => trait),
-          seasons,
-          trial,
-        )
-      : [],
-    outlook: advice && outlookOf(advice, traits, most),
+    outlook: advice && outlookOf(advice, traits, most, dropped.includes(advice.family.variety.id)),
   };
 }
 

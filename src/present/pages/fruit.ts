@@ -50,7 +50,8 @@ function lengthIn(
   return null;
 }
 
-function formOf({ shape, species }: Variety, length: number | null, width: number | null): FruitForm {
+/** Outline of a fruit of a variety with this length and width, cm. */
+export function formOf({ shape, species }: Variety, length: number | null, width: number | null): FruitForm {
   if (shape !== null) return shape;
   if (length === null || width === null) return 'plain';
   const ratio = length / width;

@@ -9,8 +9,6 @@ export interface SeedContent {
   readonly dates: readonly SowingDates[];
 }
 
-const rangeText = (low: number, high: number): string => `${of100(low)}–${of100(high)} %`;
-
 /** The cells of a lot, in the order of the table's head. */
 export function lotCells(
   { lot, variety, age, left, tested, expected, plants, seeds, act }: LotOutlook,
@@ -26,9 +24,13 @@ export function lotCells(
     left === null ? '' : writing.number(left, 0),
     age === null ? say.noAge : say.age(writing.number(age, 1)),
     tested
-      ? say.up(String(tested.k), String(tested.n), `${Math.round(100 * tested.low)}–${Math.round(100 * tested.high)} %`)
+      ? say.up(
+          String(tested.k),
+          String(tested.n),
+          say.between(String(Math.round(100 * tested.low)), String(Math.round(100 * tested.high))),
+        )
       : say.notTested,
-    act === 'gone' ? '' : `${of100(expected.mean)} % (${rangeText(expected.low, expected.high)})`,
+    act === 'gone' ? '' : `${of100(expected.mean)} % (${say.between(of100(expected.low), of100(expected.high))})`,
   ];
 }
 

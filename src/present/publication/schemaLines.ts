@@ -61,7 +61,7 @@ export const line = object('A cross, followed from generation to generation', {
       }),
     ),
   ),
-  outlook: orNull(oneOf('What is to become of it', ['stop', 'settled', 'go-on'])),
+  outlook: orNull(oneOf('What is to become of it', ['stop', 'drop', 'settled', 'go-on'])),
 });
 
 /** Seed put by. */
@@ -87,6 +87,7 @@ export const seedLot = object('A seed lot', {
 export const sowing = object('A class’s days of planting out and sowing next year', {
   class: text('Key of the class'),
   frost_chance: fraction('Chance of a frost after the day'),
-  plant_out: text('Day (ISO 8601)'),
+  plant_out: orNull(text('Day (ISO 8601); null where too few springs show their last frost')),
   sow: orNull(text('Day (ISO 8601)')),
+  soil_warm: orNull(text('Day by which the soil is warm enough, but for the same chance (ISO 8601)')),
 });

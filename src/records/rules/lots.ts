@@ -1,8 +1,10 @@
-import { isoDate } from '../../terms/day.ts';
-import { isLotOf } from '../../terms/lines.ts';
+import { isoDate, partsOf } from '../../terms/day.ts';
+import type { Day } from '../../terms/day.ts';
+import { isCrossedByHand, isLotOf } from '../../terms/lines.ts';
 import type { SeedLot, SeedPlant } from '../../terms/lines.ts';
 import { foldId } from '../../terms/names.ts';
 import { pickingsOf, sownOf, totalsOf } from '../../terms/record.ts';
+import type { Place } from '../../terms/place.ts';
 import type { Planting, Season, Variety } from '../../terms/trial.ts';
 import type { CheckContext } from '../../sheet/context.ts';
 
@@ -21,6 +23,18 @@ function firstRipe(plant: Planting): number | null {
       .map(({ day }) => day),
   ].filter((day) => day !== null);
   return days.length === 0 ? null : Math.min(...days);
+}
+
+/** Reports a lot that was sown before it was saved, or after it was gone. */
+function reportTimes(
+  { id, saved, goneIn }: SeedLot,
+  { year, sown, place }: { readonly year: number; readonly sown: Day | null; readonly place: Place },
+  log: CheckContext['log'],
+): void {
+  const isEarly = saved !== null && (sown === null ? year < partsOf(saved).year : sown < saved);
+  if (isEarly && saved !== null)
+    log.add('test-before-saved', place, sown === null ? String(year) : isoDate(sown), { saved: isoDate(saved) });
+  if (goneIn !== null && year > goneIn) log.add('lot-gone', place, id, { gone: String(goneIn) });
 }
 
 /**
@@ -43,15 +57,16 @@ export function checkLots(
         log.add('saved-before-ripe', lot.place, lot.id, { ripe: isoDate(ripe as typeof lot.saved) });
       return { ...own, variety: plant?.variety ?? null };
     });
+    if (isCrossedByHand(lot) && from.length > 0)
+      log.add('lot-crossed', lot.place, lot.id, { father: lot.father ?? '' });
     if (new Set(from.map(({ variety }) => variety)).size > 1) log.add('lot-from-unlike', lot.place, lot.id);
     return { ...lot, from };
   });
   const byId = new Map(resolved.map((lot) => [lot.id, lot]));
-  for (const { plantings } of seasons) {
+  for (const { year, plantings } of seasons) {
     for (const { lot: id, variety: grown, sown, place } of plantings) {
       const lot = id === null ? undefined : byId.get(id);
-      if (lot?.saved && sown !== null && sown < lot.saved)
-        log.add('test-before-saved', place, isoDate(sown), { saved: isoDate(lot.saved) });
+      if (lot) reportTimes(lot, { year, sown, place }, log);
       const variety = varieties.find((own) => own.id === grown);
       if (lot && variety && !isLotOf(lot, variety))
         log.add('lot-of-other', place, lot.id, {

@@ -57,9 +57,10 @@ function savedIn(row: Row, context: CheckContext): Day | null {
   return /^\d{4}$/.test(text) ? dayOf(Number(text), HARVEST_MONTH, 1) : dayIn(row, 'saved', context);
 }
 
-/** `yes`, or the year in which it was used up. */
-function goneIn(row: Row): boolean {
-  return /^\d{4}$/.test(textIn(row, 'gone') ?? '') || yesNoIn(row, 'gone') === true;
+/** The year in which a lot was used up; null where none is written. */
+function goneIn(row: Row): number | null {
+  const text = textIn(row, 'gone') ?? '';
+  return /^\d{4}$/.test(text) ? Number(text) : null;
 }
 
 /** Checks seeds.csv: lots by their folded ids. */
@@ -93,7 +94,9 @@ export function checkSeeds(
       pollination: wordIn(row, 'pollination', POLLINATIONS) ?? 'unknown',
       stored: wordIn(row, 'stored', ['room', 'cold'] as const) ?? 'room',
       isTreated: yesNoIn(row, 'treated') === true,
-      isGone: goneIn(row),
+      father: textIn(row, 'father'),
+      isGone: goneIn(row) !== null || yesNoIn(row, 'gone') === true,
+      goneIn: goneIn(row),
       source: textIn(row, 'source'),
       notes: textIn(row, 'notes'),
       place,

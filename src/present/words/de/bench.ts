@@ -113,6 +113,8 @@ export const bench: Words['bench'] = {
   },
   season: {
     title: (year) => `Die Saison ${year}`,
+    crosses: (list: string) => `Kreuzungen: ${list}`,
+    crossOf: (name: string, plants: number) => `${name} (${plants === 1 ? '1 Pflanze' : plants})`,
     facts: (varieties, fresh, plants, days) =>
       [
         `${varieties} ${varieties === 1 ? 'Sorte' : 'Sorten'}${fresh > 0 ? `, davon ${fresh} neu` : ''}`,

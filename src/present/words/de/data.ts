@@ -49,6 +49,7 @@ export const data: Words['data'] = {
     note: 'was notiert wurde',
     sow: 'Tag der Aussaat',
     plant_out: 'Tag des Auspflanzens',
+    soil_warm: 'Tag, an dem der Boden warm genug ist',
     frost_chance: 'Wahrscheinlichkeit eines Frosts nach dem Tag, 0 bis 1',
     act: 'was zu tun ist: sow, test, save, gone',
     seeds: 'zu säende Samen für die gewünschten Pflanzen; leer, wo 200 nicht reichen',

@@ -29,6 +29,8 @@ export const lines: Words['lines'] = {
   openFlower: 'offen bestäubt oder unbekannt',
   counted: (list: string) => list,
   plantByPlant: 'Pflanze für Pflanze',
+  fruits: (worn: string) =>
+    `Früchte in einem Maßstab, nach Länge und Breite jeder Pflanze${worn === '' ? '; ihre Farbe ist nicht aufgeschrieben' : `, in der Farbe von: ${worn}`}.`,
   seenIn: (g: string, year: string) =>
     `Die ${g} von ${year}: was zu sehen war, und was von den Nachkommen zu erwarten ist.`,
   plant: 'Pflanze',
@@ -86,6 +88,7 @@ export const lines: Words['lines'] = {
   outlook: 'Aufhören oder behalten?',
   outlooks: {
     stop: 'Die gewünschten Pflanzen sind aus dem vorhandenen Samen in weniger als 5 von 100 Fällen zu haben: der Platz ist für eine andere besser.',
+    drop: 'Aufhören: die jüngste Familie verdient neben den festen Sorten keinen Platz, und ab der F5 ist kaum noch etwas auszulesen.',
     settled: 'Gefestigt in dem, was angesehen wurde: wie gewünscht, gleich, über zwei Saisons und mehr.',
     'go-on': 'Weitermachen: nichts spricht dagegen, und sie ist in dem, was angesehen wurde, nicht gefestigt.',
   },
@@ -138,6 +141,7 @@ export const lines: Words['lines'] = {
     caption: 'Eingelagerter Samen',
     age: (n: string) => years(n),
     noAge: 'Jahr unbekannt',
+    between: (low: string, high: string) => `${low} bis ${high} %`,
     notTested: 'nicht geprüft',
     up: (k: string, n: string, range: string) => `${k} von ${n} (${range})`,
     seedsFor: (seeds: string, wanted: string) => `${seeds} für ${plants(wanted)}`,
@@ -156,6 +160,11 @@ export const lines: Words['lines'] = {
       'Aus dem letzten Frost der Frühjahre in den Wetterdaten. Der letzte Frost hängt vom Ort ab: auch Nachbarn fragen.',
     datesHead: ['Klasse', 'Frost danach noch', 'Auspflanzen', 'Säen'],
     few: (list: string) => `Für eine Frostgefahr sind zu wenige Frühjahre aufgezeichnet. Letzter Frost: ${list}.`,
+    soil: (name: string, least: string, dates: string) =>
+      `${name}: der Boden hatte eine Woche lang ${least} oder mehr ${dates}.`,
+    byThen: (chance: string, day: string) => `bis ${day} in ${chance} von 100 Frühjahren`,
+    soilSeen: (name: string, least: string, days: string) =>
+      `${name}: der Boden hatte seine erste Woche mit ${least} oder mehr am ${days}.`,
     noneSeen: 'Kein Frühjahr ist so aufgezeichnet, dass sein letzter Frost zu sehen ist.',
     link: 'Eingelagerter Samen, und wann zu säen ist',
     short: (n: string) => `${n} ${n === '1' ? 'Samenpartie' : 'Samenpartien'} zu prüfen, zu ernten oder zu kaufen.`,

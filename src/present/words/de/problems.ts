@@ -877,6 +877,16 @@ export const problems: Words['problems'] = {
     'höchstens {seeds}',
     'seeds hier oder in germination.csv berichtigen',
   ],
+  'lot-crossed': [
+    'die Blüten wurden mit {father} bestäubt: was wächst, ist eine neue Kreuzung, nicht die nächste Generation, und wird nur gezählt',
+    'father: die Pflanze selbst, wenn sie von Hand geselbstet wurde',
+    'nichts zu tun; oder was wächst bekommt eine eigene Zeile mit mother und father',
+  ],
+  'lot-gone': [
+    'die Partie war {gone} aufgebraucht und wird später gesät',
+    'ein Jahr bis {gone} oder eine andere Partie',
+    'gone in seeds.csv berichtigen oder die Partie',
+  ],
   'test-before-saved': [
     'der Same wurde gesät, bevor er geerntet war',
     'ein Tag nach dem {saved}',

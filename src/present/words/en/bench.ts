@@ -113,6 +113,8 @@ export const bench = {
   },
   season: {
     title: (year: string) => `The ${year} season`,
+    crosses: (list: string) => `crosses: ${list}`,
+    crossOf: (name: string, plants: number) => `${name} (${plants === 1 ? '1 plant' : plants})`,
     facts: (varieties: number, fresh: number, plants: string, days: number) =>
       [
         `${varieties} ${varieties === 1 ? 'variety' : 'varieties'}${fresh > 0 ? `, ${fresh} of them new` : ''}`,
@@ -126,7 +128,7 @@ export const bench = {
     glance: 'The season at a glance',
     glanceTitle: 'Week by week',
     glanceNote:
-      'Bars: usable weight picked in each week, a plant, in the colour of the ripe fruit; each class has its own height. ▲ first ripe fruit of a typical plant, with its interval.',
+      'Bars: usable weight picked a week, a plant, in the ripe fruit’s colour; each class to itself. ▲ first ripe fruit of a typical plant, its interval.',
     glanceCaption: (year: string) => `Pickings week by week, first ripe fruit and yield of every variety in ${year}`,
     tallest: (weight: string) => `tallest bar ${weight}`,
     firstRipe: 'first ripe',

@@ -48,6 +48,7 @@ export const data = {
     note: 'what was written',
     sow: 'day of sowing',
     plant_out: 'day of planting out',
+    soil_warm: 'day by which the soil is warm enough',
     frost_chance: 'chance of a frost after the day, 0 to 1',
     act: 'what to do: sow, test, save, gone',
     seeds: 'seeds to sow for the plants wanted; empty where 200 are not enough',

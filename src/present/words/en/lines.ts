@@ -25,6 +25,8 @@ export const lines = {
   openFlower: 'open or unknown pollen',
   counted: (list: string) => list,
   plantByPlant: 'Plant by plant',
+  fruits: (worn: string) =>
+    `Fruit to one scale, by each plant’s own length and width${worn === '' ? '; its colour was not written down' : `, in the colour of: ${worn}`}.`,
   seenIn: (g: string, year: string) => `The ${g} of ${year}: what was seen, and what is expected of its offspring.`,
   plant: 'Plant',
   thePlant: (name: string) => `plant ${name}`,
@@ -80,6 +82,7 @@ export const lines = {
   outlook: 'Stop or keep?',
   outlooks: {
     stop: 'The wanted plants are to be had in fewer than 5 of 100 from the seed there is: its room is better given to another.',
+    drop: 'Stop: its newest family earns no spot beside the fixed varieties, and from the F5 on little more is to be chosen.',
     settled: 'Settled in what was looked at: as wanted, alike, over two seasons and more.',
     'go-on': 'Go on: nothing here says to stop, and it is not settled in what was looked at.',
   },
@@ -131,6 +134,7 @@ export const lines = {
     age: (n: string) => years(n),
     noAge: 'year not known',
     notTested: 'not tested',
+    between: (low: string, high: string) => `${low} to ${high} %`,
     up: (k: string, n: string, range: string) => `${k} of ${n} (${range})`,
     seedsFor: (seeds: string, wanted: string) => `${seeds} for ${plants(wanted)}`,
     tooMany: (wanted: string) => `over 200 for ${plants(wanted)}`,
@@ -148,6 +152,11 @@ export const lines = {
       'From the last frost of the springs in the weather records. The last frost depends on the place: ask neighbours too.',
     datesHead: ['Class', 'Chance of frost after', 'Plant out', 'Sow'],
     few: (list: string) => `Too few springs are recorded for a chance of frost. Last frost seen: ${list}.`,
+    soil: (name: string, least: string, dates: string) =>
+      `${name}: the soil has had a week of ${least} or more ${dates}.`,
+    byThen: (chance: string, day: string) => `by ${day} in ${chance} springs of 100`,
+    soilSeen: (name: string, least: string, days: string) =>
+      `${name}: the soil had its first week of ${least} or more on ${days}.`,
     noneSeen: 'No spring is recorded well enough to show its last frost.',
     link: 'Seed put by, and when to sow',
     short: (n: string) => `${n} seed lot${n === '1' ? '' : 's'} to test, to save or to buy.`,

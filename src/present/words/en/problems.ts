@@ -823,6 +823,16 @@ export const problems = {
     'at most {seeds}',
     'correct seeds, here or in germination.csv',
   ],
+  'lot-crossed': [
+    'the flowers were pollinated by {father}: what grows is a new cross, not the next generation, and is only counted',
+    'father: the plant itself, where it was selfed by hand',
+    'nothing to do; or give what grows a row of its own with mother and father',
+  ],
+  'lot-gone': [
+    'the lot was gone in {gone}, and is sown later',
+    'a year up to {gone}, or another lot',
+    'correct gone in seeds.csv, or the lot',
+  ],
   'test-before-saved': [
     'the seed was sown before it was saved',
     'a day after {saved}',

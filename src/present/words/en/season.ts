@@ -41,7 +41,7 @@ export const fruit = {
 
 export const map = {
   title: (year: string) => `Where the plantings stood in ${year}`,
-  measure: 'Rows and columns as recorded, not to scale; broken outline: lost.',
+  measure: 'As recorded, not to scale; broken outline: lost.',
   bed: 'Bed',
   row: 'Row',
   column: 'Column',
