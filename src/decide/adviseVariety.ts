@@ -50,6 +50,33 @@ export interface VarietyAdvice {
   /** For "try again": which limit is nearer, and the chance that one more season with so many plants settles it. */
   readonly leans: 'up' | 'down' | null;
   readonly settles: readonly { readonly plants: number; readonly chance: number }[];
+  /** What a season more would teach, from which `settles` is worked out; null without it. */
+  readonly learning: {
+    /** Variance of the score above what earns a spot. */
+    readonly variance: number;
+    /** A trait each; `steady` is noise that more plants do not reduce, `aPlant` that of one. */
+    readonly traits: readonly {
+      readonly slope: number;
+      readonly variance: number;
+      readonly steady: number;
+      readonly aPlant: number;
+    }[];
+  } | null;
+}
+
+/** Chance that a season with so many plants of a variety settles its verdict; 0 where nothing is known of it. */
+export function settlesWith(
+  { share, learning }: Pick<VarietyAdvice, 'share' | 'learning'>,
+  plants: number,
+  settings: Pick<VerdictSettings, 'keepFrom' | 'dropBelow'>,
+): number {
+  if (!learning) return 0;
+  const traits = learning.traits.map(({ slope, variance, steady, aPlant }) => ({
+    slope,
+    variance,
+    noise: steady + aPlant / plants,
+  }));
+  return chanceToSettle(share, learning.variance, traits, settings);
 }
 
 const PLANTS = [1, 3, 6] as const;
@@ -79,21 +106,23 @@ export interface Run {
   readonly wanted: ReadonlySet<string>;
 }
 
-/** The chance to settle with 1, 3 and 6 plants. */
-function settlesOf({ own, traits, settings, simulated }: Run, i: number, share: number): VarietyAdvice['settles'] {
+/** What another season would teach of a variety, trait by trait. */
+function learningOf({ own, traits, simulated }: Run, i: number): NonNullable<VarietyAdvice['learning']> {
   const total = own.goals.reduce((sum, { weight }) => sum + weight, 0);
-  return PLANTS.map((plants) => {
-    const learning = own.goals.map(({ trait, weight }, g) => {
+  return {
+    variance: nth(simulated.sums.marginVariance, i),
+    traits: own.goals.map(({ trait, weight }, g) => {
       const forecast = keyed(traits, trait);
       const { variance, perPlant } = forecast.own.nextSeason;
+      const noise = variance[own.classId]!;
       return {
         slope: (weight / total) * nth(nth(simulated.sums.slope, g), i),
         variance: expectedOf(forecast, own.classId, nth(own.competitors, i).id)!.variance,
-        noise: forecast.expected.withSeason ** 2 + variance[own.classId]! * (perPlant ? 1 / plants + own.together : 1),
+        steady: forecast.expected.withSeason ** 2 + noise * (perPlant ? own.together : 1),
+        aPlant: perPlant ? noise : 0,
       };
-    });
-    return { plants, chance: chanceToSettle(share, nth(simulated.sums.marginVariance, i), learning, settings) };
-  });
+    }),
+  };
 }
 
 /** What a trait does for a variety against the bar, in points of the score, largest first. */
@@ -154,6 +183,7 @@ export function varietyAdvice(run: Run, i: number): VarietyAdvice {
     return turned === byShares || isWanted ? [] : [{ trait, factor, verdict: turned }];
   });
   const isOpen = verdict === 'try-again';
+  const learning = isOpen && run.withDetail ? learningOf(run, i) : null;
   const isAlone = own.competitors.filter(({ competes }) => competes).length === 1;
   return {
     variety: competitor.id,
@@ -168,6 +198,9 @@ export function varietyAdvice(run: Run, i: number): VarietyAdvice {
     reasons: reasonsOf(run, i),
     fragile,
     leans: isOpen && !isAlone ? leaning(share, above, settings) : null,
-    settles: isOpen && run.withDetail ? settlesOf(run, i, share) : [],
+    learning,
+    settles: learning
+      ? PLANTS.map((plants) => ({ plants, chance: settlesWith({ share, learning }, plants, settings) }))
+      : [],
   };
 }

@@ -30,9 +30,9 @@ export interface Worked {
 }
 
 /** The tables of a trial and its settings: its words and photos are not among them. */
-function recordsIn({ settings, varieties, seeds, seasons }: TrialFiles): readonly SourceFile[] {
+function recordsIn({ settings, varieties, seeds, beds, seasons }: TrialFiles): readonly SourceFile[] {
   const tables = [...seasons.values()].flatMap((own) => [...own.values()]);
-  return [settings, varieties, seeds, ...tables].filter((source) => source !== null);
+  return [settings, varieties, seeds, beds, ...tables].filter((source) => source !== null);
 }
 
 function isSame(a: SourceFile, b: SourceFile): boolean {

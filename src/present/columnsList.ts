@@ -185,6 +185,37 @@ export const TABLES: readonly ListedTable[] = [
       NOTES,
     ],
   },
+  {
+    name: 'places',
+    is: 'data/places.csv: beds and groups of pots, for next season’s plan',
+    entries: [
+      needed('bed', 'its name, as in plantings.csv', 'south bed'),
+      needed('rows', 'places across it', '3'),
+      needed('columns', 'places along it', '16'),
+      row('stands_in', 'ground, bed, pot or bag', 'bed'),
+      row('container_l', 'the size of its pots', '12'),
+      row('classes', 'those that alone stand here, parted by ;', 'sweet;hot'),
+      row('leave_out', 'places that stay empty, row:column parted by ;', '2:7;2:8'),
+      row('north', 'the side of the map that lies to the north: top, bottom, left, right', 'top'),
+      NOTES,
+    ],
+  },
+  {
+    name: 'wishes',
+    is: 'data/2027/wishes.csv: what is asked of varieties in next season’s plan',
+    entries: [
+      VARIETY,
+      row('grow', 'no leaves it out', 'no'),
+      row('plants', 'exactly so many', '4'),
+      row('at_least', 'so many or more', '2'),
+      row('at_most', 'no more than', '6'),
+      row('bed', 'where it is to stand', 'south bed'),
+      row('tall', 'yes: on the north side', 'yes'),
+      row('seeds', 'seeds at hand', '12'),
+      row('save_seed', 'yes: in the middle of its class', 'yes'),
+      NOTES,
+    ],
+  },
 ];
 
 const OTHERS: readonly ListedTable[] = [

@@ -33,7 +33,7 @@ export const SETTING_LIST: readonly Listed[] = [
   ),
   row(
     'classes',
-    'what competes: name, check_variety, spots, bar, scale, lines, line_plants, sow_weeks_before, soil_min_c',
+    'what competes: name, check_variety, spots, bar, scale, lines, line_plants, sow_weeks_before, soil_min_c, places, newcomers',
     '{sweet: {name: Sweet peppers, spots: 3}}',
   ),
   row(
@@ -47,5 +47,10 @@ export const SETTING_LIST: readonly Listed[] = [
   row('frost_c', 'a night of so much or less is a frost', '0'),
   row('outcrossing', 'seed of foreign pollen by species, least and most', '{Capsicum annuum: [0.012, 0.42]}'),
   row('verdicts', 'keep_from, drop_below, simulations, seed', '{keep_from: 0.8}'),
+  row(
+    'plan',
+    'of next season: season, seed, layout, plants, keep_apart, plant_out, raise_weeks, last_frost, frost_risk, tasting, paper, label_mm, newcomer_plants',
+    '{keep_apart: [[hot, sweet]], plant_out: 05-20}',
+  ),
   row('publish', 'url, licence, show, hide, people', '{show: [notes], people: codes}'),
 ];

@@ -41,8 +41,12 @@ export function causesOnly(problems: readonly Problem[]): readonly Problem[] {
       .filter((file) => isTable(file, '(?:plantings|totals|season)'))
       .map(seasonOf),
   );
+  const isWrong = (season: string): boolean =>
+    problems.some((own) => severityOf(own) === 'error' && seasonOf(fileOf(own)) === season);
   return problems.filter(
     (own) =>
+      // A season whose records were refused only looks as if nothing were recorded.
+      !(own.code === 'season-planned' && isWrong(seasonOf(fileOf(own)))) &&
       !(areVarietiesLost && OF_VARIETIES.has(own.code)) &&
       !(OF_PLANTINGS.has(own.code) && seasons.has(seasonOf(fileOf(own)))),
   );

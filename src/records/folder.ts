@@ -12,6 +12,8 @@ export interface TrialFiles {
   readonly varieties: SourceFile | null;
   /** Seed lots. */
   readonly seeds: SourceFile | null;
+  /** Beds and their places. */
+  readonly beds: SourceFile | null;
   readonly seasons: ReadonlyMap<number, ReadonlyMap<SeasonTable, SourceFile>>;
   /** Markdown files of `content/`. */
   readonly content: readonly SourceFile[];
@@ -34,6 +36,7 @@ type TableName =
   | 'trial.yaml'
   | 'varieties.csv'
   | 'seeds.csv'
+  | 'places.csv'
   | 'addresses.csv'
   | { readonly year: number; readonly table: SeasonTable };
 
@@ -43,7 +46,7 @@ const seasonTable = (stem: string): SeasonTable | undefined => SEASON_TABLES.fin
 function sheetName(path: string): TableName | null {
   const [file = '', sheet = ''] = path.split(/#(.*)/s);
   const stem = foldHeader(sheet);
-  if (stem === 'varieties' || stem === 'seeds') return `${stem}.csv`;
+  if (stem === 'varieties' || stem === 'seeds' || stem === 'places') return `${stem}.csv`;
   const year = /^data\/(\d{4})(?:\.\w+$|\/)/.exec(file)?.[1];
   const named = /^(?:(\d{4})_(\w+)|(\w+)_(\d{4}))$/.exec(stem);
   const table = seasonTable(named?.[2] ?? named?.[3] ?? stem);
@@ -51,7 +54,7 @@ function sheetName(path: string): TableName | null {
   return table && own !== undefined ? { year: Number(own), table } : null;
 }
 
-const TOP_TABLES = ['trial.yaml', 'varieties.csv', 'seeds.csv', 'addresses.csv'] as const;
+const TOP_TABLES = ['trial.yaml', 'varieties.csv', 'seeds.csv', 'places.csv', 'addresses.csv'] as const;
 
 function tableName(path: string): TableName | null {
   if (path.includes('#')) return sheetName(path);
@@ -61,8 +64,8 @@ function tableName(path: string): TableName | null {
   return /^\d{4}$/.test(first) && table && deeper.length === 0 ? { year: Number(first), table } : null;
 }
 
-const TOP = ['trial.yaml', 'varieties.csv', 'seeds.csv'];
-const SHEETS = ['varieties', 'seeds', ...SEASON_TABLES.map((name) => name.replace('.csv', ''))].join(', ');
+const TOP = ['trial.yaml', 'varieties.csv', 'seeds.csv', 'places.csv'];
+const SHEETS = ['varieties', 'seeds', 'places', ...SEASON_TABLES.map((name) => name.replace('.csv', ''))].join(', ');
 
 /**
  * Sorts the files below `data/`.
@@ -103,6 +106,7 @@ export function sortFiles(
     settings: top.get('trial.yaml') ?? null,
     varieties: top.get('varieties.csv') ?? null,
     seeds: top.get('seeds.csv') ?? null,
+    beds: top.get('places.csv') ?? null,
     seasons,
     content,
     photos,

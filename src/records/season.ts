@@ -39,6 +39,7 @@ export const SEASON_TABLES = [
   'weather.csv',
   'totals.csv',
   'season.csv',
+  'wishes.csv',
 ] as const;
 export type SeasonTable = (typeof SEASON_TABLES)[number];
 

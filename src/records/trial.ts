@@ -17,7 +17,7 @@ import { listFolder } from './folder.ts';
 import type { TrialFiles } from './folder.ts';
 import { varietyRegistry } from './registry.ts';
 import type { VarietyRegistry } from './registry.ts';
-import { isOver, noteOngoing } from './rules/ongoing.ts';
+import { isOver, isPlanned, noteOngoing } from './rules/ongoing.ts';
 import { checkLots } from './rules/lots.ts';
 import { checkParents } from './rules/parents.ts';
 import { reportNoStart, reportNotRecorded } from './rules/recorded.ts';
@@ -29,8 +29,10 @@ import { fruitMeasures, reportMeasures } from './rules/measured.ts';
 import { checkSeason, readPlantings } from './season.ts';
 import type { SeasonRecords } from './season.ts';
 import { takeSettings } from './settings/settings.ts';
+import { checkBeds } from './tables/beds.ts';
 import { checkSeeds } from './tables/seeds.ts';
 import { checkVarieties } from './tables/varieties.ts';
+import { checkWishes } from './tables/wishes.ts';
 
 export interface CheckedTrial {
   /** Null if there is an error among the problems. */
@@ -59,6 +61,8 @@ function withClasses(settings: Settings, varieties: readonly Variety[]): Setting
       linePlants: 12,
       sowWeeksBefore: null,
       soilMinC: null,
+      places: null,
+      newcomers: null,
     });
   }
   return { ...settings, classes };
@@ -88,6 +92,7 @@ function readSettings(files: TrialFiles, log: CheckContext['log']): Settings | n
 
 function checkSeasons(files: TrialFiles, registry: VarietyRegistry, context: CheckContext): readonly SeasonRecords[] {
   const drafts = [...files.seasons]
+    .filter(([, tables]) => [...tables.keys()].some((name) => name !== 'wishes.csv'))
     .toSorted(([a], [b]) => a - b)
     .map(([year, tables]) => readPlantings(year, tables, registry, context));
   return drafts.map((own) => {
@@ -134,6 +139,28 @@ function ongoingOf(seasons: readonly Season[], context: CheckContext): Season | 
   return newest;
 }
 
+/** The last season where nothing of it is dated or recorded: it is planned. Null where it has begun. */
+function plannedOf(seasons: readonly Season[], { log, settings }: CheckContext): Season | null {
+  const newest = seasons.at(-1);
+  const isSaid = newest && settings.seasons.get(newest.year)?.finished != null;
+  if (!newest || isSaid || !isPlanned(newest)) return null;
+  log.add('season-planned', fileOnly(`data/${newest.year}`), String(newest.year));
+  return newest;
+}
+
+/** Beds, and the wishes of every season. */
+function checkPlans(
+  { beds, seasons }: TrialFiles,
+  registry: VarietyRegistry,
+  context: CheckContext,
+): Pick<Trial, 'beds' | 'wishes'> {
+  const wishes = [...seasons].flatMap(([year, tables]) => {
+    const source = tables.get('wishes.csv');
+    return source ? [[year, checkWishes(source, registry, context)] as const] : [];
+  });
+  return { beds: beds ? checkBeds(beds, context) : [], wishes: new Map(wishes) };
+}
+
 /** What the tables and settings of a folder hold, its texts and photos aside. */
 export interface CheckedRecords {
   /** Null where the settings could not be read; with it nothing else could. */
@@ -172,13 +199,16 @@ export function checkRecords(files: TrialFiles): CheckedRecords {
   const context: CheckContext = { ...bare, lots: lotsRead };
   const records = files.varieties ? checkSeasons(files, registry, context) : [];
   const seasons = records.map(({ season }) => season);
+  const plans = checkPlans(files, registry, context);
   const varieties = checkParents(registry, seasons, context);
   const lots = checkLots(lotsRead, varieties, seasons, context);
   reportSettingsAgainstRecords(registry, seasons, context);
   reportBetweenSeasons(records, registry, context);
   reportPlantNumbers(seasons, context);
-  const ongoing = ongoingOf(seasons, context);
-  const over = seasons.filter((season) => season !== ongoing);
+  const planned = plannedOf(seasons, context);
+  const begun = seasons.filter((season) => season !== planned);
+  const ongoing = ongoingOf(begun, context);
+  const over = begun.filter((season) => season !== ongoing);
   for (const season of over) {
     reportNotRecorded(season, context);
     reportNoStart(season, context);
@@ -187,7 +217,7 @@ export function checkRecords(files: TrialFiles): CheckedRecords {
   const complete = withClasses(withCheckIds(settings, registry), varieties);
   return {
     settings,
-    trial: { settings: complete, varieties, seasons: over, ongoing, lots },
+    trial: { settings: complete, varieties, seasons: over, ongoing, planned, ...plans, lots },
     registry,
     seasons,
     names: read.flatMap(({ name, alsoKnownAs }) => [name, ...alsoKnownAs]),

@@ -1,6 +1,7 @@
 import type { VarietyId } from './ids.ts';
 import type { Place } from './place.ts';
-import type { StandsIn } from './trial.ts';
+
+export type StandsIn = 'ground' | 'bed' | 'pot' | 'bag';
 
 export type North = 'top' | 'bottom' | 'left' | 'right';
 
@@ -59,8 +60,6 @@ export interface PlanSettings {
   readonly paper: 'A4' | 'Letter';
   /** Width and height of a label, mm. */
   readonly labelMm: readonly [number, number];
-  /** Places of a class and its newcomers, where they are set. */
-  readonly classes: ReadonlyMap<string, { readonly places: number | null; readonly newcomers: number | null }>;
   /** Plants that a newcomer begins with. */
   readonly newcomerPlants: number;
 }

@@ -1,4 +1,5 @@
 import type { Day } from './day.ts';
+import type { PlanSettings } from './plan.ts';
 import type { StateTrait } from './lines.ts';
 import type { DeclaredTrait, Limit } from './traits.ts';
 
@@ -18,6 +19,10 @@ export interface ClassSettings {
   readonly sowWeeksBefore: number | null;
   /** Soil temperature at which it is sown or planted, °C. */
   readonly soilMinC: number | null;
+  /** Places in next season's plan; null for its part of last season. */
+  readonly places: number | null;
+  /** Newcomers in next season's plan; null for as many as its places allow. */
+  readonly newcomers: number | null;
 }
 
 export interface SeasonSettings {
@@ -83,4 +88,6 @@ export interface Settings {
     readonly hide: readonly string[];
     readonly people: 'codes' | 'initials' | 'names';
   };
+  /** How next season is planned. */
+  readonly plan: PlanSettings;
 }

@@ -1,6 +1,7 @@
 import type { Day } from './day.ts';
 import { classKey } from './ids.ts';
 import type { ClassId, PlantingId, SeasonKey, VarietyId } from './ids.ts';
+import type { Bed, StandsIn, Wish } from './plan.ts';
 import type { SeedLot, SeedPlant, StateCount } from './lines.ts';
 import type { Place } from './place.ts';
 import type { PlantingRecord } from './picked.ts';
@@ -60,7 +61,6 @@ export type Variety = Cultivar | Line;
 export const isLine = (variety: Variety): variety is Line => variety.kind === 'line';
 
 export type Cause = 'season-end' | 'frost' | 'disease' | 'pest' | 'weak' | 'accident' | 'other';
-export type StandsIn = 'ground' | 'bed' | 'pot' | 'bag';
 
 /** A figure written as a limit (<5, >20 g) or as a trace, kept as it was written. */
 export interface LimitedValue {
@@ -190,6 +190,12 @@ export interface Trial {
   readonly seasons: readonly Season[];
   /** The last season where it is not over: shown as it stands, in no figure and no verdict. */
   readonly ongoing: Season | null;
+  /** A season of which nothing is dated or recorded yet: plants that are to be grown. */
+  readonly planned: Season | null;
+  /** Beds and their places, as places.csv has them; empty without it. */
+  readonly beds: readonly Bed[];
+  /** Wishes for a season, by its year. */
+  readonly wishes: ReadonlyMap<number, readonly Wish[]>;
   readonly lots: readonly SeedLot[];
 }
 

@@ -1,6 +1,6 @@
 import { fileOnly } from '../../terms/place.ts';
 import { recordsOf, totalsOf } from '../../terms/record.ts';
-import type { Season } from '../../terms/trial.ts';
+import type { Planting, Season } from '../../terms/trial.ts';
 import { isoDate } from '../../terms/day.ts';
 import type { CheckContext } from '../../sheet/context.ts';
 
@@ -18,6 +18,22 @@ export function isOver(season: Season, finished: boolean | null): boolean {
   const { any, last } = recordsOf(season);
   if (!any) return false;
   return last === null || last >= season.lastDay - season.lookEvery;
+}
+
+/**
+ * True for a season that is planned: it has plantings, none of them a date, and no table a value.
+ */
+export function isPlanned(season: Season): boolean {
+  const { plantings, firstDay, weather, seedBatches, states, measurements, scores } = season;
+  const isDated = ({ sown, transplanted, removed, topped }: Planting): boolean =>
+    (sown ?? transplanted ?? removed) !== null || topped !== null;
+  return (
+    plantings.length > 0 &&
+    firstDay === null &&
+    !plantings.some((own) => isDated(own) || totalsOf(own) !== null) &&
+    [weather, seedBatches, states, measurements, scores].every(({ length }) => length === 0) &&
+    !recordsOf(season).any
+  );
 }
 
 /** Notes that the last season is not over, and what would say that it is. */

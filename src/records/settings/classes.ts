@@ -14,6 +14,8 @@ const KEYS = [
   'line_plants',
   'sow_weeks_before',
   'soil_min_c',
+  'places',
+  'newcomers',
 ];
 const KEY = /^[a-z0-9][a-z0-9_-]*$/;
 
@@ -54,6 +56,12 @@ export function takeClasses(node: SettingsNode | undefined, taking: Taking): Cla
         below(at, 'sow_weeks_before'),
       ),
       soilMinC: takeNumber(entries.get('soil_min_c')?.node, { from: -5, to: 40 }, below(at, 'soil_min_c')),
+      places: takeNumber(entries.get('places')?.node, { from: 0, to: 100_000, whole: true }, below(at, 'places')),
+      newcomers: takeNumber(
+        entries.get('newcomers')?.node,
+        { from: 0, to: 100_000, whole: true },
+        below(at, 'newcomers'),
+      ),
     });
   }
   if (scales.size > 1) {

@@ -3,6 +3,7 @@ import type { ProblemLog } from '../../terms/problem.ts';
 import { dayOf } from '../../terms/day.ts';
 import type { SeasonSettings, Settings } from '../../terms/settings.ts';
 import type { SettingsNode } from '../../read/settingsTree.ts';
+import { takePlan } from './plan.ts';
 import { takeClasses } from './classes.ts';
 import { takeGoals, takeMust } from './goals.ts';
 import {
@@ -41,6 +42,7 @@ const KEYS = [
   'outcrossing',
   'verdicts',
   'publish',
+  'plan',
 ];
 /** A QR code of more is too fine to be read off a handout. */
 const LONGEST_URL = 300;
@@ -210,5 +212,6 @@ export function takeSettings(tree: SettingsNode, log: ProblemLog): Settings {
     must: takeMust(node('must'), classes, traits, below(root, 'must')),
     verdicts: takeVerdicts(entries, root),
     publish: takePublish(entries, root),
+    plan: takePlan(node('plan'), [...classes.keys()], below(root, 'plan')),
   };
 }

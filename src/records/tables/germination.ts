@@ -47,7 +47,8 @@ export function checkGermination(
     const { variety, lot } = grown;
     const sown = neededIn(row, 'sown') === null ? null : dayIn(row, 'sown', context);
     const seeds = neededIn(row, 'seeds') === null ? null : countIn(row, 'seeds');
-    const germinated = neededIn(row, 'germinated') === null ? null : countIn(row, 'germinated');
+    // Blank: not yet counted.
+    const germinated = countIn(row, 'germinated');
     const checked = dayIn(row, 'checked', context);
     const temperatureC = quantityIn(row, 'temperature', true);
     if (sown === null || seeds === null || germinated === null) continue;

@@ -33,7 +33,16 @@ export function checkRatings(
   context: CheckContext,
 ): readonly Score[] {
   const traits = [...context.settings.traits.values()].filter(({ kind }) => kind !== 'measure');
-  const shape = traitSpec(traits, 'score', ['date', 'taster', 'variety', 'planting', 'blind', 'notes']);
+  const shape = traitSpec(traits, 'score', [
+    'date',
+    'taster',
+    'order',
+    'code',
+    'variety',
+    'planting',
+    'blind',
+    'notes',
+  ]);
   const required = [['variety', 'planting'], ...shape.required];
   const known = openKnown(source, { ...shape, required }, context);
   if (!known) return [];

@@ -185,7 +185,7 @@ describe('o06: serving orders (counts and designs in R)', () => {
     ),
   )('%s: at most 2 % worse than the best found', (name, own) => {
     const varieties = Array.from({ length: own.varieties }, (_, i) => `v${String(i + 1).padStart(2, '0')}`);
-    const served = servingOf(varieties, own.tasters, own.samples_each, randomStream(name));
+    const served = servingOf(varieties, Array(own.tasters).fill(own.samples_each), randomStream(name));
     const counts = varieties.map((v) => Float64Array.from(served, (order) => order.filter((one) => one === v).length));
     expect(blockVariance(counts)!.average).toBeLessThanOrEqual(1.02 * own.average_variance);
     expect(served.every((order) => order.length === own.samples_each)).toBe(true);

@@ -932,4 +932,120 @@ export const problems: Words['problems'] = {
     'drei Frühjahre, 14 Tage vor dem letzten Frost beginnend',
     'nichts zu tun; die Tage werden gezeigt, wie sie sind',
   ],
+  'season-planned': [
+    'von dieser Saison ist nichts datiert oder aufgezeichnet: sie ist geplant, in keiner Zahl und keinem Urteil',
+    'Tage oder Aufzeichnungen, sobald sie begonnen hat',
+    'nichts zu tun',
+  ],
+  'bed-twice': [
+    'ein Beet dieses Namens steht zweimal',
+    'eine Zeile je Beet; die andere ist Zeile {line}',
+    'eines anders nennen',
+  ],
+  'bed-size-unfit': [
+    'so viele Reihen oder Spalten hat kein Beet',
+    'eine ganze Zahl von 1 bis {most}',
+    'die Zahl berichtigen',
+  ],
+  'place-unreadable': [
+    'das ist kein Platz des Beets mit {rows} Reihen und {columns} Spalten',
+    'Reihe:Spalte, durch ; getrennt, wie 2:7;2:8',
+    'leave_out berichtigen',
+  ],
+  'wish-twice': [
+    'diese Sorte hat zwei Zeilen mit Wünschen',
+    'eine Zeile; die andere ist Zeile {line}',
+    'eine daraus machen',
+  ],
+  'plan-wish-contradicts': [
+    'diese Wünsche gehen nicht zusammen: {against}',
+    'at_least bis plants bis at_most, und grow no ohne sie',
+    'einen davon berichtigen',
+  ],
+  'plan-too-many': [
+    'die Wünsche brauchen {wished} Pflanzen, die Klasse hat {places} Plätze',
+    '{short} weniger für {varieties}, oder {short} Plätze mehr',
+    'data/places.csv, classes.*.places oder die Wünsche ändern',
+  ],
+  'plan-place-outside': [
+    'Reihe {row}, Spalte {column} von {bed} mit {rows} Reihen und {columns} Spalten',
+    'ein Platz des Beets, der nicht frei bleiben soll',
+    'Reihe und Spalte berichtigen, oder das Beet in places.csv',
+  ],
+  'plan-place-twice': [
+    'Reihe {row}, Spalte {column} von {bed} ist in Zeile {line} vergeben',
+    'eine Pflanze je Platz',
+    'einer einen anderen Platz geben oder keinen',
+  ],
+  'plan-bed-unknown': [
+    'dieses Beet gibt es nicht',
+    'eines von: {beds}',
+    'den Namen berichtigen oder das Beet in places.csv eintragen',
+  ],
+  'plan-class-no-place': [
+    'die Klasse {class} braucht {plants} Plätze hintereinander in ihren Beeten, {places} sind für sie frei',
+    'Beete, die sie fassen',
+    'classes.{class}.places setzen, oder classes eines Beets in places.csv',
+  ],
+  'plan-list-cut': [
+    '{held} von {listed} auf der Liste von {class} haben Platz; {waiting} muss warten',
+    'Plätze für die ganze Liste',
+    'der Klasse {more} Plätze mehr geben, oder einem Wunsch weniger Pflanzen',
+  ],
+  'plan-newcomers-wait': [
+    '{waiting} von {all} Neulingen von {class} warten auf ein anderes Jahr',
+    'so viele, wie Platz haben',
+    'nichts zu tun; `classes: {{class}: {newcomers: {all}}}` nimmt alle',
+  ],
+  'plan-side-by-side': [
+    '{plants} von {places} Pflanzen von {class} sind {variety}: {pairs} stehen nebeneinander',
+    'eine Sorte auf weniger als der Hälfte der Plätze',
+    '{fewer} weniger davon; nichts zu tun, wo es nicht stört',
+  ],
+  'plan-apart-broken': [
+    '{classes} berühren sich an {times} Plätzen',
+    'Klassen, die getrennt stehen sollen',
+    'dazwischen eine Spalte frei lassen (leave_out), oder jeder ein Beet geben',
+  ],
+  'plan-tall-too-many': [
+    'mehr hohe Pflanzen von {class} als Plätze an der Nordseite: {over} zu viel, so steht keine dort fest',
+    'so viele, wie die Nordreihe Plätze hat',
+    'weniger Pflanzen hoher Sorten, oder ein Beet für sie',
+  ],
+  'plan-check-missing': [
+    'keine Vergleichssorte und weniger als zwei Sorten, die in {class} wiederkehren: die Saisons hängen kaum zusammen',
+    'eine Vergleichssorte, oder zwei, die wiederkehren',
+    'check_variety setzen, oder at_least für eine, die schon wuchs',
+  ],
+  'plan-seed-short': [
+    '{hand} Samen, {needed} nötig: {plants} gehen in {chance} von 100 Fällen auf',
+    'Samen für die Pflanzen und eine zusätzliche auf je vier',
+    'mehr kaufen oder ernten, oder weniger Pflanzen wünschen',
+  ],
+  'plan-late': [
+    'die Hälfte der Pflanzen ist bis {day} in {chance} von 100 Fällen reif',
+    'in den meisten Jahren rechtzeitig reif',
+    'früher säen oder auspflanzen, oder abdecken; nichts zu tun, wo es ein Versuch ist',
+  ],
+  'plan-frost': [
+    'dann ausgepflanzt, folgt in {chance} von 100 Jahren Frost (aus {springs}); am {safe} in höchstens {risk} von 100',
+    'ein Tag, der am Ort als sicher gilt',
+    'Nachbarn fragen; abdecken, oder plan.plant_out setzen',
+  ],
+  'plan-frost-disagree': [
+    'der angegebene letzte Frost ({stated}) und die aufgezeichneten (im Mittel {recorded}) liegen weit auseinander',
+    'Tage, die auf einige Wochen übereinstimmen',
+    'sehen, ob plan.last_frost von diesem Ort ist',
+  ],
+  'plan-tasters-few': [
+    'weniger als zwei Proben von {class} je Person',
+    'zwei Proben oder mehr, um sie zu vergleichen',
+    'an dem Tag weniger Klassen verkosten, oder plan.tasting.samples setzen',
+  ],
+  'plan-all-fixed': [
+    'jeder Platz ist fest: es bleibt nichts zu planen',
+    'Zeilen ohne Platz',
+    'nichts zu tun; Zeilen löschen gibt Plätze frei',
+  ],
+  'plan-kept': ['{rows} Zeilen bleiben im Plan, wie sie sind', 'Zeilen, die bleiben sollen', 'nichts zu tun'],
 } satisfies ProblemTexts;

@@ -874,4 +874,108 @@ export const problems = {
     'three springs from 14 days before the last frost on',
     'nothing to do; the dates are shown as they are',
   ],
+  'season-planned': [
+    'nothing of this season is dated or recorded: it is planned, in no figure and no verdict',
+    'dates or records once it has begun',
+    'nothing to do',
+  ],
+  'bed-twice': [
+    'a bed of this name stands twice',
+    'one row a bed; the other is on line {line}',
+    'name one of them otherwise',
+  ],
+  'bed-size-unfit': ['no bed has so many rows or columns', 'a whole number from 1 to {most}', 'correct the number'],
+  'place-unreadable': [
+    'this is no place of the bed, which has {rows} rows and {columns} columns',
+    'row:column, parted by ;, such as 2:7;2:8',
+    'correct leave_out',
+  ],
+  'wish-twice': ['this variety has two rows of wishes', 'one row; the other is on line {line}', 'make one of them'],
+  'plan-wish-contradicts': [
+    'these wishes cannot both be kept: {against}',
+    'at_least up to plants up to at_most, and grow no without any',
+    'correct one of them',
+  ],
+  'plan-too-many': [
+    'wishes need {wished} plants, the class has {places} places',
+    '{short} fewer for {varieties}, or {short} places more',
+    'change data/places.csv, classes.*.places or the wishes',
+  ],
+  'plan-place-outside': [
+    'row {row}, column {column} of {bed}, which has {rows} rows and {columns} columns',
+    'a place of the bed that is not left out',
+    'correct row and column, or the bed in places.csv',
+  ],
+  'plan-place-twice': [
+    'row {row}, column {column} of {bed} is taken on line {line}',
+    'one plant a place',
+    'give one of them another place, or none',
+  ],
+  'plan-bed-unknown': ['there is no such bed', 'one of: {beds}', 'correct the name, or add the bed to places.csv'],
+  'plan-class-no-place': [
+    'the class {class} needs {plants} places in a row of its beds, and {places} are left for it',
+    'beds that hold it',
+    'set classes.{class}.places, or classes of a bed in places.csv',
+  ],
+  'plan-list-cut': [
+    '{held} of {listed} on the list of {class} have a place; {waiting} must wait',
+    'places for the whole list',
+    'give the class {more} places more, or fewer plants to a wish',
+  ],
+  'plan-newcomers-wait': [
+    '{waiting} of {all} newcomers of {class} wait for another year',
+    'as many as its places allow',
+    'nothing to do; `classes: {{class}: {newcomers: {all}}}` grows them all',
+  ],
+  'plan-side-by-side': [
+    '{plants} of {places} plants of {class} are {variety}: {pairs} stand side by side',
+    'a variety on fewer than half of the places',
+    'grow {fewer} fewer of it; nothing to do where that does not matter',
+  ],
+  'plan-apart-broken': [
+    '{classes} touch at {times} places',
+    'classes that are kept apart',
+    'leave a column free between them (leave_out), or give each a bed of its own',
+  ],
+  'plan-tall-too-many': [
+    'more tall plants of {class} than places on its north side: {over} too many, so none is held there',
+    'as many as the north row has places',
+    'fewer plants of tall varieties, or a bed for them',
+  ],
+  'plan-check-missing': [
+    'no check variety and fewer than two varieties that return in {class}: the seasons hardly join',
+    'a check variety, or two that return',
+    'set check_variety, or wish at_least for one that was grown',
+  ],
+  'plan-seed-short': [
+    '{hand} seeds, {needed} needed: {plants} come up in {chance} of 100',
+    'seed for the plants and a spare for every four',
+    'buy or save more, or wish fewer plants',
+  ],
+  'plan-late': [
+    'half of its plants are ripe by {day} in {chance} of 100',
+    'ripe in time in most years',
+    'plant out or sow earlier, or cover it; nothing to do where it is a trial',
+  ],
+  'plan-frost': [
+    'planted out then, a frost follows in {chance} of 100 (from {springs}); by {safe} in no more than {risk} of 100',
+    'a day that local growers hold for safe',
+    'ask neighbours; cover, or set plan.plant_out',
+  ],
+  'plan-frost-disagree': [
+    'the last frost stated ({stated}) and the ones recorded ({recorded} on average) lie two spreads or more apart',
+    'days that agree within some weeks',
+    'see whether plan.last_frost is of this place',
+  ],
+  'plan-tasters-few': [
+    'fewer than two samples of {class} a taster',
+    'two samples or more, to set beside each other',
+    'taste fewer classes on the day, or set plan.tasting.samples',
+  ],
+  'plan-all-fixed': [
+    'every place is fixed: there is nothing left to plan',
+    'rows without places to be planned',
+    'nothing to do; delete rows to free places',
+  ],
+  'plan-kept': ['{rows} rows stand in the plan as they are', 'rows to be kept', 'nothing to do'],
 } as ProblemTexts;

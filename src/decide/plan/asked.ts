@@ -1,0 +1,216 @@
+import type { SeasonSeen } from '../../analyse/seen.ts';
+import { given, keyed } from '../../numerics/element.ts';
+import type { Bed, Wish } from '../../terms/plan.ts';
+import { fileOnly } from '../../terms/place.ts';
+import type { ClassSettings } from '../../terms/settings.ts';
+import { isLine } from '../../terms/trial.ts';
+import type { Line, Planting, Trial, Variety } from '../../terms/trial.ts';
+import type { ClassOutcome, NextSeason } from '../nextSeason.ts';
+import { halfUp } from './plants.ts';
+import type { PlantsAsked, Wanted } from './plants.ts';
+
+/** What a plan is made from. */
+export interface PlanSource {
+  readonly trial: Trial;
+  readonly seasons: readonly SeasonSeen[];
+  /** Null where no season is recorded. */
+  readonly next: NextSeason | null;
+  readonly year: number;
+}
+
+/** Beds of a plan: those of places.csv, else those of the last season that had places, else none. */
+export function bedsOf({ trial, year }: PlanSource): readonly Bed[] {
+  if (trial.beds.length > 0) return trial.beds;
+  const placed = (plantings: readonly Planting[]): readonly Planting[] =>
+    plantings.filter(({ row, column }) => row !== null && column !== null);
+  const last = trial.seasons.findLast((season) => season.year < year && placed(season.plantings).length > 0);
+  const beds = new Map<string, Planting[]>();
+  for (const own of placed(last?.plantings ?? []))
+    beds.set(own.bed ?? 'bed', [...(beds.get(own.bed ?? 'bed') ?? []), own]);
+  return [...beds].map(([id, plantings]) => ({
+    id,
+    rows: Math.max(...plantings.map(({ row }) => given(row))),
+    columns: Math.max(...plantings.map(({ column }) => given(column))),
+    standsIn: plantings[0]?.standsIn ?? null,
+    containerL: plantings[0]?.containerL ?? null,
+    classes: null,
+    leaveOut: [],
+    north: 'top',
+    place: fileOnly(`data/${last?.year ?? year}/plantings.csv`),
+  }));
+}
+
+/** One row as long as it must be, where no bed is known. */
+export const oneRow = (columns: number): Bed => ({
+  id: 'bed',
+  rows: 1,
+  columns,
+  standsIn: null,
+  containerL: null,
+  classes: null,
+  leaveOut: [],
+  north: 'top',
+  place: fileOnly('data/places.csv'),
+});
+
+const sum = (numbers: readonly number[]): number => numbers.reduce((total, own) => total + own, 0);
+
+/** Plants of each class in the last season that grew it. */
+function grownLast({ trial, year }: PlanSource, classId: string): number {
+  const varieties = new Set<string>(trial.varieties.filter((own) => own.classId === classId).map(({ id }) => id));
+  const last = trial.seasons.findLast((own) => own.year < year);
+  return sum((last?.plantings ?? []).filter(({ variety }) => varieties.has(variety)).map(({ plants }) => plants));
+}
+
+/** Whole numbers in proportion to weights that add up to a total: largest remainder. */
+export function inProportion(total: number, weights: readonly number[]): readonly number[] {
+  const all = sum(weights);
+  if (all === 0) return weights.map(() => 0);
+  const exact = weights.map((own) => (total * own) / all);
+  const whole = exact.map(Math.floor);
+  const order = exact
+    .map((own, i) => ({ i, rest: own - Math.floor(own) }))
+    .toSorted((a, b) => b.rest - a.rest || a.i - b.i);
+  for (const { i } of order.slice(0, total - sum(whole))) whole[i]!++;
+  return whole;
+}
+
+/** Plants that wishes and lines of a class need at all events. */
+function neededBy(asked: PlantsAsked): number {
+  return sum(asked.varieties.map(({ plants, atLeast }) => plants ?? atLeast ?? 0));
+}
+
+/**
+ * Places of each class: as set, else its part of what is left as it was last season, but never fewer than its wishes
+ * need where there are that many.
+ */
+export function placesOf(
+  source: PlanSource,
+  beds: readonly Bed[],
+  classes: readonly ClassSettings[],
+): readonly number[] {
+  const last = classes.map(({ id }) => grownLast(source, id));
+  if (beds.length === 0) return classes.map(({ places }, i) => places ?? last[i] ?? 0);
+  const all = sum(beds.map(({ rows, columns, leaveOut }) => rows * columns - leaveOut.length));
+  const has = (id: string): boolean => source.trial.varieties.some(({ classId }) => classId === id);
+  const needed = classes.map((own) => neededBy(askedOf(source, own, 0)));
+  const places = classes.map((own) => own.places);
+  // A class whose wishes need more than its part has them met first; the others share what is left.
+  for (;;) {
+    const left = Math.max(0, all - sum(places.map((own) => own ?? 0)));
+    const open = classes.map(({ id }, i) => (places[i] === null && has(id) ? (last[i] ?? 0) : 0));
+    const weights = sum(open) > 0 ? open : classes.map(({ id }, i) => (places[i] === null && has(id) ? 1 : 0));
+    const parts = inProportion(left, weights);
+    const short = classes.findIndex((_, i) => places[i] === null && (parts[i] ?? 0) < (needed[i] ?? 0));
+    const isPossible = sum(needed.map((own, i) => (places[i] === null ? own : 0))) <= left;
+    if (short < 0 || !isPossible) return classes.map((_, i) => places[i] ?? parts[i] ?? 0);
+    places[short] = needed[short] ?? 0;
+  }
+}
+
+/** Plants of a line's next generation: as many as its parent had. */
+function linePlants(line: Line, { trial }: PlanSource): number {
+  const [seed] = line.from;
+  const season = trial.seasons.find(({ year }) => year === seed?.season);
+  const parents = (season?.plantings ?? []).filter(({ variety }) => variety === seed?.variety);
+  const isOdd = !trial.varieties.some((own) => own.id === seed?.variety && isLine(own));
+  const own = isOdd ? 0 : sum(parents.map(({ plants }) => plants));
+  if (own > 0) return own;
+  return line.generation === 1 ? 1 : (trial.settings.classes.get(line.classId)?.linePlants ?? 1);
+}
+
+/** A wish together with the rows of plantings.csv that are grown at all events. */
+interface Asks {
+  readonly wish: Wish | null;
+  readonly rows: number;
+}
+
+function bounds({ wish, rows }: Asks): Pick<Wanted, 'plants' | 'atLeast' | 'atMost'> {
+  const least = Math.max(wish?.atLeast ?? 0, rows);
+  return { plants: wish?.plants ?? null, atLeast: least === 0 ? null : least, atMost: wish?.atMost ?? null };
+}
+
+/** True where a variety was grown in a season before, whatever was recorded of it. */
+const wasGrown = ({ trial, year }: PlanSource, id: string): boolean =>
+  trial.seasons.some((season) => season.year < year && season.plantings.some(({ variety }) => variety === id));
+
+/** How a variety stands in the plan; null for one that is not to be grown. */
+function wantedOf(variety: Variety, source: PlanSource, outcome: ClassOutcome | undefined, asks: Asks): Wanted | null {
+  const { id, retired } = variety;
+  const isAsked = asks.rows > 0 || (asks.wish?.plants ?? 0) > 0 || (asks.wish?.atLeast ?? 0) > 0;
+  if (asks.wish?.isRefused && asks.rows === 0) return null;
+  const advice = outcome?.advice?.varieties.find((own) => own.variety === id);
+  const isCheck = source.trial.settings.classes.get(variety.classId)?.checkVariety === id;
+  const own = { variety: id, isCheck, ...bounds(asks) };
+  if (advice) return { ...own, kind: 'tried', share: advice.share, verdict: advice.verdict };
+  const grown = wasGrown(source, id);
+  if (isLine(variety)) {
+    if (grown && !isAsked) return null;
+    const plants =
+      asks.wish?.plants ?? Math.max(asks.rows, grown ? (asks.wish?.atLeast ?? 0) : linePlants(variety, source));
+    return { ...own, kind: 'line', share: null, verdict: null, plants };
+  }
+  const isOver = retired === true || (typeof retired === 'number' && retired <= source.year);
+  if (isOver && !isAsked) return null;
+  const kind =
+    grown && !outcome?.excluded.some((one) => one.variety === id && one.why === 'untried') ? 'tried' : 'newcomer';
+  // Grown, but nothing says how good it is: nothing speaks against it.
+  return { ...own, kind, share: kind === 'tried' ? 0 : null, verdict: kind === 'tried' ? 'try-again' : null };
+}
+
+/** Rows of a season's plantings that are fixed, by variety. */
+export function fixedRows({ trial, year }: PlanSource): ReadonlyMap<string, readonly Planting[]> {
+  const rows = new Map<string, Planting[]>();
+  if (trial.planned?.year !== year) return rows;
+  for (const own of trial.planned.plantings) rows.set(own.variety, [...(rows.get(own.variety) ?? []), own]);
+  return rows;
+}
+
+/** What is asked of a class. */
+export function askedOf(source: PlanSource, own: ClassSettings, places: number): PlantsAsked {
+  const { trial, next, year } = source;
+  const outcome = next?.classes.find(({ classId }) => classId === own.id);
+  const wishes = new Map<string, Wish>((trial.wishes.get(year) ?? []).map((wish) => [wish.variety, wish]));
+  const rows = fixedRows(source);
+  const varieties = trial.varieties
+    .filter(({ classId }) => classId === own.id)
+    .flatMap((variety) => {
+      const plants = sum((rows.get(variety.id) ?? []).map((one) => one.plants));
+      return wantedOf(variety, source, outcome, { wish: wishes.get(variety.id) ?? null, rows: plants }) ?? [];
+    });
+  const tried = varieties.filter(({ kind }) => kind === 'tried').length;
+  return {
+    places,
+    spots: outcome?.case.spots ?? own.spots ?? tried,
+    newcomers: own.newcomers,
+    newcomerPlants: trial.settings.plan.newcomerPlants,
+    isEqual: trial.settings.plan.plants === 'equal',
+    bar: own.bar,
+    varieties,
+  };
+}
+
+/** Half of some days: their middle. */
+export function middleOf(days: readonly number[]): number | null {
+  if (days.length === 0) return null;
+  const ordered = days.toSorted((a, b) => a - b);
+  const at = (ordered.length - 1) / 2;
+  return halfUp((given(ordered[Math.floor(at)]) + given(ordered[Math.ceil(at)])) / 2);
+}
+
+/** Varieties of a class with their plants, those without left out, in the order of their ids. */
+export const grownOf = (asked: PlantsAsked, plants: readonly number[]): ReadonlyMap<string, number> =>
+  new Map(
+    asked.varieties
+      .map(({ variety }, i) => [variety, plants[i] ?? 0] as const)
+      .filter(([, n]) => n > 0)
+      .toSorted(([a], [b]) => (a < b ? -1 : 1)),
+  );
+
+export const plantsIn = (grown: ReadonlyMap<string, number>): number => sum([...grown.values()]);
+
+export const wishOf = ({ trial, year }: PlanSource, variety: string): Wish | null =>
+  (trial.wishes.get(year) ?? []).find((own) => own.variety === variety) ?? null;
+
+export const classNameOf = ({ trial }: PlanSource, classId: string): string =>
+  keyed(trial.settings.classes, classId).name;
