@@ -1,11 +1,11 @@
 import type { EleventyConfig } from '@11ty/eleventy';
-import { cpSync, existsSync, writeFileSync } from 'node:fs';
+import { cpSync, writeFileSync } from 'node:fs';
 import { dirname, join } from 'node:path';
-import { fileURLToPath } from 'node:url';
 import { severityOf } from '../terms/problem.ts';
 import { problemText } from '../present/problems.ts';
 import { makePages } from './makePages.ts';
 import type { MadePages } from './makePages.ts';
+import { packageRoot } from './packageRoot.ts';
 import { makeFolder } from './siteFolder.ts';
 
 export interface ReportOptions {
@@ -15,13 +15,6 @@ export interface ReportOptions {
   readonly address?: string;
   /** A report that is made already. */
   readonly made?: Pick<MadePages, 'pages' | 'files'>;
-}
-
-/** Folder of the package's own assets, from the sources or from the compiled command. */
-function packageRoot(): string {
-  let at = dirname(fileURLToPath(import.meta.url));
-  while (!existsSync(join(at, 'site', 'assets'))) at = dirname(at);
-  return at;
 }
 
 /** Writes what is no page: figures, tables, photos, styles and scripts. */

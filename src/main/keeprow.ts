@@ -24,15 +24,23 @@ const OPTIONS = {
   column: { type: 'string', multiple: true },
   picked: { type: 'string' },
   from: { type: 'string' },
+  take: { type: 'boolean' },
 } as const;
 
 /** Options that belong to one command alone. */
 const OWN_OPTIONS = [
-  ['build', ['out', 'pdf', 'drop-addresses', 'keep-addresses']],
+  ['build', ['pdf', 'drop-addresses', 'keep-addresses']],
   ['view', ['port']],
-  ['adopt', ['into', 'season', 'table', 'dates', 'sheet', 'column', 'picked']],
+  ['adopt', ['into', 'table', 'dates', 'sheet', 'column', 'picked']],
+  ['plan', ['take']],
   ['new', ['from']],
 ] as const;
+
+/** Options of two commands. */
+const SHARED_OPTIONS: readonly (readonly [name: string, commands: readonly string[]])[] = [
+  ['out', ['build', 'plan']],
+  ['season', ['adopt', 'plan']],
+];
 
 function usage(message: string): number {
   process.stderr.write(`keeprow: ${message}\nSee keeprow --help\n`);
@@ -81,6 +89,16 @@ async function adopt(
   });
 }
 
+/** Says to which commands an option belongs that was given to another; null where all are this command's. */
+function foreignOption(values: Readonly<Record<string, unknown>>, command: string): string | null {
+  for (const [owner, names] of OWN_OPTIONS)
+    for (const name of names)
+      if (values[name] !== undefined && command !== owner) return `--${name} belongs to ${owner}`;
+  for (const [name, owners] of SHARED_OPTIONS)
+    if (values[name] !== undefined && !owners.includes(command)) return `--${name} belongs to ${owners.join(' and ')}`;
+  return null;
+}
+
 /** What is wrong with an option, and the nearest that there is. */
 function optionFault(fault: unknown): string {
   const message = fault instanceof Error ? nth(fault.message.split('.'), 0) : 'wrong usage';
@@ -121,9 +139,8 @@ async function main(args: readonly string[]): Promise<number> {
   if (!COMMANDS.includes(command)) return usage(noCommand(command));
   if (more.length > 0) return usage(`one folder is enough, not also ${more.join(' ')}`);
   const telling = { json: values.json ?? false, strict: values.strict ?? false, quiet: values.quiet ?? false };
-  for (const [owner, names] of OWN_OPTIONS)
-    for (const name of names)
-      if (values[name] !== undefined && command !== owner) return usage(`--${name} belongs to ${owner}`);
+  const foreign = foreignOption(values, command);
+  if (foreign !== null) return usage(foreign);
   if (values.port !== undefined && !(/^\d{1,5}$/.test(values.port) && Number(values.port) <= 65_535))
     return usage('--port is a number from 0 to 65535');
   if (command === 'adopt') return adopt(positionals, values, telling);
@@ -132,6 +149,12 @@ async function main(args: readonly string[]): Promise<number> {
     return (await import('./new.ts')).runNew(folder, values.from ?? null, telling.quiet);
   }
   if (command === 'view') return (await import('./view.ts')).runView(folder, Number(values.port ?? 4690), telling);
+  if (command === 'plan') {
+    if (values.season !== undefined && !/^\d{4}$/.test(values.season)) return usage('--season is a year, such as 2027');
+    const season = values.season === undefined ? null : Number(values.season);
+    const planning = { out: values.out ?? null, season, take: values.take ?? false };
+    return (await import('./plan.ts')).runPlan(folder, planning, telling);
+  }
   if (command === 'check') return (await import('./check.ts')).runCheck(folder, telling);
   const choices = {
     withPdf: values.pdf ?? false,

@@ -35,7 +35,7 @@ function bedsOf({ season }: SeasonSeen): readonly Bed[] {
 }
 
 /** A short mark for each name, no two the same: its initials, else its first letters, else with a number. */
-function marksOf(names: readonly string[]): ReadonlyMap<string, string> {
+export function marksOf(names: readonly string[]): ReadonlyMap<string, string> {
   const marks = new Map<string, string>();
   const taken = new Set<string>();
   for (const name of names) {

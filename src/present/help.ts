@@ -5,6 +5,7 @@ export const HELP = `Examples
   keeprow check              check the trial in this folder
   keeprow build              check, compute, write the site to _site
   keeprow view               build, show on this machine, follow changes
+  keeprow plan               next season: who, how many, where, when; sheets to print
 
 Keeprow reads the record sheets of a variety trial.
 
@@ -14,6 +15,7 @@ Commands (keeprow help COMMAND tells more of each)
   check [DIR]      read everything, print every problem, write nothing
   build [DIR]      check, compute, write the site
   view [DIR]       build, serve on this machine, rebuild on a change
+  plan [DIR]       next season’s plan and sheets to _plan
   columns [TABLE]  every table, column and setting that there is
   help [COMMAND]   this page, or a command's
 
@@ -76,6 +78,17 @@ Builds, serves the site on this machine, rebuilds and reloads it on every change
   keeprow view club
 
   --port N   another port than 4690; 0 for any that is free
+`,
+  plan: `keeprow plan [DIR] [--take]
+Plans next season from the records, data/places.csv and data/YEAR/wishes.csv: plants, places, dates, seed, a tasting.
+Writes a page, sheets to print and the season's tables to _plan.
+
+  keeprow plan
+  keeprow plan club --take
+
+  --take         put the tables into data/YEAR; rows that stand there stay as they are
+  --season YEAR  another season than the next; one that has begun gets its sheets alone
+  --out DIR      write elsewhere
 `,
   columns: `keeprow columns [TABLE]
 Every table, column, event, trait and setting in a line with an example; those of one table where it is named.

@@ -3,8 +3,8 @@ import { given, keyed } from '../../numerics/element.ts';
 import type { Bed, Wish } from '../../terms/plan.ts';
 import { fileOnly } from '../../terms/place.ts';
 import type { ClassSettings } from '../../terms/settings.ts';
-import { isLine } from '../../terms/trial.ts';
-import type { Line, Planting, Trial, Variety } from '../../terms/trial.ts';
+import { classLookup, isLine } from '../../terms/trial.ts';
+import type { Line, Planting, Season, Trial, Variety } from '../../terms/trial.ts';
 import type { ClassOutcome, NextSeason } from '../nextSeason.ts';
 import { halfUp } from './plants.ts';
 import type { PlantsAsked, Wanted } from './plants.ts';
@@ -16,28 +16,39 @@ export interface PlanSource {
   /** Null where no season is recorded. */
   readonly next: NextSeason | null;
   readonly year: number;
+  /** True for a season that has begun: its plantings alone are shown. */
+  readonly hasBegun: boolean;
+}
+
+/** Beds as plantings stood in them: as large as their rows and columns, with the classes that stood there. */
+function bedsOfSeason({ year, plantings }: Season, trial: Trial): readonly Bed[] {
+  const beds = new Map<string, Planting[]>();
+  for (const own of plantings) {
+    if (own.row === null || own.column === null) continue;
+    beds.set(own.bed ?? 'bed', [...(beds.get(own.bed ?? 'bed') ?? []), own]);
+  }
+  const classOf = classLookup(trial.varieties);
+  return [...beds].map(([id, own]) => ({
+    id,
+    rows: Math.max(...own.map(({ row }) => given(row))),
+    columns: Math.max(...own.map(({ column }) => given(column))),
+    standsIn: own[0]?.standsIn ?? null,
+    containerL: own[0]?.containerL ?? null,
+    classes: beds.size === 1 ? null : [...new Set(own.map(({ variety }) => classOf(variety)))],
+    leaveOut: [],
+    north: 'top',
+    place: fileOnly(`data/${year}/plantings.csv`),
+  }));
 }
 
 /** Beds of a plan: those of places.csv, else those of the last season that had places, else none. */
-export function bedsOf({ trial, year }: PlanSource): readonly Bed[] {
+export function bedsOf({ trial, year, hasBegun }: PlanSource): readonly Bed[] {
   if (trial.beds.length > 0) return trial.beds;
-  const placed = (plantings: readonly Planting[]): readonly Planting[] =>
-    plantings.filter(({ row, column }) => row !== null && column !== null);
-  const last = trial.seasons.findLast((season) => season.year < year && placed(season.plantings).length > 0);
-  const beds = new Map<string, Planting[]>();
-  for (const own of placed(last?.plantings ?? []))
-    beds.set(own.bed ?? 'bed', [...(beds.get(own.bed ?? 'bed') ?? []), own]);
-  return [...beds].map(([id, plantings]) => ({
-    id,
-    rows: Math.max(...plantings.map(({ row }) => given(row))),
-    columns: Math.max(...plantings.map(({ column }) => given(column))),
-    standsIn: plantings[0]?.standsIn ?? null,
-    containerL: plantings[0]?.containerL ?? null,
-    classes: null,
-    leaveOut: [],
-    north: 'top',
-    place: fileOnly(`data/${last?.year ?? year}/plantings.csv`),
-  }));
+  const isPlaced = ({ plantings }: Season): boolean =>
+    plantings.some(({ row, column }) => row !== null && column !== null);
+  const own = hasBegun && trial.planned && isPlaced(trial.planned) ? trial.planned : null;
+  const last = own ?? trial.seasons.findLast((season) => season.year < year && isPlaced(season));
+  return last ? bedsOfSeason(last, trial) : [];
 }
 
 /** One row as long as it must be, where no bed is known. */
@@ -80,9 +91,23 @@ function neededBy(asked: PlantsAsked): number {
   return sum(asked.varieties.map(({ plants, atLeast }) => plants ?? atLeast ?? 0));
 }
 
+/** Places of a bed. */
+const sizeOf = ({ rows, columns, leaveOut }: Bed): number => rows * columns - leaveOut.length;
+
+/** Places in beds that only some classes may use, shared among them as they were last season. */
+function keptFor(beds: readonly Bed[], ids: readonly string[], last: readonly number[]): readonly number[] {
+  const kept = ids.map(() => 0);
+  for (const bed of beds) {
+    if (bed.classes === null) continue;
+    const own = ids.map((id, i) => (bed.classes?.includes(id) ? Math.max(1, last[i] ?? 0) : 0));
+    inProportion(sizeOf(bed), own).forEach((places, i) => (kept[i]! += places));
+  }
+  return kept;
+}
+
 /**
- * Places of each class: as set, else its part of what is left as it was last season, but never fewer than its wishes
- * need where there are that many.
+ * Places of each class: as set; else those of its own beds, and of the others its part as it was last season. A class
+ * whose wishes need more has them met first where there are that many.
  */
 export function placesOf(
   source: PlanSource,
@@ -91,20 +116,30 @@ export function placesOf(
 ): readonly number[] {
   const last = classes.map(({ id }) => grownLast(source, id));
   if (beds.length === 0) return classes.map(({ places }, i) => places ?? last[i] ?? 0);
-  const all = sum(beds.map(({ rows, columns, leaveOut }) => rows * columns - leaveOut.length));
+  const ids = classes.map(({ id }) => id);
+  const kept = keptFor(beds, ids, last);
+  const pool = sum(beds.filter((bed) => bed.classes === null).map(sizeOf));
   const has = (id: string): boolean => source.trial.varieties.some(({ classId }) => classId === id);
   const needed = classes.map((own) => neededBy(askedOf(source, own, 0)));
-  const places = classes.map((own) => own.places);
-  // A class whose wishes need more than its part has them met first; the others share what is left.
+  // Places of the pool that a class has, where they are decided: set, or needed.
+  const decided = classes.map(({ places }, i) => (places === null ? null : Math.max(0, places - (kept[i] ?? 0))));
+  const all = sum(last);
+  const total = pool + sum(kept);
   for (;;) {
-    const left = Math.max(0, all - sum(places.map((own) => own ?? 0)));
-    const open = classes.map(({ id }, i) => (places[i] === null && has(id) ? (last[i] ?? 0) : 0));
-    const weights = sum(open) > 0 ? open : classes.map(({ id }, i) => (places[i] === null && has(id) ? 1 : 0));
+    const left = Math.max(0, pool - sum(decided.map((own) => own ?? 0)));
+    const open = classes.map(({ id }, i) => {
+      if (decided[i] !== null || !has(id)) return 0;
+      return all > 0 ? Math.max(0, (total * (last[i] ?? 0)) / all - (kept[i] ?? 0)) : 1;
+    });
+    const isSomeOpen = sum(open) > 0;
+    const weights = isSomeOpen ? open : classes.map(({ id }, i) => (decided[i] === null && has(id) ? 1 : 0));
     const parts = inProportion(left, weights);
-    const short = classes.findIndex((_, i) => places[i] === null && (parts[i] ?? 0) < (needed[i] ?? 0));
-    const isPossible = sum(needed.map((own, i) => (places[i] === null ? own : 0))) <= left;
-    if (short < 0 || !isPossible) return classes.map((_, i) => places[i] ?? parts[i] ?? 0);
-    places[short] = needed[short] ?? 0;
+    const lacks = (i: number): number => (needed[i] ?? 0) - (kept[i] ?? 0);
+    const short = classes.findIndex((_, i) => decided[i] === null && (parts[i] ?? 0) < lacks(i));
+    const isPossible = sum(classes.map((_, i) => (decided[i] === null ? Math.max(0, lacks(i)) : 0))) <= left;
+    if (short < 0 || !isPossible)
+      return classes.map(({ places }, i) => places ?? (kept[i] ?? 0) + (decided[i] ?? parts[i] ?? 0));
+    decided[short] = lacks(short);
   }
 }
 
@@ -125,7 +160,8 @@ interface Asks {
   readonly rows: number;
 }
 
-function bounds({ wish, rows }: Asks): Pick<Wanted, 'plants' | 'atLeast' | 'atMost'> {
+function bounds({ wish, rows }: Asks, hasBegun: boolean): Pick<Wanted, 'plants' | 'atLeast' | 'atMost'> {
+  if (hasBegun) return { plants: rows, atLeast: null, atMost: null };
   const least = Math.max(wish?.atLeast ?? 0, rows);
   return { plants: wish?.plants ?? null, atLeast: least === 0 ? null : least, atMost: wish?.atMost ?? null };
 }
@@ -138,16 +174,17 @@ const wasGrown = ({ trial, year }: PlanSource, id: string): boolean =>
 function wantedOf(variety: Variety, source: PlanSource, outcome: ClassOutcome | undefined, asks: Asks): Wanted | null {
   const { id, retired } = variety;
   const isAsked = asks.rows > 0 || (asks.wish?.plants ?? 0) > 0 || (asks.wish?.atLeast ?? 0) > 0;
-  if (asks.wish?.isRefused && asks.rows === 0) return null;
+  if (asks.rows === 0 && (asks.wish?.isRefused || source.hasBegun)) return null;
   const advice = outcome?.advice?.varieties.find((own) => own.variety === id);
   const isCheck = source.trial.settings.classes.get(variety.classId)?.checkVariety === id;
-  const own = { variety: id, isCheck, ...bounds(asks) };
+  const own = { variety: id, isCheck, ...bounds(asks, source.hasBegun) };
   if (advice) return { ...own, kind: 'tried', share: advice.share, verdict: advice.verdict };
   const grown = wasGrown(source, id);
   if (isLine(variety)) {
     if (grown && !isAsked) return null;
     const plants =
-      asks.wish?.plants ?? Math.max(asks.rows, grown ? (asks.wish?.atLeast ?? 0) : linePlants(variety, source));
+      (source.hasBegun ? asks.rows : asks.wish?.plants) ??
+      Math.max(asks.rows, grown ? (asks.wish?.atLeast ?? 0) : linePlants(variety, source));
     return { ...own, kind: 'line', share: null, verdict: null, plants };
   }
   const isOver = retired === true || (typeof retired === 'number' && retired <= source.year);

@@ -9,12 +9,14 @@ import { data, notes } from './data.ts';
 import { problems } from './problems.ts';
 import { methods } from './methods.ts';
 import { lines } from './lines.ts';
+import { plan } from './plan.ts';
 import { nextSeason, yourWeights } from './next.ts';
 
 /** Every word that a reader sees, in German. */
 export const german: Words = {
   bench,
   lines,
+  plan,
   listed,
   capital,
   traits,
