@@ -2,7 +2,11 @@
  * Makes the demo trial's tables: an invented club, invented varieties, invented figures from a seeded generator.
  * Run from the project's root: node --import tsx data/make-demo.ts
  */
-import { mkdirSync, writeFileSync } from 'node:fs';
+import { mkdirSync, mkdtempSync, rmSync, writeFileSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { fileURLToPath } from 'node:url';
+import { runPlan } from '../src/main/plan.ts';
 import { xoroshiro128plus } from 'pure-rand/generator/xoroshiro128plus';
 import { dayOf, isoDate } from '../src/terms/day.ts';
 import type { Day } from '../src/terms/day.ts';
@@ -144,6 +148,44 @@ const columns = [
   'colour_ripe',
   'former_ids',
 ];
+const NEWCOMERS = [
+  [
+    'amber-hook',
+    'Amber Hook',
+    'sweet',
+    'Capsicum annuum',
+    '',
+    'green',
+    'open-pollinated',
+    '',
+    '',
+    '',
+    78,
+    '',
+    '',
+    '',
+    'orange',
+    '',
+  ],
+  [
+    'stile-copper',
+    'Stile Copper',
+    'frying',
+    'Capsicum annuum',
+    '',
+    'green',
+    'hybrid',
+    '',
+    '',
+    '',
+    70,
+    '',
+    '',
+    '',
+    'red',
+    '',
+  ],
+];
 write('varieties.csv', [
   ['variety', 'name', 'class', 'species', 'from', 'colour_unripe', ...columns],
   ...VARIETIES.map((own) => [
@@ -173,6 +215,8 @@ write('varieties.csv', [
     '',
     '',
   ],
+  // For next season: never grown.
+  ...NEWCOMERS,
 ]);
 
 /** The first plant of the Smithy Cross, in 2024. */
@@ -485,3 +529,28 @@ for (const year of [2023, 2024, 2025, 2026]) mkdirSync(new URL(`${year}/`, impor
 notebook();
 write('2023/weather.csv', [['date', 'tmin_c', 'tmax_c', 'rain_mm'], ...april(2023)]);
 for (const year of [2024, 2025, 2026]) season(year);
+
+/** Beds that the plan stands in, and what the club asks of it. */
+write('places.csv', [
+  ['bed', 'rows', 'columns', 'stands_in', 'container_l', 'classes', 'leave_out', 'north'],
+  ['sweet bed', 4, 8, 'bed', '', 'sweet', '', 'top'],
+  ['frying bed', 3, 4, 'bed', '', 'frying', '', 'top'],
+  ['hot pots', 3, 7, 'pot', 12, 'hot', '', 'top'],
+  ['salad ground', 3, 4, 'ground', '', 'salad', '1:1', 'top'],
+  ['cherry ground', 2, 3, 'ground', '', 'cherry', '', 'top'],
+]);
+rmSync(new URL('2027/', import.meta.url), { recursive: true, force: true });
+mkdirSync(new URL('2027/', import.meta.url), { recursive: true });
+write('2027/wishes.csv', [
+  ['variety', 'at_least', 'tall', 'seeds', 'save_seed'],
+  ['wren-hill', '', '', 40, 'yes'],
+  ['saltcote', 2, '', '', ''],
+  ['hedge-sparrow', '', 'yes', '', ''],
+]);
+const planned = mkdtempSync(join(tmpdir(), 'keeprow-demo-'));
+await runPlan(
+  fileURLToPath(new URL('..', import.meta.url)),
+  { out: planned, season: 2027, take: true },
+  { json: false, strict: false, quiet: true },
+);
+rmSync(planned, { recursive: true });

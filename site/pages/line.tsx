@@ -66,7 +66,7 @@ function PlantShelf({ content: { seasons }, source, advice }: PlantsProps): JSX.
   const worn = [...new Set(fruits.flatMap(({ colourOf }) => colourOf ?? []))].map((trait) => writing.trait(trait));
   const longest = Math.max(...fruits.map(({ fruit }) => fruit.length));
   return (
-    <figure class={longest > LONG ? 'plants small' : 'plants'}>
+    <figure class={longest > LONG ? 'crossfruit small' : 'crossfruit'}>
       <ul class="bench2">
         {fruits.map(({ plant, fruit }) => (
           <li>

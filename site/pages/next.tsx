@@ -8,6 +8,7 @@ import { Seeds, Verdict } from '../bench/signs.tsx';
 import type { ClassOutcome } from '../../src/decide/nextSeason.ts';
 import type { NextContent, Page, AdviceContent } from '../content.ts';
 import { to } from '../layout.tsx';
+import { plannedByClass } from '../../src/present/plan/published.ts';
 import { CrossLinks } from './crossLinks.tsx';
 import { page } from '../page.tsx';
 import { Picture, Table } from '../parts.tsx';
@@ -122,6 +123,42 @@ function ClassSection({ content, next, outcome, root }: ClassPart): JSX.Element 
 }
 
 /** What to grow: the planting list by class, then how it was counted. */
+/** What will be grown, where the grower publishes the plan; null without one. */
+function PlannedSeason({
+  content,
+  root,
+}: {
+  readonly content: AdviceContent;
+  readonly root: string;
+}): JSX.Element | null {
+  const { trial, writing } = content;
+  const { planned, settings } = trial;
+  if (!planned || !settings.publish.show.includes('plan')) return null;
+  const say = writing.words.plan.published;
+  const classes = plannedByClass(planned, trial);
+  const all = classes.flatMap(({ varieties }) => varieties);
+  const plants = all.reduce((sum, own) => sum + own.plants, 0);
+  return (
+    <section aria-labelledby="planned">
+      <h2 id="planned">{say.title(String(planned.year))}</h2>
+      <p>{say.lead(plants, all.length)}</p>
+      <ul class="plain">
+        {classes.map(({ name, varieties }) => (
+          <li>
+            <b>{name}</b>:{' '}
+            {varieties.map((own, i) => (
+              <>
+                {i === 0 ? '' : ', '}
+                <a href={to(root, addresses.variety(own.variety.id))}>{say.of(own.variety.name, own.plants)}</a>
+              </>
+            ))}
+          </li>
+        ))}
+      </ul>
+    </section>
+  );
+}
+
 export function nextSeasonPage(content: AdviceContent, next: NextContent): Page {
   const { words, number } = content.writing;
   const { nextSeason: say, bench } = words;
@@ -142,6 +179,7 @@ export function nextSeasonPage(content: AdviceContent, next: NextContent): Page 
       {classes.map((outcome) => (
         <ClassSection content={content} next={next} outcome={outcome} root={root} />
       ))}
+      <PlannedSeason content={content} root={root} />
       <CrossLinks content={content} root={root} />
       <section aria-labelledby="counted">
         <h2 id="counted">{bench.next.how}</h2>

@@ -66,6 +66,44 @@ export function placesTaken(rows: readonly PlannedRow[], bed: Bed): ReadonlyMap<
   return taken;
 }
 
+/** Which part of a bed it is; empty for a whole one. */
+function partName({ bed, rows, columns }: Part, say: PlanWords['writing']['words']['plan']): string {
+  return [
+    ...(columns[1] - columns[0] + 1 < bed.columns ? [say.part(...columns)] : []),
+    ...(rows[1] - rows[0] + 1 < bed.rows ? [say.rowsPart(...rows)] : []),
+  ].join(', ');
+}
+
+/** A plant in its cell: its fruit, its variety's mark and its number. */
+function PlantInCell({
+  words: { trial, seasons },
+  own,
+  mark,
+  cell,
+  id,
+}: {
+  readonly words: PlanWords;
+  readonly own: PlannedRow;
+  readonly mark: string;
+  readonly cell: number;
+  readonly id: string;
+}): JSX.Element {
+  const variety = trial.varieties.find((one) => one.id === own.variety);
+  const fruit = variety && fruitOf(variety, seasons, trial);
+  const scale = fruit ? (FRUIT_PART * cell) / Math.max(fruit.length, fruit.width, 6) : 0;
+  const number = own.id.startsWith(`${own.variety}-`) ? own.id.slice(own.variety.length + 1) : '';
+  return (
+    <>
+      {fruit ? (
+        <span class="fr" style={`font-size:${Math.round(100 * scale) / 100}mm`}>
+          <FruitPicture fruit={fruit} id={`${id}-${own.id}`} />
+        </span>
+      ) : null}
+      <b>{mark}</b> {number}
+    </>
+  );
+}
+
 /** A part of a bed, a cell a place: fruit, mark and number of the plant; thick lines part blocks. */
 export function BedMap({
   words,
@@ -76,32 +114,17 @@ export function BedMap({
   readonly part: Part;
   readonly id: string;
 }): JSX.Element {
-  const { plan, trial, seasons, writing } = words;
+  const { plan, writing } = words;
   const say = writing.words.plan;
   const { bed, rows, columns, cell } = part;
   const marks = planMarks(words);
   const taken = placesTaken(plan.rows, bed);
-  const isWhole = columns[1] - columns[0] + 1 === bed.columns && rows[1] - rows[0] + 1 === bed.rows;
-  const named = [
-    ...(columns[1] - columns[0] + 1 < bed.columns ? [say.part(...columns)] : []),
-    ...(rows[1] - rows[0] + 1 < bed.rows ? [say.rowsPart(...rows)] : []),
-  ].join(', ');
   const blockAt = (row: number, column: number): string | null => taken.get(`${row}/${column}`)?.block ?? null;
-  const fruitAt = (variety: string): JSX.Element | null => {
-    const own = trial.varieties.find((one) => one.id === variety);
-    if (!own) return null;
-    const fruit = fruitOf(own, seasons, trial);
-    const scale = (FRUIT_PART * cell) / Math.max(fruit.length, fruit.width, 6);
-    return (
-      <span class="fr" style={`font-size:${Math.round(100 * scale) / 100}mm`}>
-        <FruitPicture fruit={fruit} id={`${id}-${variety}-${scale.toFixed(1)}`} />
-      </span>
-    );
-  };
+  const named = partName(part, say);
   return (
     <table class="bedmap" style={`--cell:${cell}mm`}>
       <caption>
-        {say.bed(bed.id, isWhole ? '' : named)} · {say.north[bed.north]}
+        {say.bed(bed.id, named)} · {say.north[bed.north]}
       </caption>
       <thead>
         <tr>
@@ -125,11 +148,9 @@ export function BedMap({
                 column === bed.columns ? 'br' : '',
               ].filter((edge) => edge !== '');
               if (!own) return <td class={['none', ...edges].join(' ')}></td>;
-              const number = own.id.startsWith(`${own.variety}-`) ? own.id.slice(own.variety.length + 1) : '';
               return (
                 <td class={edges.join(' ')}>
-                  {fruitAt(own.variety)}
-                  <b>{marks.get(own.variety)}</b> {number}
+                  <PlantInCell words={words} own={own} mark={marks.get(own.variety) ?? ''} cell={cell} id={id} />
                 </td>
               );
             })}

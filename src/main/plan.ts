@@ -5,7 +5,7 @@ import { adviseNextSeason } from '../decide/nextSeason.ts';
 import type { PlanSource } from '../decide/plan/asked.ts';
 import { makePlan } from '../decide/plan/plan.ts';
 import { writingOf } from '../present/numbers.ts';
-import { planDocument } from '../present/plan/sentences.ts';
+import { planDocument } from '../present/plan/document.ts';
 import type { PlanWords } from '../present/plan/sentences.ts';
 import { seasonTables, shoppingTable, tastingKey } from '../present/plan/tables.ts';
 import { checkRecords, checkTrial } from '../records/trial.ts';

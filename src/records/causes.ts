@@ -41,10 +41,13 @@ export function causesOnly(problems: readonly Problem[]): readonly Problem[] {
       .filter((file) => isTable(file, '(?:plantings|totals|season)'))
       .map(seasonOf),
   );
+  const planned = new Set(problems.filter(({ code }) => code === 'season-planned').map((own) => seasonOf(fileOf(own))));
   const isWrong = (season: string): boolean =>
     problems.some((own) => severityOf(own) === 'error' && seasonOf(fileOf(own)) === season);
   return problems.filter(
     (own) =>
+      // Tables of a planned season are headers until it begins.
+      !(own.code === 'table-without-rows' && planned.has(seasonOf(fileOf(own)))) &&
       // A season whose records were refused only looks as if nothing were recorded.
       !(own.code === 'season-planned' && isWrong(seasonOf(fileOf(own)))) &&
       !(areVarietiesLost && OF_VARIETIES.has(own.code)) &&

@@ -17,7 +17,7 @@ import { listFolder } from './folder.ts';
 import type { TrialFiles } from './folder.ts';
 import { varietyRegistry } from './registry.ts';
 import type { VarietyRegistry } from './registry.ts';
-import { isOver, isPlanned, noteOngoing } from './rules/ongoing.ts';
+import { sortSeasons } from './rules/ongoing.ts';
 import { checkLots } from './rules/lots.ts';
 import { checkParents } from './rules/parents.ts';
 import { reportNoStart, reportNotRecorded } from './rules/recorded.ts';
@@ -29,10 +29,9 @@ import { fruitMeasures, reportMeasures } from './rules/measured.ts';
 import { checkSeason, readPlantings } from './season.ts';
 import type { SeasonRecords } from './season.ts';
 import { takeSettings } from './settings/settings.ts';
-import { checkBeds } from './tables/beds.ts';
+import { checkPlans } from './plans.ts';
 import { checkSeeds } from './tables/seeds.ts';
 import { checkVarieties } from './tables/varieties.ts';
-import { checkWishes } from './tables/wishes.ts';
 
 export interface CheckedTrial {
   /** Null if there is an error among the problems. */
@@ -131,36 +130,6 @@ function reportBetweenSeasons(
   }
 }
 
-/** The last season where it is not over; null where all are. */
-function ongoingOf(seasons: readonly Season[], context: CheckContext): Season | null {
-  const newest = seasons.at(-1);
-  if (!newest || isOver(newest, context.settings.seasons.get(newest.year)?.finished ?? null)) return null;
-  noteOngoing(newest, context);
-  return newest;
-}
-
-/** The last season where nothing of it is dated or recorded: it is planned. Null where it has begun. */
-function plannedOf(seasons: readonly Season[], { log, settings }: CheckContext): Season | null {
-  const newest = seasons.at(-1);
-  const isSaid = newest && settings.seasons.get(newest.year)?.finished != null;
-  if (!newest || isSaid || !isPlanned(newest)) return null;
-  log.add('season-planned', fileOnly(`data/${newest.year}`), String(newest.year));
-  return newest;
-}
-
-/** Beds, and the wishes of every season. */
-function checkPlans(
-  { beds, seasons }: TrialFiles,
-  registry: VarietyRegistry,
-  context: CheckContext,
-): Pick<Trial, 'beds' | 'wishes'> {
-  const wishes = [...seasons].flatMap(([year, tables]) => {
-    const source = tables.get('wishes.csv');
-    return source ? [[year, checkWishes(source, registry, context)] as const] : [];
-  });
-  return { beds: beds ? checkBeds(beds, context) : [], wishes: new Map(wishes) };
-}
-
 /** What the tables and settings of a folder hold, its texts and photos aside. */
 export interface CheckedRecords {
   /** Null where the settings could not be read; with it nothing else could. */
@@ -205,10 +174,7 @@ export function checkRecords(files: TrialFiles): CheckedRecords {
   reportSettingsAgainstRecords(registry, seasons, context);
   reportBetweenSeasons(records, registry, context);
   reportPlantNumbers(seasons, context);
-  const planned = plannedOf(seasons, context);
-  const begun = seasons.filter((season) => season !== planned);
-  const ongoing = ongoingOf(begun, context);
-  const over = begun.filter((season) => season !== ongoing);
+  const { planned, ongoing, over } = sortSeasons(seasons, context);
   for (const season of over) {
     reportNotRecorded(season, context);
     reportNoStart(season, context);

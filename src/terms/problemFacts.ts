@@ -133,7 +133,7 @@ export const factNames = {
   'plan-check-missing': ['class'],
   'plan-seed-short': ['hand', 'needed', 'plants', 'chance'],
   'plan-late': ['day', 'chance'],
-  'plan-frost': ['chance', 'day', 'safe', 'risk', 'springs'],
+  'plan-frost': ['chance', 'safe', 'risk'],
   'plan-frost-disagree': ['stated', 'recorded'],
   'plan-tasters-few': ['class', 'samples'],
   'plan-kept': ['rows'],

@@ -41,7 +41,11 @@ describe('the last season', () => {
       '',
     ],
     ['nothing in it has a date', { '2026/harvests.csv': 'planting,weight_g\na1,120\n' }, ''],
-    ['a later season follows', { ...picked('2026-07-20'), '2027/plantings.csv': 'planting,variety,transplanted\nc1,a,2027-05-20\n' }, ''],
+    [
+      'a later season follows',
+      { ...picked('2026-07-20'), '2027/plantings.csv': 'planting,variety,transplanted\nc1,a,2027-05-20\n' },
+      '',
+    ],
   ] as const)('is over where %s', (_, more, settings) => {
     const { trial } = check(folder(more, settings), true);
     expect(trial!.seasons.map(({ year }) => year)).toContain(2026);

@@ -1,10 +1,9 @@
 import type { SeasonSeen } from '../../analyse/seen.ts';
-import { given, keyed } from '../../numerics/element.ts';
+import { given } from '../../numerics/element.ts';
 import type { Bed, Wish } from '../../terms/plan.ts';
-import { fileOnly } from '../../terms/place.ts';
 import type { ClassSettings } from '../../terms/settings.ts';
-import { classLookup, isLine } from '../../terms/trial.ts';
-import type { Line, Planting, Season, Trial, Variety } from '../../terms/trial.ts';
+import { isLine } from '../../terms/trial.ts';
+import type { Line, Planting, Trial, Variety } from '../../terms/trial.ts';
 import type { ClassOutcome, NextSeason } from '../nextSeason.ts';
 import { halfUp } from './plants.ts';
 import type { PlantsAsked, Wanted } from './plants.ts';
@@ -19,50 +18,6 @@ export interface PlanSource {
   /** True for a season that has begun: its plantings alone are shown. */
   readonly hasBegun: boolean;
 }
-
-/** Beds as plantings stood in them: as large as their rows and columns, with the classes that stood there. */
-function bedsOfSeason({ year, plantings }: Season, trial: Trial): readonly Bed[] {
-  const beds = new Map<string, Planting[]>();
-  for (const own of plantings) {
-    if (own.row === null || own.column === null) continue;
-    beds.set(own.bed ?? 'bed', [...(beds.get(own.bed ?? 'bed') ?? []), own]);
-  }
-  const classOf = classLookup(trial.varieties);
-  return [...beds].map(([id, own]) => ({
-    id,
-    rows: Math.max(...own.map(({ row }) => given(row))),
-    columns: Math.max(...own.map(({ column }) => given(column))),
-    standsIn: own[0]?.standsIn ?? null,
-    containerL: own[0]?.containerL ?? null,
-    classes: beds.size === 1 ? null : [...new Set(own.map(({ variety }) => classOf(variety)))],
-    leaveOut: [],
-    north: 'top',
-    place: fileOnly(`data/${year}/plantings.csv`),
-  }));
-}
-
-/** Beds of a plan: those of places.csv, else those of the last season that had places, else none. */
-export function bedsOf({ trial, year, hasBegun }: PlanSource): readonly Bed[] {
-  if (trial.beds.length > 0) return trial.beds;
-  const isPlaced = ({ plantings }: Season): boolean =>
-    plantings.some(({ row, column }) => row !== null && column !== null);
-  const own = hasBegun && trial.planned && isPlaced(trial.planned) ? trial.planned : null;
-  const last = own ?? trial.seasons.findLast((season) => season.year < year && isPlaced(season));
-  return last ? bedsOfSeason(last, trial) : [];
-}
-
-/** One row as long as it must be, where no bed is known. */
-export const oneRow = (columns: number): Bed => ({
-  id: 'bed',
-  rows: 1,
-  columns,
-  standsIn: null,
-  containerL: null,
-  classes: null,
-  leaveOut: [],
-  north: 'top',
-  place: fileOnly('data/places.csv'),
-});
 
 const sum = (numbers: readonly number[]): number => numbers.reduce((total, own) => total + own, 0);
 
@@ -227,7 +182,7 @@ export function askedOf(source: PlanSource, own: ClassSettings, places: number):
   };
 }
 
-/** Half of some days: their middle. */
+/** Middle of some days. */
 export function middleOf(days: readonly number[]): number | null {
   if (days.length === 0) return null;
   const ordered = days.toSorted((a, b) => a - b);
@@ -248,6 +203,3 @@ export const plantsIn = (grown: ReadonlyMap<string, number>): number => sum([...
 
 export const wishOf = ({ trial, year }: PlanSource, variety: string): Wish | null =>
   (trial.wishes.get(year) ?? []).find((own) => own.variety === variety) ?? null;
-
-export const classNameOf = ({ trial }: PlanSource, classId: string): string =>
-  keyed(trial.settings.classes, classId).name;

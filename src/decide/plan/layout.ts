@@ -85,17 +85,42 @@ function shuffled<T>(items: readonly T[], stream: RandomStream): readonly T[] {
   return own;
 }
 
+/** Places of a class with what is known of them before anything is planned. */
+interface Ground {
+  readonly spots: readonly Spot[];
+  readonly blocks: readonly number[];
+  /** Variety that stands there already, by number; else null. */
+  readonly held: readonly (number | null)[];
+  readonly isNorth: readonly boolean[];
+  /** Which varieties are tall, where the north side holds them all; else null. */
+  readonly tall: readonly boolean[] | null;
+  readonly tallOver: number;
+}
+
+function groundOf({ stretch: { spots }, varieties, fixed }: LayoutAsked): Ground {
+  const numberOf = new Map(varieties.map(({ variety }, v) => [variety, v]));
+  const fixedAt = new Map(fixed.map((own) => [spotKey(own.spot), own.variety]));
+  const held = spots.map((spot) => numberOf.get(fixedAt.get(spotKey(spot)) ?? '') ?? null);
+  const isNorth = spots.map(isNorthern);
+  const northern = isNorth.filter((own, i) => own && held[i] === null).length;
+  const tallPlants = varieties.reduce((sum, own) => sum + (own.isTall ? own.plants : 0), 0);
+  const over = tallPlants - held.filter((v) => v !== null && nth(varieties, v).isTall).length - northern;
+  const hasTall = tallPlants > 0 && over <= 0;
+  return {
+    spots,
+    blocks: blockOfSpots(spots, varieties.length),
+    held,
+    isNorth,
+    tall: hasTall ? varieties.map(({ isTall }) => isTall) : null,
+    tallOver: tallPlants > 0 ? Math.max(0, over) : 0,
+  };
+}
+
 /** Plants set on the free places of their blocks in any order, tall ones on the north side first. */
-function setOut(
-  counts: readonly Float64Array[],
-  blocks: readonly number[],
-  held: readonly (number | null)[],
-  isFirst: (variety: number) => boolean,
-  isNorth: readonly boolean[],
-  stream: RandomStream,
-): number[] {
+function setOut(counts: readonly Float64Array[], ground: Ground, stream: RandomStream): number[] {
+  const { blocks, held, isNorth, tall } = ground;
+  const isFirst = (v: number): number => Number(tall?.[v] ?? false);
   const own = held.map((v) => v ?? -1);
-  const fixed = counts.map((_, v) => held.filter((one) => one === v).length);
   for (const b of new Set(blocks)) {
     const free = shuffled(
       blocks.flatMap((block, i) => (block === b && held[i] === null ? [i] : [])),
@@ -105,44 +130,35 @@ function setOut(
       const set = blocks.filter((block, i) => block === b && held[i] === v).length;
       return Array.from({ length: cell(row, b) - set }, () => v);
     });
-    const order = shuffled(inBlock, stream).toSorted((v, w) => Number(isFirst(w)) - Number(isFirst(v)));
+    const order = shuffled(inBlock, stream).toSorted((v, w) => isFirst(w) - isFirst(v));
     free.forEach((i, k) => (own[i] = nth(order, k)));
   }
-  return fixed.length === 0 ? [] : own;
+  return own;
 }
 
 /** Plants standing apart, in blocks. */
-function spreadLayout({ stretch: { classId, spots }, varieties, fixed, stream: name }: LayoutAsked): ClassLayout {
-  const stream = randomStream(name);
-  const blocks = blockOfSpots(spots, varieties.length);
+function spreadLayout(asked: LayoutAsked): ClassLayout {
+  const { varieties } = asked;
+  const stream = randomStream(asked.stream);
+  const ground = groundOf(asked);
+  const { spots, blocks, held, isNorth, tall } = ground;
   const sizes = sizesOf(blocks);
-  const numberOf = new Map(varieties.map(({ variety }, v) => [variety, v]));
-  const fixedAt = new Map(fixed.map((own) => [spotKey(own.spot), own.variety]));
-  const held = spots.map((spot) => numberOf.get(fixedAt.get(spotKey(spot)) ?? '') ?? null);
-  const isNorth = spots.map(isNorthern);
-  const northern = isNorth.filter((own, i) => own && held[i] === null).length;
-  const tallPlants = varieties.reduce((sum, own) => sum + (own.isTall ? own.plants : 0), 0);
-  const tallHeld = held.filter((v) => v !== null && nth(varieties, v).isTall).length;
-  const hasRoom = tallPlants > 0 && tallPlants - tallHeld <= northern;
-  const tall = hasRoom ? varieties.map(({ isTall }) => isTall) : null;
-  const places = sizes.map((_, b) => blocks.filter((own, i) => own === b && isNorth[i] === true).length);
+  const inBlock = (b: number, is: (i: number) => boolean): number =>
+    blocks.filter((own, i) => own === b && is(i)).length;
   const counts = varietiesToBlocks(
     {
       plants: varieties.map(({ plants }) => plants),
       sizes,
-      fixed: varieties.map((_, v) =>
-        Float64Array.from(sizes, (_size, b) => held.filter((one, i) => one === v && blocks[i] === b).length),
-      ),
-      tall: tall && { varieties: tall, places },
+      fixed: varieties.map((_, v) => Float64Array.from(sizes, (_size, b) => inBlock(b, (i) => held[i] === v))),
+      tall: tall && { varieties: tall, places: sizes.map((_, b) => inBlock(b, (i) => isNorth[i] === true)) },
     },
     stream,
   );
-  const first = setOut(counts, blocks, held, (v) => tall?.[v] ?? false, isNorth, stream);
   const own = spreadOut(
     {
       spots,
       blocks,
-      varieties: first,
+      varieties: setOut(counts, ground, stream),
       isFixed: held.map((v) => v !== null),
       tall: tall && { varieties: tall, isNorth },
       saved: varieties.map(({ savesSeed }) => savesSeed),
@@ -156,12 +172,12 @@ function spreadLayout({ stretch: { classId, spots }, varieties, fixed, stream: n
     block: nth(blocks, i),
   }));
   return {
-    classId,
+    classId: asked.stretch.classId,
     plants,
     sizes,
     variance: blockVariance(counts),
     besides: besidesOf(plants),
-    tallOver: tallPlants > 0 && !hasRoom ? tallPlants - tallHeld - northern : 0,
+    tallOver: ground.tallOver,
   };
 }
 

@@ -73,14 +73,11 @@ function reportFrost({ frost, classes }: Plan, source: PlanSource, log: ProblemL
   if (!frost) return;
   const at = planFile(source.year);
   const [first] = classes.flatMap(({ dates }) => (dates.plantOut !== null && dates.frost !== null ? [dates] : []));
-  const { springs, hasStated } = frost.risk;
   if (first?.frost != null && first.plantOut !== null && first.frost > source.trial.settings.plan.frostRisk)
     log.add('plan-frost', at, isoDate(first.plantOut), {
       chance: of100(first.frost),
-      day: isoDate(first.plantOut),
       safe: isoDate(frost.safe),
       risk: of100(source.trial.settings.plan.frostRisk),
-      springs: `${springs} ${springs === 1 ? 'spring' : 'springs'}${hasStated ? ' and the day stated' : ''}`,
     });
   if (frost.disagrees && frost.stated !== null && frost.recorded !== null)
     log.add('plan-frost-disagree', at, '', {

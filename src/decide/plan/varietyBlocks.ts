@@ -79,15 +79,15 @@ function start(asked: BlocksAsked, limits: Bounds, stream: RandomStream): Float6
   return counts;
 }
 
+/** A plant of a variety that goes from one block to another. */
+interface Move {
+  readonly v: number;
+  readonly from: number;
+  readonly to: number;
+}
+
 /** True where a variety may give a plant of one block for one of another. */
-function mayMove(
-  asked: BlocksAsked,
-  limits: Bounds,
-  counts: readonly Float64Array[],
-  v: number,
-  from: number,
-  to: number,
-) {
+function mayMove(asked: BlocksAsked, limits: Bounds, counts: readonly Float64Array[], { v, from, to }: Move): boolean {
   const own = nth(counts, v);
   if (asked.tall && nth(asked.tall.varieties, v)) return false;
   const least = Math.max(nth(nth(limits, v), from)[0], cell(nth(asked.fixed, v), from));
@@ -111,7 +111,10 @@ export function varietiesToBlocks(asked: BlocksAsked, stream: RandomStream): rea
     for (let swap = 0; swap < (n > 1 && blocks > 1 ? SWAPS : 0); swap++) {
       const [v, w, a, b] = [below(stream, n), below(stream, n), below(stream, blocks), below(stream, blocks)];
       const isSwap =
-        v !== w && a !== b && mayMove(asked, limits, counts, v, a, b) && mayMove(asked, limits, counts, w, b, a);
+        v !== w &&
+        a !== b &&
+        mayMove(asked, limits, counts, { v, from: a, to: b }) &&
+        mayMove(asked, limits, counts, { v: w, from: b, to: a });
       if (!isSwap) continue;
       const move = (by: number): void => {
         nth(counts, v)[a]! -= by;

@@ -2,7 +2,6 @@ import { clumpVariance } from '../../decide/plan/clumps.ts';
 import type { ClassPlan, Plan, PlannedVariety } from '../../decide/plan/planned.ts';
 import { isHot } from '../../analyse/summaries.ts';
 import type { SeasonSeen } from '../../analyse/seen.ts';
-import { isoDate } from '../../terms/day.ts';
 import type { Day } from '../../terms/day.ts';
 import { nameLookup } from '../../terms/trial.ts';
 import type { Trial, Variety } from '../../terms/trial.ts';
@@ -209,52 +208,4 @@ export function lookDays(words: PlanWords): readonly Day[] {
   const every = Math.max(1, trial.settings.seasons.get(plan.year)?.lookEvery ?? 7);
   const first = Math.min(...starts) - BEFORE;
   return Array.from({ length: MOST_LOOKS }, (_, i) => (first + i * every) as Day).filter((day) => day <= endOf(words));
-}
-
-/** The plan as another program reads it. */
-export function planDocument({ plan }: Pick<PlanWords, 'plan'>): string {
-  const day = (own: Day | null): string | null => (own === null ? null : isoDate(own));
-  const document = {
-    format: 'keeprow-plan/1',
-    season: plan.year,
-    classes: plan.classes.map(({ classId, places, spots, varieties, free, cut, waiting, layout, dates, tells }) => ({
-      class: classId,
-      places,
-      spots,
-      free,
-      left_out_of_list: cut,
-      waiting,
-      blocks: layout.sizes,
-      average_variance: layout.variance?.average ?? null,
-      average_variance_without_blocks: layout.variance?.without ?? null,
-      residual_df: tells?.df ?? null,
-      detectable_ratio: tells?.ratio ?? null,
-      sow: day(dates.sow),
-      pot_on: day(dates.potOn),
-      harden_off: day(dates.hardenOff),
-      plant_out: day(dates.plantOut),
-      frost_after: dates.frost,
-      varieties: varieties.map(({ variety, kind, plants, share, ahead, seeds, settles }) => ({
-        variety,
-        kind,
-        plants,
-        share,
-        settles,
-        ripe_expected: ahead ? isoDate(ahead.expected) : null,
-        ripe_in_time: ahead?.chance ?? null,
-        plant_out_at_latest: ahead ? isoDate(ahead.latest) : null,
-        seeds: seeds.seeds,
-        at_hand: seeds.atHand,
-        buy: seeds.buy,
-      })),
-    })),
-    frost: plan.frost && {
-      springs: plan.frost.risk.springs,
-      middle: plan.frost.risk.middle,
-      scale: plan.frost.risk.scale,
-      df: plan.frost.risk.df,
-      safe: isoDate(plan.frost.safe),
-    },
-  };
-  return `${JSON.stringify(document, null, 1)}\n`;
 }

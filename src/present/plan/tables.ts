@@ -79,9 +79,11 @@ function emptyTables({ settings }: Trial): readonly (readonly [PlanTable, readon
   const measures = [...settings.traits].flatMap(([key, trait]) => (trait.kind === 'measure' ? [key] : []));
   const states = [...settings.states.keys()];
   return [
-    ['harvests.csv', [['date', 'planting', 'fruits', 'weight_g', 'state', 'notes']]],
+    ['harvests.csv', [['date', 'planting', 'fruits', 'weight_g', 'stage', 'notes']]],
     ['observations.csv', [['date', 'planting', 'event', 'count', 'of', 'notes']]],
-    ['measurements.csv', [['date', 'planting', ...measures, ...states, 'notes']]],
+    ...(measures.length + states.length === 0
+      ? []
+      : [['measurements.csv', [['date', 'planting', ...measures, ...states, 'notes']]] as const]),
   ];
 }
 

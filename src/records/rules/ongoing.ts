@@ -11,7 +11,7 @@ import type { CheckContext } from '../../sheet/context.ts';
  *
  * @param finished  what `seasons.<year>.finished` says; null where it says nothing
  */
-export function isOver(season: Season, finished: boolean | null): boolean {
+function isOver(season: Season, finished: boolean | null): boolean {
   if (finished !== null) return finished;
   if (season.harvestsComplete || season.plantings.some((own) => totalsOf(own) !== null)) return true;
   if (season.plantings.length > 0 && season.plantings.every(({ removed }) => removed !== null)) return true;
@@ -23,7 +23,7 @@ export function isOver(season: Season, finished: boolean | null): boolean {
 /**
  * True for a season that is planned: it has plantings, none of them a date, and no table a value.
  */
-export function isPlanned(season: Season): boolean {
+function isPlanned(season: Season): boolean {
   const { plantings, firstDay, weather, seedBatches, states, measurements, scores } = season;
   const isDated = ({ sown, transplanted, removed, topped }: Planting): boolean =>
     (sown ?? transplanted ?? removed) !== null || topped !== null;
@@ -37,7 +37,7 @@ export function isPlanned(season: Season): boolean {
 }
 
 /** Notes that the last season is not over, and what would say that it is. */
-export function noteOngoing(season: Season, { log }: CheckContext): void {
+function noteOngoing(season: Season, { log }: CheckContext): void {
   const { last } = recordsOf(season);
   const facts = {
     end: isoDate(season.lastDay),
@@ -45,4 +45,32 @@ export function noteOngoing(season: Season, { log }: CheckContext): void {
     line: `seasons: {${season.year}: {finished: yes}}`,
   };
   log.add('season-ongoing', fileOnly(`data/${season.year}`), String(season.year), facts);
+}
+
+/** The last season where it is not over; null where all are. */
+function ongoingOf(seasons: readonly Season[], context: CheckContext): Season | null {
+  const newest = seasons.at(-1);
+  if (!newest || isOver(newest, context.settings.seasons.get(newest.year)?.finished ?? null)) return null;
+  noteOngoing(newest, context);
+  return newest;
+}
+
+/** The last season where nothing of it is dated or recorded: it is planned. Null where it has begun. */
+function plannedOf(seasons: readonly Season[], { log, settings }: CheckContext): Season | null {
+  const newest = seasons.at(-1);
+  const isSaid = newest && settings.seasons.get(newest.year)?.finished != null;
+  if (!newest || isSaid || !isPlanned(newest)) return null;
+  log.add('season-planned', fileOnly(`data/${newest.year}`), String(newest.year));
+  return newest;
+}
+
+/** Seasons by how far they are: over, going on, planned. */
+export function sortSeasons(
+  seasons: readonly Season[],
+  context: CheckContext,
+): { readonly planned: Season | null; readonly ongoing: Season | null; readonly over: readonly Season[] } {
+  const planned = plannedOf(seasons, context);
+  const begun = seasons.filter((season) => season !== planned);
+  const ongoing = ongoingOf(begun, context);
+  return { planned, ongoing, over: begun.filter((season) => season !== ongoing) };
 }

@@ -19,6 +19,8 @@ import { isNamed, targetIn } from '../target.ts';
 import type { SeasonIndex } from '../target.ts';
 import { longValueIn, traitSpec, wideValuesIn } from '../../sheet/traitValues.ts';
 
+const COLUMNS = ['date', 'taster', 'order', 'code', 'variety', 'planting', 'blind', 'notes'];
+
 function ratedOn(row: Row, isDated: boolean, context: CheckContext): Day | null {
   const day = isDated ? dayIn(row, 'date', context) : null;
   if (isDated && day === null && textIn(row, 'date') === null) neededIn(row, 'date');
@@ -33,16 +35,7 @@ export function checkRatings(
   context: CheckContext,
 ): readonly Score[] {
   const traits = [...context.settings.traits.values()].filter(({ kind }) => kind !== 'measure');
-  const shape = traitSpec(traits, 'score', [
-    'date',
-    'taster',
-    'order',
-    'code',
-    'variety',
-    'planting',
-    'blind',
-    'notes',
-  ]);
+  const shape = traitSpec(traits, 'score', COLUMNS);
   const required = [['variety', 'planting'], ...shape.required];
   const known = openKnown(source, { ...shape, required }, context);
   if (!known) return [];

@@ -15,6 +15,7 @@ import { randomStream } from '../../../src/numerics/random.ts';
 import { isoDate } from '../../../src/terms/day.ts';
 import type { Day } from '../../../src/terms/day.ts';
 import { reference, referenceRows } from '../../reference/read.ts';
+import type { Results } from '../../reference/read.ts';
 
 /* Values from R beside each case: the scripts in tests/reference/plan say how, and from which source. */
 
@@ -137,7 +138,7 @@ describe('o05: days to ripe fruit set against the season (R)', () => {
       degreeDaysOf(Number(row['tmin_c']), Number(row['tmax_c']), { baseC: 10, capC: 30, method: 2 }),
     ]),
   );
-  const results: readonly Record<string, any>[] = reference('plan/o05_ripening');
+  const results: readonly Record<string, Results>[] = reference('plan/o05_ripening');
   it.each(referenceRows('plan/o05_ripening'))('$variety', (row) => {
     const own = results.find(({ variety }) => variety === row['variety'])!;
     const [estimate, low, high] = ['estimate', 'low', 'high'].map((key) => Number(row[key]));
@@ -163,7 +164,7 @@ describe('o05: days to ripe fruit set against the season (R)', () => {
 
 describe('o06: serving orders (counts and designs in R)', () => {
   it.each(
-    Object.entries<any>(
+    Object.entries<Results>(
       JSON.parse(readFileSync(new URL('../../reference/plan/o06_serving.json', import.meta.url), 'utf8')).squares,
     ),
   )('a square of %s', (n, own) => {
@@ -180,7 +181,7 @@ describe('o06: serving orders (counts and designs in R)', () => {
     for (let i = 0; i < Number(n); i++) expect(new Set(square.map((row) => row[i])).size).toBe(Number(n));
   });
   it.each(
-    Object.entries<any>(
+    Object.entries<Results>(
       JSON.parse(readFileSync(new URL('../../reference/plan/o06_serving.json', import.meta.url), 'utf8')).designs,
     ),
   )('%s: at most 2 % worse than the best found', (name, own) => {

@@ -998,7 +998,7 @@ export const problems: Words['problems'] = {
     'nichts zu tun; `classes: {{class}: {newcomers: {all}}}` nimmt alle',
   ],
   'plan-side-by-side': [
-    '{plants} von {places} Pflanzen von {class} sind {variety}: {pairs} stehen nebeneinander',
+    '{plants} von {places} Pflanzen von {class} sind {variety}; Paare nebeneinander: {pairs}',
     'eine Sorte auf weniger als der Hälfte der Plätze',
     '{fewer} weniger davon; nichts zu tun, wo es nicht stört',
   ],
@@ -1028,7 +1028,7 @@ export const problems: Words['problems'] = {
     'früher säen oder auspflanzen, oder abdecken; nichts zu tun, wo es ein Versuch ist',
   ],
   'plan-frost': [
-    'dann ausgepflanzt, folgt in {chance} von 100 Jahren Frost (aus {springs}); am {safe} in höchstens {risk} von 100',
+    'dann ausgepflanzt, folgt in {chance} von 100 Jahren Frost; am {safe} in höchstens {risk} von 100',
     'ein Tag, der am Ort als sicher gilt',
     'Nachbarn fragen; abdecken, oder plan.plant_out setzen',
   ],

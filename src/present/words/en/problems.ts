@@ -928,7 +928,7 @@ export const problems = {
     'nothing to do; `classes: {{class}: {newcomers: {all}}}` grows them all',
   ],
   'plan-side-by-side': [
-    '{plants} of {places} plants of {class} are {variety}: {pairs} stand side by side',
+    '{plants} of {places} plants of {class} are {variety}; pairs side by side: {pairs}',
     'a variety on fewer than half of the places',
     'grow {fewer} fewer of it; nothing to do where that does not matter',
   ],
@@ -958,7 +958,7 @@ export const problems = {
     'plant out or sow earlier, or cover it; nothing to do where it is a trial',
   ],
   'plan-frost': [
-    'planted out then, a frost follows in {chance} of 100 (from {springs}); by {safe} in no more than {risk} of 100',
+    'planted out then, a frost follows in {chance} of 100; by {safe} in no more than {risk} of 100',
     'a day that local growers hold for safe',
     'ask neighbours; cover, or set plan.plant_out',
   ],
