@@ -11,7 +11,9 @@ import { FruitPicture } from '../bench/fruit.tsx';
 const ROOM = { A4: [178, 225], Letter: [184, 207] } as const;
 /** Least and greatest cell, mm. */
 const [LEAST, MOST] = [12, 24] as const;
-const FRUIT_PART = 0.5;
+const FRUIT_PART = 0.62;
+/** A fruit with its stem is so many times as high as without. */
+const STEM = 1.3;
 
 /** Marks of the varieties that are grown, by their ids. */
 export function planMarks({ plan, trial }: PlanWords): ReadonlyMap<string, string> {
@@ -79,18 +81,18 @@ function PlantInCell({
   words: { trial, seasons },
   own,
   mark,
-  cell,
+  scale,
   id,
 }: {
   readonly words: PlanWords;
   readonly own: PlannedRow;
   readonly mark: string;
-  readonly cell: number;
+  /** mm of a centimetre of fruit. */
+  readonly scale: number;
   readonly id: string;
 }): JSX.Element {
   const variety = trial.varieties.find((one) => one.id === own.variety);
   const fruit = variety && fruitOf(variety, seasons, trial);
-  const scale = fruit ? (FRUIT_PART * cell) / Math.max(fruit.length, fruit.width, 6) : 0;
   const number = own.id.startsWith(`${own.variety}-`) ? own.id.slice(own.variety.length + 1) : '';
   return (
     <>
@@ -102,6 +104,16 @@ function PlantInCell({
       <b>{mark}</b> {number}
     </>
   );
+}
+
+/** One scale for all fruit of a map, mm of a cm: the tallest with its stem fits into a cell. */
+function scaleOf({ trial, seasons }: PlanWords, taken: ReadonlyMap<string, PlannedRow>, cell: number): number {
+  const grown = new Set([...taken.values()].map(({ variety }) => variety));
+  const heights = trial.varieties
+    .filter(({ id }) => grown.has(id))
+    .map((own) => fruitOf(own, seasons, trial))
+    .map(({ form, length, width }) => (form === 'cluster' ? 2 : 1) * Math.max(length, width));
+  return (FRUIT_PART * cell) / (STEM * Math.max(6, ...heights));
 }
 
 /** A part of a bed, a cell a place: fruit, mark and number of the plant; thick lines part blocks. */
@@ -121,6 +133,7 @@ export function BedMap({
   const taken = placesTaken(plan.rows, bed);
   const blockAt = (row: number, column: number): string | null => taken.get(`${row}/${column}`)?.block ?? null;
   const named = partName(part, say);
+  const scale = scaleOf(words, taken, cell);
   return (
     <table class="bedmap" style={`--cell:${cell}mm`}>
       <caption>
@@ -150,7 +163,7 @@ export function BedMap({
               if (!own) return <td class={['none', ...edges].join(' ')}></td>;
               return (
                 <td class={edges.join(' ')}>
-                  <PlantInCell words={words} own={own} mark={marks.get(own.variety) ?? ''} cell={cell} id={id} />
+                  <PlantInCell words={words} own={own} mark={marks.get(own.variety) ?? ''} scale={scale} id={id} />
                 </td>
               );
             })}

@@ -58,6 +58,9 @@ function templates({ scale, degreeDays }: Settings, level: string): Readonly<Rec
       `[given] ${v('σ', 'v')}, ${v('σ', 'w')}: ${v('v', 'i')} = ${v('h', 'i')} × [weighted mean of] (${v('θ', 'is')} − ${v('m', 'cs')}), &nbsp; ${v('h', 'i')} = ${v('σ', 'v', '2')}${v('a', 'i')} / (1 + ${v('σ', 'v', '2')}${v('a', 'i')}), &nbsp; ${v('a', 'i')} = Σ 1 / (se<sup>2</sup> + ${v('σ', 'w', '2')})`,
       `${v('A')}: [its values]`,
     ],
+    plan: [
+      `[share] / √(${v('n')}(${v('n')} + 1)), &nbsp; [difference]: Var = ${v('σ', '', '2')} (2(${v('v')} tr ${v('G')} − 1′${v('G')}1)) / (${v('v')}(${v('v')} − 1)), &nbsp; ${v('G')} = ${v('R')}<sup>−1</sup> + ${v('R')}<sup>−1</sup>${v('N')}${v('D')}<sup>−</sup>${v('N')}′${v('R')}<sup>−1</sup>`,
+    ],
     verdicts: [
       `[points] = 100 ([value] − [bad]) / ([good] − [bad]), [cut to 0 and 100]; &nbsp; [score of all] = Σ [weight of a goal] · [points] / Σ [weight of a goal]`,
       `[share] = [seasons in which it earns a spot] / [seasons drawn]`,

@@ -2,6 +2,7 @@ import type { Words } from '../en/index.ts';
 import type { Settings } from '../../../terms/settings.ts';
 import { variable as v } from '../methods.ts';
 import { lineForecasts, lineMethods } from './lineMethods.ts';
+import { planMethods } from './planMethods.ts';
 import type { Method } from '../methods.ts';
 
 /** A number with a decimal comma. */
@@ -179,6 +180,7 @@ function all(settings: Settings): readonly Method[] {
         'Derringer & Suich (1980) J. Qual. Technol. 12:214 zu den Punkten, arithmetisch gemittelt; Raiffa & Schlaifer (1961) Applied Statistical Decision Theory Kap. 5 zu dem, was eine weitere Saison klärt; Wilson (1927)',
     },
     ...lineMethods,
+    ...planMethods,
   ];
 }
 

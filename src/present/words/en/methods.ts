@@ -1,6 +1,7 @@
 import type { Settings } from '../../../terms/settings.ts';
 import { variable as v } from '../methods.ts';
 import { lineForecasts, lineMethods } from './lineMethods.ts';
+import { planMethods } from './planMethods.ts';
 import type { Method } from '../methods.ts';
 
 /** Every method behind the figures, with a trial's settings in the text. */
@@ -170,6 +171,7 @@ function all(settings: Settings): readonly Method[] {
         'Derringer & Suich (1980) J. Qual. Technol. 12:214 for points, averaged arithmetically; Raiffa & Schlaifer (1961) Applied Statistical Decision Theory ch. 5 for what another season settles; Wilson (1927)',
     },
     ...lineMethods,
+    ...planMethods,
   ];
 }
 

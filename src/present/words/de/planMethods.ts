@@ -1,0 +1,20 @@
+import type { Method } from '../methods.ts';
+
+/** Methoden hinter dem Plan der nächsten Saison. */
+export const planMethods: readonly Method[] = [
+  {
+    id: 'plan',
+    title: 'Der Plan der nächsten Saison',
+    words: [
+      'Die Liste wächst mit mindestens zwei Pflanzen, Neulinge mit je einer: ein Platz von zehn, und zwei für jeden Platz, den die Liste frei lässt, höchstens die Hälfte. Was übrig ist, geht eins ums andere an die Sorte mit dem größten Anteil im Verhältnis zu ihren Pflanzen; niemand bekommt über ein Drittel der Plätze der Klasse, bevor alle haben. Wünsche gelten genau.',
+      'Pflanzen einer Sorte stehen getrennt, in Blöcken entlang des Beets mit etwa so vielen Plätzen, wie es Sorten gibt, bis 20. Sorten kommen so in Blöcke, dass ihre Unterschiede im Mittel die kleinste Varianz haben; in einem Block werden Pflanzen verschoben, bis keine zwei einer Sorte nebeneinander stehen, Reihen geteilt sind und Nachbarn wechseln. Gruppen sind zwei Hälften des Beets mit je einer Gruppe jeder Sorte.',
+      'Der letzte Frost gilt als normalverteilt, seine Streuung von Frühjahr zu Frühjahr als 13 Tage mit dem Gewicht von zehn Frühjahren, ein angegebener Tag so viel wert wie zehn. Ein Frühjahr, dessen Aufzeichnung keinen Frost zeigt, zählt mit dem Tag vor ihrem Beginn. Die erste reife Frucht kommt die erwarteten Tage nach dem Auspflanzen; ein Neuling ist die Mitte seiner Klasse.',
+      'Die Samen geben die Pflanzen und eine zusätzliche auf je vier in 95 von 100 Fällen; dass vier von fünf aufgehen, wird lose angenommen, jede gezählte Aussaat kommt hinzu. Auf den Bögen stehen Kennzahlen; wo alle alles verkosten, kommt jede Probe gleich oft an jede Stelle und nach jeder anderen, sonst werden Sorten auf Personen verteilt wie auf Blöcke.',
+    ],
+    assumes: 'Neulinge so gut wie bisher geprüfte; Pflanzen, die sich unterscheiden wie bisher.',
+    limits:
+      'Reihen eines Beets sind nicht in der Auswertung: mit einem Gefälle quer dazu sind Bereiche bis 15 % zu weit. 13 Tage ist eine kontinentale Streuung. Was Neulinge bringen, kommt nach mehreren Saisons.',
+    source:
+      'Federer (1956) und Cullis, Smith & Coombes (2006) J. Agric. Biol. Environ. Stat. 11:381 für teilweise wiederholte Versuche; John & Williams (1995) Cyclic and Computer Generated Designs; Williams (1949) Aust. J. Sci. Res. A 2:149; Illinois State Water Survey für die Streuung der Fröste',
+  },
+];

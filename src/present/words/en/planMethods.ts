@@ -1,0 +1,20 @@
+import type { Method } from '../methods.ts';
+
+/** Methods behind next season's plan. */
+export const planMethods: readonly Method[] = [
+  {
+    id: 'plan',
+    title: 'Next season’s plan',
+    words: [
+      'The list is grown with two plants at least, newcomers with one plant each: one place in ten, and two for each spot that the list leaves free, at most half of the places. What is left goes one by one to the variety with the largest share in relation to the plants it has, nobody above a third of the class’s places before all have theirs. Wishes are exact.',
+      'Plants of a variety stand apart, in blocks along the bed of about as many places as there are varieties, up to 20. Varieties are given to blocks so that differences between them have the least variance on average; within a block plants are moved until no two of a variety stand side by side, rows are shared and neighbours change. Clumps are two halves of the bed with a clump of every variety in each.',
+      'The last frost is taken as normal, its spread from spring to spring as 13 days with the weight of ten springs, a stated day as worth ten. A spring of which the record shows no frost counts with the day before its record. First ripe fruit is the expected days after planting out; a newcomer is its class’s middle.',
+      'Seeds to sow give the plants and a spare for every four in 95 of 100, with four of five seeds coming up loosely assumed and every counted sowing added. Ballots have codes; where everyone tastes everything each sample comes as often in each place and after each other, else varieties are shared among tasters like varieties among blocks.',
+    ],
+    assumes: 'Newcomers as good as those tried before; plants that differ next year as they did.',
+    limits:
+      'Rows of a bed are not in the analysis: with a slope across it intervals are up to 15 % too wide. 13 days is a continental spread. The gain of newcomers comes after several seasons.',
+    source:
+      'Federer (1956) and Cullis, Smith & Coombes (2006) J. Agric. Biol. Environ. Stat. 11:381 for partly replicated trials; John & Williams (1995) Cyclic and Computer Generated Designs; Williams (1949) Aust. J. Sci. Res. A 2:149; Illinois State Water Survey for the spread of frosts',
+  },
+];
