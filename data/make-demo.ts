@@ -545,7 +545,7 @@ write('2027/wishes.csv', [
   ['variety', 'at_least', 'tall', 'seeds', 'save_seed'],
   ['wren-hill', '', '', 40, 'yes'],
   ['saltcote', 2, '', '', ''],
-  ['tollgate-amber', '', 'yes', '', ''],
+  ['amber-hook', '', 'yes', '', ''],
 ]);
 const planned = mkdtempSync(join(tmpdir(), 'keeprow-demo-'));
 await runPlan(
