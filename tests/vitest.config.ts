@@ -10,5 +10,7 @@ export default defineConfig({
     testTimeout: LIMIT,
     hookTimeout: LIMIT,
     globalSetup: ['tests/temporary.ts'],
+    // Builds of tests keep nothing in the home of whoever runs them.
+    env: { KEEPROW_CACHE: 'off' },
   },
 });

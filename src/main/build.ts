@@ -3,6 +3,7 @@ import { dirname, join, relative } from 'node:path';
 import keeprow from './eleventyPlugin.ts';
 import { printHandout } from './handoutPdf.ts';
 import { makePages } from './makePages.ts';
+import { recallLast, rememberLast } from './memoryFile.ts';
 import type { MadePages } from './makePages.ts';
 import {
   clearLeftovers,
@@ -121,6 +122,9 @@ async function mendSite(out: string): Promise<void> {
   if (putAside(out).length > 0) await whileAlone(out, () => mend(out));
 }
 
+/** What the last build worked out is read once a process: `view` remembers by itself. */
+let hasRecalled = false;
+
 /** Reads, checks and computes a trial for its site; the exit code where no site can be made of it. */
 async function makeSite(
   folder: string,
@@ -136,6 +140,8 @@ async function makeSite(
   }
   let code = 0;
   tellProgress('reading, computing, drawing …', telling);
+  if (!hasRecalled) recallLast(folder);
+  hasRecalled = true;
   const made = await makePages(
     folder,
     (problems) => {
@@ -158,6 +164,7 @@ async function publishSite(
 ): Promise<number> {
   tellProgress('writing …', telling);
   const written = await writeSite(out, made, withPdf);
+  rememberLast(folder);
   tellProgress('', telling);
   const code = tellWritten(written, out);
   if (written.swapped.kind === 'in-the-way') return code;

@@ -11,6 +11,14 @@ const runtimes = new Map<string, vega.Runtime>();
 let drawings = new Map<string, string>();
 let drawnBefore = new Map<string, string>();
 
+/** Takes over what another run has drawn. */
+export function addDrawings(own: ReadonlyMap<string, string>): void {
+  for (const [key, svg] of own) drawings.set(key, svg);
+}
+
+/** What this build has drawn. */
+export const drawnLast = (): ReadonlyMap<string, string> => drawings;
+
 /** Begins a build: what neither it nor the one before has drawn is forgotten. */
 export function beginDrawings(): void {
   drawnBefore = drawings;

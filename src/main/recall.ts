@@ -11,13 +11,13 @@ export interface Memory {
   readonly begin: () => void;
   /** True where anything is remembered from a run before. */
   readonly isWarm: () => boolean;
-  /** Takes over what another thread has worked out. */
+  /** Takes over what another thread, or a run before, has worked out. */
   readonly add: (entries: Remembered) => void;
   /** What this run has used. */
   readonly entries: () => Remembered;
 }
 
-/** Opens a memory of results that lasts as long as the process, two runs deep. */
+/** Opens a memory of results, two runs deep. */
 export function openMemory(): Memory {
   let now = new Map<string, unknown>();
   let before = new Map<string, unknown>();

@@ -36,7 +36,7 @@ function addPlantings(path: string, plan: Plan): number {
     say(`nothing is added to ${path}: ${added?.kind === 'refused' ? added.why : 'it has no column plants'}`);
     return 2;
   }
-  if (added.text !== '') writeWhole(path, Buffer.concat([bytes, Buffer.from(added.text)]).toString('utf8'));
+  if (added.text !== '') writeWhole(path, Buffer.concat([bytes, Buffer.from(added.text)]));
   if (fit.lost.length > 0) say(`${path} has no column ${fit.lost.join(', ')}: what the plan says there is left out`);
   return 0;
 }

@@ -17,7 +17,7 @@ import { openMemory } from './recall.ts';
 import type { Compared } from './drawings.ts';
 
 /** Lasts as long as the process: in `view` a change works out anew what it touches. */
-const memory = openMemory();
+export const memory = openMemory();
 const { recall } = memory;
 
 /** Everything worked out from the records: what was seen, compared and advised. */
