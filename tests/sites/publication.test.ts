@@ -125,6 +125,7 @@ describe('what the demo publishes', () => {
               'from-unknown',
               'treated-lot',
               'lot-undated',
+              'season-planned',
             ].includes(code),
         ),
       ).toEqual([]);
