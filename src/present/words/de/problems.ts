@@ -949,7 +949,7 @@ export const problems: Words['problems'] = {
   ],
   'place-unreadable': [
     'das ist kein Platz des Beets mit {rows} Reihen und {columns} Spalten',
-    'Reihe:Spalte, durch ; getrennt, wie 2:7;2:8',
+    'Reihe:Spalte mit Strichpunkten dazwischen, wie 2:7;2:8',
     'leave_out berichtigen',
   ],
   'wish-twice': [

@@ -887,7 +887,7 @@ export const problems = {
   'bed-size-unfit': ['no bed has so many rows or columns', 'a whole number from 1 to {most}', 'correct the number'],
   'place-unreadable': [
     'this is no place of the bed, which has {rows} rows and {columns} columns',
-    'row:column, parted by ;, such as 2:7;2:8',
+    'row:column with semicolons between, such as 2:7;2:8',
     'correct leave_out',
   ],
   'wish-twice': ['this variety has two rows of wishes', 'one row; the other is on line {line}', 'make one of them'],
