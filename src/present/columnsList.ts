@@ -201,6 +201,26 @@ export const TABLES: readonly ListedTable[] = [
     ],
   },
   {
+    name: 'sent',
+    is: 'data/2026/sent.csv: what members of a club were sent to compare',
+    entries: [
+      needed('garden', 'a code, nothing of the person', 'g07'),
+      VARIETY,
+      row('label', 'as it stands on the packet', 'b'),
+      NOTES,
+    ],
+  },
+  {
+    name: 'answers',
+    is: 'data/2026/answers.csv: a row a member, for every trait of kind ranking',
+    entries: [
+      needed('garden', 'its code', 'g07'),
+      row('choice_best', 'the best of what was sent: variety or label; a=b, or same', 'b'),
+      row('choice_worst', 'the worst of it', 'c'),
+      NOTES,
+    ],
+  },
+  {
     name: 'wishes',
     is: 'data/2027/wishes.csv: what is asked of varieties in next season’s plan',
     entries: [

@@ -38,7 +38,7 @@ export const SETTING_LIST: readonly Listed[] = [
   ),
   row(
     'traits',
-    'ratings (from, to), measures (unit), with better: higher, lower, none; states (states, good, called_wrong)',
+    'ratings (from, to), measures (unit), with better: higher, lower, none; states (states, good, called_wrong), ranking',
     '{flavour: {kind: rating, from: 1, to: 9, better: higher}}',
   ),
   row('goals', 'what counts in a class, and how much', '{sweet: {yield: 3, flavour: 4}}'),

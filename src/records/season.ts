@@ -17,6 +17,7 @@ import { reportPlaces } from './rules/places.ts';
 import { reportSameScores } from './rules/scores.ts';
 import { checkStates } from './rules/states.ts';
 import { seasonSpan } from './rules/seasonDays.ts';
+import { checkAnswers, checkSent } from './tables/answers.ts';
 import { checkGermination } from './tables/germination.ts';
 import { checkHarvests } from './tables/harvests.ts';
 import { checkMeasurements } from './tables/measurements.ts';
@@ -40,6 +41,8 @@ export const SEASON_TABLES = [
   'totals.csv',
   'season.csv',
   'wishes.csv',
+  'sent.csv',
+  'answers.csv',
 ] as const;
 export type SeasonTable = (typeof SEASON_TABLES)[number];
 
@@ -196,6 +199,7 @@ export function checkSeason(
   const { measures, states } = run('measurements.csv', NOTHING_MEASURED, (source) =>
     checkMeasurements(source, index, span, context),
   );
+  const sent = run('sent.csv', [], (source) => checkSent(source, registry, context));
   reportDoubts(drafts, fileOf('harvests.csv'), registry, context);
   reportSameScores(scores, fileOf('ratings.csv'), context);
   const plantings = all.map(finishPlanting);
@@ -214,6 +218,8 @@ export function checkSeason(
     ripeningUnits: unitsOf(all, plantings, listed([picked, ripened])),
     scores,
     states: checkStates(states, plantings, context),
+    sent,
+    answers: run('answers.csv', [], (source) => checkAnswers(source, sent, registry, context)),
     measurements: measures.map(({ own: value }) => value),
     seedBatches: run('germination.csv', [], (source) => checkGermination(source, year, registry, context)),
     weather: run('weather.csv', [], (source) => checkWeather(source, { span, from }, context)),

@@ -206,6 +206,11 @@ export const severities = {
   'goal-on-state-without-good': 'error',
   'too-few-checks': 'note',
   'frost-years-few': 'note',
+  // members of a club
+  'garden-person': 'error',
+  'answer-not-given': 'error',
+  'answer-both': 'error',
+  'answer-twice': 'error',
   // next season's plan
   'season-planned': 'note',
   'bed-twice': 'error',

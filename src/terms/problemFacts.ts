@@ -115,6 +115,8 @@ export const factNames = {
   'goal-on-state-without-good': ['class', 'state'],
   'too-few-checks': ['trait'],
   'frost-years-few': ['years'],
+  'answer-not-given': ['given'],
+  'answer-twice': ['line'],
   'bed-twice': ['line'],
   'bed-size-unfit': ['most'],
   'place-unreadable': ['rows', 'columns'],

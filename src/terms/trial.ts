@@ -5,6 +5,7 @@ import type { Bed, StandsIn, Wish } from './plan.ts';
 import type { SeedLot, SeedPlant, StateCount } from './lines.ts';
 import type { Place } from './place.ts';
 import type { PlantingRecord } from './picked.ts';
+import type { Answer, Sent } from './rankings.ts';
 import type { Settings } from './settings.ts';
 
 /** Outlines of fruit that are drawn. */
@@ -174,6 +175,9 @@ export interface Season {
   readonly scores: readonly Score[];
   readonly measurements: readonly Measurement[];
   readonly states: readonly StateCount[];
+  /** What members of a club were sent, and what of it they preferred. */
+  readonly sent: readonly Sent[];
+  readonly answers: readonly Answer[];
   readonly seedBatches: readonly SeedBatch[];
   /** Figures of which only a limit is known. */
   readonly limited: readonly LimitedValue[];

@@ -88,6 +88,8 @@ function season(layout: 'spread' | 'together'): Season {
     limited: [],
     remarks: [],
     states: [],
+    sent: [],
+    answers: [],
   };
 }
 

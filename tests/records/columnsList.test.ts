@@ -14,7 +14,8 @@ describe('the list of columns', () => {
   it.each(TABLES.map(({ name }) => name))('has no column of %s that check does not know', (name) => {
     const path = name === 'varieties' ? 'varieties.csv' : `2026/${name}.csv`;
     const { problems } = check({
-      'trial.yaml': 'title: A\ntraits: {flavour: {kind: rating, from: 1, to: 9, better: higher}}\n',
+      'trial.yaml':
+        'title: A\ntraits: {flavour: {kind: rating, from: 1, to: 9, better: higher}, choice: {kind: ranking}}\n',
       'varieties.csv': 'variety\na\n',
       '2026/plantings.csv': 'planting,variety\np1,a\n',
       [path]: `${columnsOf(name).join(',')}\n`,

@@ -144,6 +144,28 @@ const comparison = object('The varieties of a season compared in one trait', {
   ),
 });
 
+const ranking = object('Answers of members about what they were sent', {
+  trait: text('Key of the trait'),
+  class: text('Key of the class'),
+  method: oneOf('How worths were found', ['plackett-luce']),
+  members: whole('Members who answered', 'members'),
+  sent: whole('Members who were asked', 'members'),
+  ties: list('Worth of a tie of two, three … beside a single one’s', number('Worth', 'ratio')),
+  worst_error: fraction('Largest relative error of a standard error of a difference by quasi-variances'),
+  varieties: list(
+    'Varieties, the most preferred first; empty where fewer than five members answered',
+    object('A variety', {
+      variety,
+      answers: whole('Members who had it', 'members'),
+      log_worth: number('Logarithm of its worth; they add up to 0', 'log'),
+      quasi_variance: number('Variance that stands for it in any comparison', 'log²'),
+      before_middle: fraction('Share in which it is before one of worth 1'),
+      low: fraction('Lower end of its interval'),
+      high: fraction('Upper end of its interval'),
+    }),
+  ),
+});
+
 const results = object('Figures of a variety trial', {
   format: oneOf('Name and version of this format', ['keeprow-results/1']),
   trial: object('The trial', { title: text('Its title'), interval: fraction('Level of every interval') }),
@@ -154,6 +176,7 @@ const results = object('Figures of a variety trial', {
       varieties: list('Varieties grown', seen),
       plantings: list('Plantings', planting),
       comparisons: map('Comparisons by trait', comparison),
+      rankings: list('What members of a club preferred', ranking),
     }),
   ),
   ongoing: orNull(

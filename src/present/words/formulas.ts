@@ -58,6 +58,9 @@ function templates({ scale, degreeDays }: Settings, level: string): Readonly<Rec
       `[given] ${v('σ', 'v')}, ${v('σ', 'w')}: ${v('v', 'i')} = ${v('h', 'i')} × [weighted mean of] (${v('θ', 'is')} − ${v('m', 'cs')}), &nbsp; ${v('h', 'i')} = ${v('σ', 'v', '2')}${v('a', 'i')} / (1 + ${v('σ', 'v', '2')}${v('a', 'i')}), &nbsp; ${v('a', 'i')} = Σ 1 / (se<sup>2</sup> + ${v('σ', 'w', '2')})`,
       `${v('A')}: [its values]`,
     ],
+    rankings: [
+      `P(${v('T')}) = ${v('f')}(${v('T')}) / Σ ${v('f')}(${v('T')}′), &nbsp; ${v('f')}(${v('T')}) = ${v('δ')}<sub>|T|</sub> (Π ${v('α', 'i')})<sup>1/|T|</sup>, &nbsp; ${v('α')} / (1 + ${v('α')})`,
+    ],
     plan: [
       `[share] / √(${v('n')}(${v('n')} + 1)), &nbsp; [difference]: Var = ${v('σ', '', '2')} (2(${v('v')} tr ${v('G')} − 1′${v('G')}1)) / (${v('v')}(${v('v')} − 1)), &nbsp; ${v('G')} = ${v('R')}<sup>−1</sup> + ${v('R')}<sup>−1</sup>${v('N')}${v('D')}<sup>−</sup>${v('N')}′${v('R')}<sup>−1</sup>`,
     ],

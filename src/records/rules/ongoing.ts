@@ -24,14 +24,14 @@ function isOver(season: Season, finished: boolean | null): boolean {
  * True for a season that is planned: it has plantings, none of them a date, and no table a value.
  */
 function isPlanned(season: Season): boolean {
-  const { plantings, firstDay, weather, seedBatches, states, measurements, scores } = season;
+  const { plantings, firstDay, weather, seedBatches, states, measurements, scores, answers } = season;
   const isDated = ({ sown, transplanted, removed, topped }: Planting): boolean =>
     (sown ?? transplanted ?? removed) !== null || topped !== null;
   return (
     plantings.length > 0 &&
     firstDay === null &&
     !plantings.some((own) => isDated(own) || totalsOf(own) !== null) &&
-    [weather, seedBatches, states, measurements, scores].every(({ length }) => length === 0) &&
+    [weather, seedBatches, states, measurements, scores, answers].every(({ length }) => length === 0) &&
     !recordsOf(season).any
   );
 }

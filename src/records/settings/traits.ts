@@ -12,6 +12,7 @@ import { keyed } from '../../numerics/element.ts';
 export interface TraitSettings {
   /** Traits of which every plant shows one of a few states. */
   readonly states: ReadonlyMap<string, StateTrait>;
+  readonly rankings: ReadonlySet<string>;
   readonly traits: ReadonlyMap<string, DeclaredTrait>;
   readonly ranges: ReadonlyMap<string, ReadonlyMap<string, TraitRange>>;
 }
@@ -99,10 +100,10 @@ function takeDeclared(
   return null;
 }
 
-/** True for a trait that says `kind: state`. */
-const isState = (node: SettingsNode): boolean =>
+/** True for a trait that says it is of a kind. */
+const isOfKind = (node: SettingsNode, kind: string): boolean =>
   node.kind === 'map' &&
-  node.entries.some(({ key, node: own }) => key === 'kind' && own.kind === 'scalar' && own.text === 'state');
+  node.entries.some(({ key, node: own }) => key === 'kind' && own.kind === 'scalar' && own.text === kind);
 
 /**
  * The `traits` part of trial.yaml.
@@ -114,6 +115,7 @@ export function takeTraits(node: SettingsNode | undefined, classes: readonly str
   const traits = new Map<string, DeclaredTrait>([['again', { key: 'again', kind: 'yes-no', better: 'higher' }]]);
   const ranges = new Map<string, ReadonlyMap<string, TraitRange>>();
   const states = new Map<string, StateTrait>();
+  const rankings = new Set<string>();
   for (const [key, entry] of takeMap(node, taking)) {
     const at = below(taking, key);
     if ((builtInTraits as readonly string[]).includes(key)) {
@@ -128,7 +130,12 @@ export function takeTraits(node: SettingsNode | undefined, classes: readonly str
       });
       continue;
     }
-    if (isState(entry.node)) {
+    if (isOfKind(entry.node, 'ranking')) {
+      takeKnown(entry.node, ['kind'], at);
+      rankings.add(key);
+      continue;
+    }
+    if (isOfKind(entry.node, 'state')) {
       const own = takeState(key, entry.node, classes, at);
       if (own) states.set(key, own);
       continue;
@@ -138,5 +145,5 @@ export function takeTraits(node: SettingsNode | undefined, classes: readonly str
     traits.set(key, trait);
     ranges.set(key, takeRanges(entry.node, classes, trait.kind === 'measure' ? trait.factor : 1, at));
   }
-  return { traits, ranges, states };
+  return { traits, ranges, states, rankings };
 }

@@ -10,6 +10,7 @@ import { problems } from './problems.ts';
 import { methods } from './methods.ts';
 import { lines } from './lines.ts';
 import { plan } from './plan.ts';
+import { rankings } from './rankings.ts';
 import { nextSeason, yourWeights } from './next.ts';
 
 /** Every word that a reader sees, in German. */
@@ -17,6 +18,7 @@ export const german: Words = {
   bench,
   lines,
   plan,
+  rankings,
   listed,
   capital,
   traits,

@@ -17,4 +17,17 @@ export const planMethods: readonly Method[] = [
     source:
       'Federer (1956) und Cullis, Smith & Coombes (2006) J. Agric. Biol. Environ. Stat. 11:381 für teilweise wiederholte Versuche; John & Williams (1995) Cyclic and Computer Generated Designs; Williams (1949) Aust. J. Sci. Res. A 2:149; Illinois State Water Survey für die Streuung der Fröste',
   },
+  {
+    id: 'rankings',
+    title: 'Was Mitglieder eines Vereins vorzogen',
+    words: [
+      'Die beste und die schlechteste der erhaltenen Sorten sind eine Reihenfolge, in Stufen gelesen: die beste unter allen, die nächste unter den übrigen. Eine Wahl mehrerer gleicher ist so wahrscheinlich wie der Wert eines Gleichstands dieser Größe mal das Mittel ihrer Werte auf der logarithmischen Skala. Jede Sorte hat einen halben Sieg und eine halbe Niederlage gegen eine vom Wert 1, damit kein Wert davonläuft. Wo mehr als eine in der Mitte steht, gilt nur die beste als vor den anderen.',
+      'Ein Wert wird als Anteil gezeigt, in dem die Sorte vor einer mittleren steht; sein Bereich ist aus Quasi-Varianzen, so dass je zwei nebeneinander gelesen werden dürfen.',
+    ],
+    assumes: 'Mitglieder antworten unabhängig voneinander und davon, was ihrem Garten liegt.',
+    limits:
+      'Die nicht antworteten, mögen anders denken. Antworten von weniger als fünf Mitgliedern werden nicht gesagt.',
+    source:
+      'Plackett (1975) Appl. Stat. 24:193; Davidson (1970) J. Am. Stat. Assoc. 65:317; Firth & de Menezes (2004) Biometrika 91:65',
+  },
 ];

@@ -932,6 +932,26 @@ export const problems: Words['problems'] = {
     'drei Frühjahre, 14 Tage vor dem letzten Frost beginnend',
     'nichts zu tun; die Tage werden gezeigt, wie sie sind',
   ],
+  'garden-person': [
+    'die Spalte verrät, wer ein Mitglied ist',
+    'Gärten mit einer Kennung, nichts von der Person',
+    'die Spalte aus der Tabelle nehmen und die Liste der Kennungen anderswo führen',
+  ],
+  'answer-not-given': [
+    'das Mitglied hat diese Sorte nicht bekommen',
+    'eine von: {given}',
+    'die Antwort berichtigen oder sent.csv',
+  ],
+  'answer-both': [
+    'dieselbe Sorte ist die beste und die schlechteste',
+    'zwei Sorten, oder `same` für keinen Unterschied',
+    'eine davon berichtigen',
+  ],
+  'answer-twice': [
+    'der Garten hat zweimal geantwortet',
+    'eine Zeile; die andere ist Zeile {line}',
+    'eine davon behalten',
+  ],
   'season-planned': [
     'von dieser Saison ist nichts datiert oder aufgezeichnet: sie ist geplant, in keiner Zahl und keinem Urteil',
     'Tage oder Aufzeichnungen, sobald sie begonnen hat',

@@ -9,6 +9,7 @@ import { problems } from './problems.ts';
 import { methods } from './methods.ts';
 import { lines } from './lines.ts';
 import { plan } from './plan.ts';
+import { rankings } from './rankings.ts';
 import { nextSeason, yourWeights } from './next.ts';
 
 /** Every word that a reader sees, in English. */
@@ -16,6 +17,7 @@ export const english = {
   bench,
   lines,
   plan,
+  rankings,
   listed,
   capital,
   traits,

@@ -17,4 +17,16 @@ export const planMethods: readonly Method[] = [
     source:
       'Federer (1956) and Cullis, Smith & Coombes (2006) J. Agric. Biol. Environ. Stat. 11:381 for partly replicated trials; John & Williams (1995) Cyclic and Computer Generated Designs; Williams (1949) Aust. J. Sci. Res. A 2:149; Illinois State Water Survey for the spread of frosts',
   },
+  {
+    id: 'rankings',
+    title: 'What members of a club preferred',
+    words: [
+      'Best and worst of what a member was sent is an order, read in stages: the best among all, the next among the rest. A choice of several that are alike is as likely as the worth of a tie of that size times the mean of their worths on the logarithmic scale. Every variety has half a win and half a loss against one of worth 1, so that no worth runs away. Where more than one stands in the middle only the best is taken as before the others.',
+      'A worth is shown as the share in which its variety stands before a middling one; its interval is by quasi-variances, so that any two may be set beside each other.',
+    ],
+    assumes: 'Members answer independently of one another and of what their garden suits.',
+    limits: 'Those who did not answer may think otherwise. Answers of fewer than five members are not told.',
+    source:
+      'Plackett (1975) Appl. Stat. 24:193; Davidson (1970) J. Am. Stat. Assoc. 65:317; Firth & de Menezes (2004) Biometrika 91:65',
+  },
 ];

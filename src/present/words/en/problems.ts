@@ -874,6 +874,18 @@ export const problems = {
     'three springs from 14 days before the last frost on',
     'nothing to do; the dates are shown as they are',
   ],
+  'garden-person': [
+    'the column tells who a member is',
+    'gardens by a code, nothing of the person',
+    'take the column out of the table, and keep the list of codes elsewhere',
+  ],
+  'answer-not-given': ['the member was not sent this variety', 'one of: {given}', 'correct the answer, or sent.csv'],
+  'answer-both': [
+    'the same variety is best and worst',
+    'two varieties, or `same` for no difference',
+    'correct one of them',
+  ],
+  'answer-twice': ['the garden has answered twice', 'one row; the other is on line {line}', 'keep one of them'],
   'season-planned': [
     'nothing of this season is dated or recorded: it is planned, in no figure and no verdict',
     'dates or records once it has begun',

@@ -1,0 +1,18 @@
+import type { rankings as english } from '../en/rankings.ts';
+
+/** Worte darüber, was Mitglieder vorzogen. */
+export const rankings: typeof english = {
+  title: (trait) => `Was Mitglieder vorzogen: ${trait}`,
+  lead: (members, sent) =>
+    members === sent
+      ? `${members} Mitglieder antworteten, alle Gefragten.`
+      : `${members} von ${sent} Mitgliedern antworteten.`,
+  best: (name, share, low, high) =>
+    `${name} wurde am meisten vorgezogen: in ${share} von 100 Fällen vor einer mittleren Sorte (${low} bis ${high}).`,
+  few: 'Weniger als fünf Mitglieder antworteten, darum wird über ihre Antworten nichts gesagt.',
+  caption: (level) =>
+    `Jedes sagte, welche der erhaltenen Sorten die beste und welche die schlechteste war. Anteile von 100 mit ihren ${level}-Bereichen, die nebeneinander gelesen werden dürfen.`,
+  head: ['Sorte', 'Antworten', 'Vor einer mittleren, von 100'],
+  range: (share, low, high) => `${share} (${low} bis ${high})`,
+  silent: 'Die nicht antworteten, mögen anders denken.',
+};

@@ -1,0 +1,14 @@
+/** Words about what members of a club preferred. */
+export const rankings = {
+  title: (trait: string) => `What members preferred: ${trait}`,
+  lead: (members: string, sent: string) =>
+    members === sent ? `${members} members answered, all who were asked.` : `${members} of ${sent} members answered.`,
+  best: (name: string, share: string, low: string, high: string) =>
+    `${name} was preferred most: before a middling one in ${share} of 100 (${low} to ${high}).`,
+  few: 'Fewer than five members answered, so nothing is told of their answers.',
+  caption: (level: string) =>
+    `Each said which of those they were sent was best and which worst. Shares of 100 with their ${level} intervals, which may be set beside each other.`,
+  head: ['Variety', 'Answers', 'Before a middling one, of 100'],
+  range: (share: string, low: string, high: string) => `${share} (${low} to ${high})`,
+  silent: 'Those who did not answer may think otherwise.',
+};

@@ -1,0 +1,122 @@
+import type { VarietyId } from '../../terms/ids.ts';
+import { foldName } from '../../terms/names.ts';
+import type { Answer, Sent } from '../../terms/rankings.ts';
+import type { SourceFile } from '../../read/decode.ts';
+import { openKnown } from '../../sheet/columns.ts';
+import type { KnownTable } from '../../sheet/knownTable.ts';
+import type { CheckContext } from '../../sheet/context.ts';
+import { neededIn, placeIn, textIn } from '../../sheet/row.ts';
+import type { Row } from '../../sheet/row.ts';
+import { rowsOf } from '../../sheet/rows.ts';
+import type { VarietyRegistry } from '../registry.ts';
+import { varietyIn } from '../registry.ts';
+
+/** Columns that tell who a member is: gardens are codes. */
+const PERSON =
+  /^(?:e[-_ ]?mail|mail|(?:tele)?phone|tel|mobile|street|address|post_?code|zip|(?:first_|last_|sur)?name|lat(?:itude)?|lon(?:gitude)?|coordinates?|telefon|adresse|plz|vorname|nachname)$/;
+
+/** Reports columns that tell who a member is; true where there is one, and nothing of the table is taken. */
+function tellsPersons({ table, log }: Pick<KnownTable, 'table' | 'log'>): boolean {
+  const told = table.columns.map((name, i) => [name, i] as const).filter(([name]) => PERSON.test(name));
+  for (const [name, i] of told) log.add('garden-person', table.placeOf(table.header, i), name);
+  return told.length > 0;
+}
+
+/** Checks sent.csv: what each member was given. */
+export function checkSent(source: SourceFile, registry: VarietyRegistry, context: CheckContext): readonly Sent[] {
+  const spec = {
+    required: [['garden'], ['variety']],
+    columns: ['garden', 'variety', 'label', 'notes'],
+    quantities: [],
+  };
+  const known = openKnown(source, spec, context);
+  if (!known || tellsPersons(known)) return [];
+  return [...rowsOf(known)].flatMap((row): readonly Sent[] => {
+    const garden = neededIn(row, 'garden');
+    const variety = neededIn(row, 'variety') === null ? null : varietyIn(row, 'variety', registry, context);
+    if (garden === null || !variety) return [];
+    return [{ garden, variety: variety.id, label: textIn(row, 'label'), place: placeIn(row, 'garden') }];
+  });
+}
+
+interface Reading {
+  readonly row: Row;
+  readonly given: readonly Sent[];
+  readonly registry: VarietyRegistry;
+  readonly context: CheckContext;
+}
+
+/** Varieties of a cell: names or labels parted by `=`; null where one was not given or is not known, which is reported. */
+function namedIn(column: string, { row, given, registry, context }: Reading): readonly VarietyId[] | null {
+  const text = textIn(row, column);
+  if (text === null) return null;
+  const ids: VarietyId[] = [];
+  for (const part of text.split('=').map((own) => own.trim())) {
+    const byLabel = given.find(({ label }) => label !== null && foldName(label) === foldName(part));
+    const id = byLabel?.variety ?? registry.find(part)?.id ?? null;
+    const isGiven = given.length === 0 || given.some(({ variety }) => variety === id);
+    if (id === null || !isGiven) {
+      const list = given.map(({ label, variety }) => label ?? variety).join(', ');
+      const near = registry.nearest(part);
+      const facts = { given: list === '' ? 'nothing' : list, ...(id === null && near !== null ? { near } : {}) };
+      context.log.add('answer-not-given', placeIn(row, column), part, facts);
+      return null;
+    }
+    ids.push(id);
+  }
+  return ids;
+}
+
+const isSameWord = (text: string | null): boolean => text !== null && /^(?:same|gleich)$/i.test(text);
+
+/** What a member answered about a trait; null where nothing, or nothing that can be used, is written. */
+function orderIn(trait: string, reading: Reading): Answer['order'] | null {
+  const { row, given, context } = reading;
+  const [bestColumn, worstColumn] = [`${trait}_best`, `${trait}_worst`];
+  const all = [...new Set(given.map(({ variety }) => variety))];
+  if (isSameWord(textIn(row, bestColumn)) || isSameWord(textIn(row, worstColumn))) return all.length > 1 ? [all] : null;
+  const [best, worst] = [namedIn(bestColumn, reading), namedIn(worstColumn, reading)];
+  if (best === null && worst === null) return null;
+  const both = (best ?? []).find((own) => worst?.includes(own));
+  if (both !== undefined) {
+    context.log.add('answer-both', placeIn(row, worstColumn), textIn(row, worstColumn) ?? '');
+    return null;
+  }
+  const named = [...(best ?? []), ...(worst ?? [])];
+  const rest = all.filter((own) => !named.includes(own));
+  // Of several in the middle nobody said which is before which: then only the best stands before the others.
+  const groups =
+    rest.length > 1 && best !== null ? [best, [...rest, ...(worst ?? [])]] : [best ?? [], rest, worst ?? []];
+  const order = groups.filter(({ length }) => length > 0);
+  return order.flat().length > 1 ? order : null;
+}
+
+/** Checks answers.csv: a row a member, the best and the worst of what was sent. */
+export function checkAnswers(
+  source: SourceFile,
+  sent: readonly Sent[],
+  registry: VarietyRegistry,
+  context: CheckContext,
+): readonly Answer[] {
+  const traits = [...context.settings.rankings];
+  const columns = ['garden', ...traits.flatMap((trait) => [`${trait}_best`, `${trait}_worst`]), 'notes'];
+  const known = openKnown(source, { required: [['garden']], columns, quantities: [] }, context);
+  if (!known || tellsPersons(known)) return [];
+  const seen = new Map<string, number>();
+  return [...rowsOf(known)].flatMap((row): readonly Answer[] => {
+    const garden = neededIn(row, 'garden');
+    if (garden === null) return [];
+    const before = seen.get(foldName(garden));
+    if (before !== undefined) {
+      context.log.add('answer-twice', placeIn(row, 'garden'), garden, { line: String(before) });
+      return [];
+    }
+    seen.set(foldName(garden), row.raw.line);
+    const given = sent.filter((own) => foldName(own.garden) === foldName(garden));
+    const reading: Reading = { row, given, registry, context };
+    return traits.flatMap((trait) => {
+      const order = orderIn(trait, reading);
+      return order ? [{ garden, trait, order }] : [];
+    });
+  });
+}
