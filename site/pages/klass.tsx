@@ -1,7 +1,4 @@
 import type { JSX } from 'preact';
-import { rankingsSeen } from '../../src/analyse/rankingsSeen.ts';
-import { rankingWords } from '../../src/present/pages/rankings.ts';
-import type { RankingWords } from '../../src/present/pages/rankings.ts';
 import type { SeasonSeen } from '../../src/analyse/seen.ts';
 import { classSentences, freshRows } from '../../src/present/pages/classSentences.ts';
 import { plantModel } from '../../src/analyse/traitsSeen.ts';
@@ -14,6 +11,7 @@ import { AdviceSummary } from '../advice.tsx';
 import { Bench, FreshBesideReturning, Matrix } from '../bench/matrix.tsx';
 import type { BesideContent, ClassContent, ClassFiguresContent, Page, SeasonPart } from '../content.ts';
 import { to } from '../layout.tsx';
+import { Preferred } from './preferred.tsx';
 import { page } from '../page.tsx';
 import { Picture, Table } from '../parts.tsx';
 
@@ -136,17 +134,6 @@ function DataLinks({ content, seen, root }: SeasonPart<ClassContent>): JSX.Eleme
   );
 }
 
-/** What members preferred, with its table. */
-function Preferred({ id, title, sentences, caption, head, rows }: RankingWords & { readonly id: string }): JSX.Element {
-  return (
-    <section aria-labelledby={id}>
-      <h2 id={id}>{title}</h2>
-      <p>{sentences.join(' ')}</p>
-      {rows.length > 0 ? <Table caption={caption} head={head} rows={rows} /> : null}
-    </section>
-  );
-}
-
 /** A class of a season: its fruit, what stood out, every recorded trait, which pairs differ. */
 export function classPage(content: ClassContent, seen: SeasonSeen, classId: string): Page {
   const parts = classParts(content, seen, classId, true);
@@ -174,11 +161,7 @@ export function classPage(content: ClassContent, seen: SeasonSeen, classId: stri
             <FreshBesideReturning content={content} rows={parts.news} />
           </section>
         ) : null}
-        {rankingsSeen(season, content.trial)
-          .filter((own) => own.classId === classId)
-          .map((own) => (
-            <Preferred {...rankingWords(own, content.trial, content.writing)} id={`ranking-${own.trait}`} />
-          ))}
+        <Preferred content={content} seen={seen} classId={classId} />
         <Pairs content={content} parts={parts} />
         <p class="more">
           <a href={to(root, addresses.classFigures(season.key, classId))}>{bench.klass.figures}</a>

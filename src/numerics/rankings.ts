@@ -158,7 +158,7 @@ function finished(at: Float64Array, { information, logLikelihood }: Sums, items:
   return {
     logWorths: raw.map((own) => own - mean),
     covariance: raw.map((_, i) => raw.map((_own, j) => covered(i, j) - nth(rows, i) - nth(rows, j) + all)),
-    ties: [...at.slice(items - first)].map(Math.exp),
+    ties: Array.from(at.slice(items - first), Math.exp),
     logLikelihood,
   };
 }

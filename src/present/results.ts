@@ -1,5 +1,4 @@
-import { rankingsSeen } from '../analyse/rankingsSeen.ts';
-import type { RankingSeen } from '../analyse/rankingsSeen.ts';
+import { rankingsDocument } from './rankingsDocument.ts';
 import { cullsOf } from '../analyse/summaries.ts';
 import { answers, plantModels, ratingModels, ripenings, ripeningModel } from '../analyse/traitsSeen.ts';
 import type { SeasonSeen, VarietySeen } from '../analyse/seen.ts';
@@ -103,27 +102,6 @@ function comparison(model: PlantModel): Omit<ComparisonDocument, ByClass> {
     f: Object.fromEntries(model.f),
     lsd: Object.fromEntries(model.lsd),
     kendall_w: null,
-  };
-}
-
-function rankingDocument({ trait, classId, members, sent, ties, worstError, varieties }: RankingSeen) {
-  return {
-    trait,
-    class: classId,
-    method: 'plackett-luce' as const,
-    members,
-    sent,
-    ties,
-    worst_error: worstError,
-    varieties: varieties.map((own) => ({
-      variety: own.variety,
-      answers: own.answers,
-      log_worth: own.logWorth,
-      quasi_variance: own.quasiVariance,
-      before_middle: own.beforeMiddle,
-      low: own.low,
-      high: own.high,
-    })),
   };
 }
 
@@ -247,7 +225,7 @@ export function resultsDocument(
       })),
       plantings: plantingsOf(seen),
       comparisons: comparisonsOf(seen, compared),
-      rankings: rankingsSeen(seen.season, trial).map(rankingDocument),
+      rankings: rankingsDocument(seen.season, trial),
     })),
     ongoing: ongoingDocument(trial),
     ...linesDocument(lines),

@@ -17,7 +17,7 @@ import { reportPlaces } from './rules/places.ts';
 import { reportSameScores } from './rules/scores.ts';
 import { checkStates } from './rules/states.ts';
 import { seasonSpan } from './rules/seasonDays.ts';
-import { checkAnswers, checkSent } from './tables/answers.ts';
+import { checkMembers } from './tables/answers.ts';
 import { checkGermination } from './tables/germination.ts';
 import { checkHarvests } from './tables/harvests.ts';
 import { checkMeasurements } from './tables/measurements.ts';
@@ -199,13 +199,12 @@ export function checkSeason(
   const { measures, states } = run('measurements.csv', NOTHING_MEASURED, (source) =>
     checkMeasurements(source, index, span, context),
   );
-  const sent = run('sent.csv', [], (source) => checkSent(source, registry, context));
   reportDoubts(drafts, fileOf('harvests.csv'), registry, context);
   reportSameScores(scores, fileOf('ratings.csv'), context);
   const plantings = all.map(finishPlanting);
-  const isComplete = own?.harvestsComplete ?? false;
   // A table with its header alone says that nothing was picked only where the season's harvests are complete.
-  const hasPickings = isComplete || picked.size > 0 || planted.some(({ record }) => record.used > 0);
+  const hasPickings =
+    own?.harvestsComplete === true || picked.size > 0 || planted.some(({ record }) => record.used > 0);
   const season: Season = {
     key: seasonKey(year),
     year,
@@ -218,8 +217,7 @@ export function checkSeason(
     ripeningUnits: unitsOf(all, plantings, listed([picked, ripened])),
     scores,
     states: checkStates(states, plantings, context),
-    sent,
-    answers: run('answers.csv', [], (source) => checkAnswers(source, sent, registry, context)),
+    ...checkMembers(tables.get('sent.csv'), tables.get('answers.csv'), registry, context),
     measurements: measures.map(({ own: value }) => value),
     seedBatches: run('germination.csv', [], (source) => checkGermination(source, year, registry, context)),
     weather: run('weather.csv', [], (source) => checkWeather(source, { span, from }, context)),

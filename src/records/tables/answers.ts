@@ -23,7 +23,7 @@ function tellsPersons({ table, log }: Pick<KnownTable, 'table' | 'log'>): boolea
 }
 
 /** Checks sent.csv: what each member was given. */
-export function checkSent(source: SourceFile, registry: VarietyRegistry, context: CheckContext): readonly Sent[] {
+function checkSent(source: SourceFile, registry: VarietyRegistry, context: CheckContext): readonly Sent[] {
   const spec = {
     required: [['garden'], ['variety']],
     columns: ['garden', 'variety', 'label', 'notes'],
@@ -92,7 +92,7 @@ function orderIn(trait: string, reading: Reading): Answer['order'] | null {
 }
 
 /** Checks answers.csv: a row a member, the best and the worst of what was sent. */
-export function checkAnswers(
+function checkAnswers(
   source: SourceFile,
   sent: readonly Sent[],
   registry: VarietyRegistry,
@@ -119,4 +119,15 @@ export function checkAnswers(
       return order ? [{ garden, trait, order }] : [];
     });
   });
+}
+
+/** What members of a club were sent, and what they answered. */
+export function checkMembers(
+  sentIn: SourceFile | undefined,
+  answersIn: SourceFile | undefined,
+  registry: VarietyRegistry,
+  context: CheckContext,
+): { readonly sent: readonly Sent[]; readonly answers: readonly Answer[] } {
+  const sent = sentIn ? checkSent(sentIn, registry, context) : [];
+  return { sent, answers: answersIn ? checkAnswers(answersIn, sent, registry, context) : [] };
 }
