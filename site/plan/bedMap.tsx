@@ -11,7 +11,7 @@ import { FruitPicture } from '../bench/fruit.tsx';
 const ROOM = { A4: [178, 225], Letter: [184, 207] } as const;
 /** Least and greatest cell, mm. */
 const [LEAST, MOST] = [12, 24] as const;
-const FRUIT_PART = 0.62;
+const FRUIT_PART = 0.56;
 /** A fruit with its stem is so many times as high as without. */
 const STEM = 1.3;
 

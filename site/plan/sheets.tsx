@@ -1,5 +1,6 @@
 import type { ComponentChildren, JSX } from 'preact';
 import type { PlannedRow } from '../../src/decide/plan/planned.ts';
+import { dayWriting } from '../../src/present/pages/days.ts';
 import { lookDays, todoOf } from '../../src/present/plan/sentences.ts';
 import type { PlanWords } from '../../src/present/plan/sentences.ts';
 import { nameLookup } from '../../src/terms/trial.ts';
@@ -11,7 +12,7 @@ interface SheetProps {
 }
 
 const DAYS = 8;
-const MEASURES = 3;
+const MEASURES = 2;
 
 /** A printed sheet with its heading. */
 function Sheet({ title, children }: { readonly title: string; readonly children: ComponentChildren }): JSX.Element {
@@ -36,7 +37,7 @@ function Blank({
   readonly empty: readonly string[];
 }): JSX.Element {
   return (
-    <table class="blank">
+    <table class={head.length + empty.length > 8 ? 'blank many' : 'blank'}>
       <thead>
         <tr>
           {[...head, ...empty].map((text) => (
@@ -95,7 +96,10 @@ function Labels({ words }: SheetProps): JSX.Element {
     <>
       {sides.map((side) => (
         <section class="sheetpage labelside">
-          <div class="labelgrid" style={`--w:${width}mm;--h:${height}mm;--n:${across}`}>
+          <div
+            class={width < 50 || height < 18 ? 'labelgrid tiny' : 'labelgrid'}
+            style={`--w:${width}mm;--h:${height}mm;--n:${across}`}
+          >
             {side.map(({ row, kind }) => (
               <p>
                 <b>{name(row.variety)}</b>
@@ -130,18 +134,15 @@ function Picking({ words }: SheetProps): JSX.Element {
 function Looks({ words }: SheetProps): JSX.Element {
   const { plan, writing } = words;
   const say = writing.words.plan;
-  const days = lookDays(words).map((day) => writing.date(day));
+  const short = dayWriting(words.trial.settings).short;
+  const days = lookDays(words).slice(0, DAYS).map(short);
   return (
     <Sheet title={say.looks}>
-      {days.length > 0 ? <p class="s">{say.looksNote(days)}</p> : null}
+      {days.length > 0 ? <p class="s">{say.looksNote}</p> : null}
       <Blank
         head={say.looksHead.slice(0, 2)}
         rows={plan.rows.map((row) => [row.id, placeOf(row)])}
-        empty={[
-          ...say.looksHead.slice(2, 4),
-          ...Array.from({ length: Math.min(4, days.length) }, () => 'unripe'),
-          ...say.looksHead.slice(4),
-        ]}
+        empty={[...say.looksHead.slice(2, 4), ...days, ...say.looksHead.slice(4)]}
       />
     </Sheet>
   );
@@ -151,9 +152,9 @@ function Measuring({ words }: SheetProps): JSX.Element | null {
   const { plan, trial, writing } = words;
   const say = writing.words.plan;
   const traits = [...trial.settings.traits].flatMap(([key, trait]) =>
-    trait.kind === 'measure' ? [`${writing.trait(key)} (${trait.unit})`] : [],
+    trait.kind === 'measure' ? [`${writing.words.capital(writing.trait(key))} (${trait.unit})`] : [],
   );
-  const states = [...trial.settings.states.keys()].map((key) => writing.trait(key));
+  const states = [...trial.settings.states.keys()].map((key) => writing.words.capital(writing.trait(key)));
   const columns = [...traits.flatMap((text) => Array.from({ length: MEASURES }, () => text)), ...states];
   if (columns.length === 0) return null;
   return (

@@ -40,9 +40,11 @@ export type Added =
 export function addRows(table: string, bytes: Uint8Array, wanted: readonly (readonly string[])[]): Added {
   const known = openTable({ path: `${table}.csv`, bytes });
   if ('kind' in known) return { kind: 'refused', why: 'it cannot be read' };
+  const isWide = (bytes[0] === 0xff && bytes[1] === 0xfe) || (bytes[0] === 0xfe && bytes[1] === 0xff);
+  if (isWide) return { kind: 'refused', why: 'it is UTF-16: save it as CSV in UTF-8' };
   const text = new TextDecoder().decode(bytes);
   if (known.titles.length > 1 && known.delimiter !== ',')
-    return { kind: 'refused', why: 'its cells are not parted by commas' };
+    return { kind: 'refused', why: 'its cells are not parted by commas: save it with commas' };
   const [head = [], ...rows] = wanted;
   const at = known.columns.map((name) => head.findIndex((own) => foldHeader(own) === name));
   const lost = head.find(
@@ -82,5 +84,7 @@ export function addRows(table: string, bytes: Uint8Array, wanted: readonly (read
   const lineEnd = text.includes('\r\n') ? '\r\n' : '\n';
   const start = text === '' || text.endsWith('\n') ? '' : lineEnd;
   const added = fresh.length === 0 ? '' : start + csvText(fresh, lineEnd);
+  if (known.windowsLine !== null && /[^\n\r -~]/.test(added))
+    return { kind: 'refused', why: 'it is Windows-1252: save it as CSV in UTF-8' };
   return { kind: 'added', text: added, rows: fresh.length, kept: lines.length - fresh.length, differing };
 }

@@ -4,7 +4,7 @@ import { basename } from 'node:path';
 import { proposeTable } from '../records/adopt/propose.ts';
 import type { AdoptedTrait } from '../records/adopt/columnCells.ts';
 import type { Proposal } from '../records/adopt/propose.ts';
-import { SEASON_TABLES } from '../records/season.ts';
+import { SEASON_TABLES } from '../records/seasonDrafts.ts';
 import { checkTrial } from '../records/trial.ts';
 import { adoptionText, asked } from '../present/adoption.ts';
 import type { SourceFile } from '../read/decode.ts';

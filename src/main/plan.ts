@@ -107,6 +107,9 @@ export async function runPlan(folder: string, choices: PlanChoices, telling: Tel
   }
   const isError = (own: Problem): boolean => severityOf(own) === 'error';
   if (checked.some((own) => isError(own) && !isOfPlan(own, year))) return tellProblems(checked, telling);
+  // A bed that cannot be read leaves too few places: what follows from that is not told.
+  const isBed = (own: Problem): boolean => (own.places[0]?.file ?? '').startsWith('data/places.csv');
+  if (checked.some((own) => isError(own) && isBed(own))) return tellProblems(checked, telling);
   const source = sourceOf(records.trial, year);
   const { plan, problems } = makePlan(source);
   const code = tellProblems([...checked, ...problems], telling);

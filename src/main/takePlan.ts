@@ -23,8 +23,8 @@ function fitting(bytes: Uint8Array, rows: readonly (readonly string[])[]) {
   return { rows: rows.map((row) => kept.map((i) => nth(row, i))), lost: lost.filter((name) => name !== 'plants') };
 }
 
-/** Appends the proposal's rows below the grower's own; no byte of theirs changes. Returns the exit code. */
-function addPlantings(path: string, plan: Plan): number {
+/** Appends the proposal's rows below the grower's own; no byte of theirs changes. Null where that cannot be. */
+function addPlantings(path: string, plan: Plan): number | null {
   const bytes = readFileSync(path);
   const cells = plantingRows({ rows: plan.rows.filter(({ fixed }) => fixed === null) });
   const fit = fitting(
@@ -34,11 +34,11 @@ function addPlantings(path: string, plan: Plan): number {
   const added = fit && addRows('plantings', bytes, fit.rows);
   if (!fit || !added || added.kind === 'refused') {
     say(`nothing is added to ${path}: ${added?.kind === 'refused' ? added.why : 'it has no column plants'}`);
-    return 2;
+    return null;
   }
   if (added.text !== '') writeWhole(path, Buffer.concat([bytes, Buffer.from(added.text)]));
   if (fit.lost.length > 0) say(`${path} has no column ${fit.lost.join(', ')}: what the plan says there is left out`);
-  return 0;
+  return added.rows;
 }
 
 /** Puts a plan's tables where they are absent, and its rows below those of plantings.csv. Returns the exit code. */
@@ -46,17 +46,21 @@ export function takePlan(folder: string, plan: Plan, trial: Trial, telling: Tell
   const into = join(folder, 'data', String(plan.year));
   mkdirSync(into, { recursive: true });
   const written: string[] = [];
+  let code = 0;
   for (const [name, text] of seasonTables(plan, trial)) {
     const path = join(into, name);
     if (!existsSync(path)) {
       writeFileSync(path, text, { flag: 'wx' });
       written.push(name);
     } else if (name === 'plantings.csv') {
-      const code = addPlantings(path, plan);
-      if (code !== 0) return code;
-      written.push(name);
+      const rows = addPlantings(path, plan);
+      if (rows === null) code = 2;
+      else if (rows > 0) written.push(name);
     }
   }
-  if (!telling.quiet && !telling.json) process.stdout.write(`Taken into ${into}: ${written.join(', ')}\n`);
-  return 0;
+  if (!telling.quiet && !telling.json)
+    process.stdout.write(
+      written.length > 0 ? `Taken into ${into}: ${written.join(', ')}\n` : `Nothing new to take into ${into}\n`,
+    );
+  return code;
 }

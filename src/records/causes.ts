@@ -18,6 +18,8 @@ const OF_VARIETIES: ReadonlySet<ProblemCode> = new Set([
   'planting-of-other-season',
   'check-variety-elsewhere',
 ]);
+/** What is said of a season without plantings: none where it is planned. */
+const NO_PLANTINGS: ReadonlySet<ProblemCode> = new Set(['empty-table', 'missing-plantings']);
 const OF_PLANTINGS: ReadonlySet<ProblemCode> = new Set(['unknown-planting', 'planting-of-other-season']);
 
 const fileOf = ({ places }: Problem): string => places[0]?.file ?? '';
@@ -41,15 +43,22 @@ export function causesOnly(problems: readonly Problem[]): readonly Problem[] {
       .filter((file) => isTable(file, '(?:plantings|totals|season)'))
       .map(seasonOf),
   );
-  const planned = new Set(problems.filter(({ code }) => code === 'season-planned').map((own) => seasonOf(fileOf(own))));
   const isWrong = (season: string): boolean =>
-    problems.some((own) => severityOf(own) === 'error' && seasonOf(fileOf(own)) === season);
+    problems.some(
+      (own) => severityOf(own) === 'error' && !NO_PLANTINGS.has(own.code) && seasonOf(fileOf(own)) === season,
+    );
+  const planned = new Set(
+    problems
+      .filter(({ code }) => code === 'season-planned')
+      .map((own) => seasonOf(fileOf(own)))
+      .filter((season) => !isWrong(season)),
+  );
   return problems.filter(
     (own) =>
       // Tables of a planned season are headers until it begins.
-      !(own.code === 'table-without-rows' && planned.has(seasonOf(fileOf(own)))) &&
+      !((own.code === 'table-without-rows' || NO_PLANTINGS.has(own.code)) && planned.has(seasonOf(fileOf(own)))) &&
       // A season whose records were refused only looks as if nothing were recorded.
-      !(own.code === 'season-planned' && isWrong(seasonOf(fileOf(own)))) &&
+      !(own.code === 'season-planned' && !planned.has(seasonOf(fileOf(own)))) &&
       !(areVarietiesLost && OF_VARIETIES.has(own.code)) &&
       !(OF_PLANTINGS.has(own.code) && seasons.has(seasonOf(fileOf(own)))),
   );

@@ -2,8 +2,8 @@ import { foldHeader, nearestName } from '../terms/names.ts';
 import { fileOnly, placeText } from '../terms/place.ts';
 import type { ProblemLog } from '../terms/problem.ts';
 import type { SourceFile } from '../read/decode.ts';
-import { SEASON_TABLES } from './season.ts';
-import type { SeasonTable } from './season.ts';
+import { SEASON_TABLES } from './seasonDrafts.ts';
+import type { SeasonTable } from './seasonDrafts.ts';
 
 /** What was found in a trial folder, sorted by what it is. */
 export interface TrialFiles {

@@ -3,7 +3,7 @@ import { isDay, partsOf } from '../terms/day.ts';
 import type { Day } from '../terms/day.ts';
 import { fileOnly } from '../terms/place.ts';
 import type { SeasonSettings } from '../terms/settings.ts';
-import type { LimitedValue, Planting, Season } from '../terms/trial.ts';
+import type { Planting, Season } from '../terms/trial.ts';
 import type { SourceFile } from '../read/decode.ts';
 import type { CheckContext } from '../sheet/context.ts';
 import { finishPlanting, joinPlantings } from './draft.ts';
@@ -17,43 +17,12 @@ import { reportPlaces } from './rules/places.ts';
 import { reportSameScores } from './rules/scores.ts';
 import { checkStates } from './rules/states.ts';
 import { seasonSpan } from './rules/seasonDays.ts';
-import { checkMembers } from './tables/answers.ts';
-import { checkGermination } from './tables/germination.ts';
-import { checkHarvests } from './tables/harvests.ts';
-import { checkMeasurements } from './tables/measurements.ts';
-import type { Measured } from './tables/measurements.ts';
-import { checkObservations } from './tables/observations.ts';
 import { checkPlantings, withIds } from './tables/plantings.ts';
-import { checkRatings } from './tables/ratings.ts';
 import { checkTotals } from './tables/totals.ts';
-import { checkWeather } from './tables/weather.ts';
+import type { SeasonDrafts, SeasonTable } from './seasonDrafts.ts';
+import { recordsOfTables } from './seasonTables.ts';
 import { seasonIndex } from './target.ts';
 import { nth } from '../numerics/element.ts';
-
-export const SEASON_TABLES = [
-  'plantings.csv',
-  'harvests.csv',
-  'observations.csv',
-  'ratings.csv',
-  'measurements.csv',
-  'germination.csv',
-  'weather.csv',
-  'totals.csv',
-  'season.csv',
-  'wishes.csv',
-  'sent.csv',
-  'answers.csv',
-] as const;
-export type SeasonTable = (typeof SEASON_TABLES)[number];
-
-/** A season's plantings as read, before its records are laid against them. */
-export interface SeasonDrafts {
-  readonly year: number;
-  readonly tables: ReadonlyMap<SeasonTable, SourceFile>;
-  readonly planted: readonly PlantingDraft[];
-  readonly totalled: readonly PlantingDraft[];
-  readonly limited: LimitedValue[];
-}
 
 /** First pass over a season: its plantings and totals. */
 export function readPlantings(
@@ -172,7 +141,12 @@ function asSet(
   };
 }
 
-const NOTHING_MEASURED: Measured = { measures: [], states: [] };
+/** A table with its header alone says that nothing was picked only where the season's harvests are complete. */
+const hasPickings = (
+  { planted }: SeasonDrafts,
+  own: SeasonSettings | undefined,
+  picked: ReadonlyMap<string, RecordDraft>,
+): boolean => own?.harvestsComplete === true || picked.size > 0 || planted.some(({ record }) => record.used > 0);
 
 /** Second pass over a season: its records, laid against the plantings. */
 export function checkSeason(
@@ -188,42 +162,36 @@ export function checkSeason(
   const { span, from, isDated } = daysOf(drafts, context);
   const index = seasonIndex(all, registry, elsewhere);
   const fileOf = (name: SeasonTable): string => tables.get(name)?.path ?? `data/${year}/${name}`;
-  const run = <T>(name: SeasonTable, none: T, check: (source: SourceFile) => T): T => {
-    const source = tables.get(name);
-    return source ? check(source) : none;
-  };
-  const none: ReadonlyMap<string, RecordDraft> = new Map();
-  const picked = run('harvests.csv', none, (source) => checkHarvests(source, index, span, context));
-  const ripened = run('observations.csv', none, (source) => checkObservations(source, index, span, context));
-  const scores = run('ratings.csv', [], (source) => checkRatings(source, index, span, context));
-  const { measures, states } = run('measurements.csv', NOTHING_MEASURED, (source) =>
-    checkMeasurements(source, index, span, context),
-  );
+  const { picked, ripened, measures, states, scores, ...rest } = recordsOfTables(drafts, {
+    index,
+    span,
+    from,
+    registry,
+    context,
+  });
   reportDoubts(drafts, fileOf('harvests.csv'), registry, context);
   reportSameScores(scores, fileOf('ratings.csv'), context);
   const plantings = all.map(finishPlanting);
-  // A table with its header alone says that nothing was picked only where the season's harvests are complete.
-  const hasPickings =
-    own?.harvestsComplete === true || picked.size > 0 || planted.some(({ record }) => record.used > 0);
   const season: Season = {
     key: seasonKey(year),
     year,
     firstDay: isDated ? span.firstDay : null,
     lastDay: span.lastDay,
     ...asSet(own),
-    hasHarvests: tables.has('harvests.csv') && hasPickings,
+    hasHarvests: tables.has('harvests.csv') && hasPickings(drafts, own, picked),
     plantings,
     yieldUnits: unitsOf(all, plantings, listed([picked])),
     ripeningUnits: unitsOf(all, plantings, listed([picked, ripened])),
     scores,
     states: checkStates(states, plantings, context),
-    ...checkMembers(tables.get('sent.csv'), tables.get('answers.csv'), registry, context),
     measurements: measures.map(({ own: value }) => value),
-    seedBatches: run('germination.csv', [], (source) => checkGermination(source, year, registry, context)),
-    weather: run('weather.csv', [], (source) => checkWeather(source, { span, from }, context)),
+    ...rest,
     limited,
     remarks: context.remarks,
   };
-  const weights = fruitWeights(year, all, fileOf('harvests.csv'));
-  return { season, weights, measures: { year, file: fileOf('measurements.csv'), measures } };
+  return {
+    season,
+    weights: fruitWeights(year, all, fileOf('harvests.csv')),
+    measures: { year, file: fileOf('measurements.csv'), measures },
+  };
 }

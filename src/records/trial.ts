@@ -173,8 +173,8 @@ export function checkRecords(files: TrialFiles): CheckedRecords {
   const lots = checkLots(lotsRead, varieties, seasons, context);
   reportSettingsAgainstRecords(registry, seasons, context);
   reportBetweenSeasons(records, registry, context);
-  reportPlantNumbers(seasons, context);
   const { planned, ongoing, over } = sortSeasons(seasons, context);
+  reportPlantNumbers(ongoing ? [...over, ongoing] : over, context);
   for (const season of over) {
     reportNotRecorded(season, context);
     reportNoStart(season, context);

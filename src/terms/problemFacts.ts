@@ -129,7 +129,7 @@ export const factNames = {
   'plan-class-no-place': ['class', 'plants', 'places'],
   'plan-list-cut': ['class', 'held', 'listed', 'waiting', 'more'],
   'plan-newcomers-wait': ['class', 'waiting', 'all'],
-  'plan-side-by-side': ['class', 'variety', 'plants', 'places', 'pairs', 'fewer'],
+  'plan-side-by-side': ['class', 'variety', 'plants', 'places', 'pairs'],
   'plan-apart-broken': ['classes', 'times'],
   'plan-tall-too-many': ['class', 'over'],
   'plan-check-missing': ['class'],

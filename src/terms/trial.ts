@@ -118,6 +118,14 @@ export interface Score {
   readonly isBlind: boolean | null;
 }
 
+/** A sample on a taster's ballot. */
+export interface Serving {
+  readonly taster: string;
+  readonly order: number;
+  readonly code: string;
+  readonly variety: VarietyId;
+}
+
 export interface Measurement {
   readonly day: Day | null;
   readonly variety: VarietyId;
@@ -173,6 +181,8 @@ export interface Season {
   /** The units of ripening: the plantings, those whose ripening was noted together joined into one. */
   readonly ripeningUnits: readonly Planting[];
   readonly scores: readonly Score[];
+  /** Samples that were served, or are to be: who, in which order, under which code. */
+  readonly servings: readonly Serving[];
   readonly measurements: readonly Measurement[];
   readonly states: readonly StateCount[];
   /** What members of a club were sent, and what of it they preferred. */

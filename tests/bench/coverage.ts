@@ -88,6 +88,7 @@ function season(layout: 'spread' | 'together'): Season {
     limited: [],
     remarks: [],
     states: [],
+    servings: [],
     sent: [],
     answers: [],
   };

@@ -1,6 +1,6 @@
 import { readFileSync } from 'node:fs';
 import { expect, it } from 'vitest';
-import { SEASON_TABLES } from '../../src/records/season.ts';
+import { SEASON_TABLES } from '../../src/records/seasonDrafts.ts';
 import { randomStream } from '../../src/numerics/random.ts';
 import { foldName, nearestName } from '../../src/terms/names.ts';
 

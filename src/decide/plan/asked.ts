@@ -2,7 +2,7 @@ import type { SeasonSeen } from '../../analyse/seen.ts';
 import { given } from '../../numerics/element.ts';
 import type { Bed, Wish } from '../../terms/plan.ts';
 import type { ClassSettings } from '../../terms/settings.ts';
-import { isLine } from '../../terms/trial.ts';
+import { everySeason, isLine } from '../../terms/trial.ts';
 import type { Line, Planting, Trial, Variety } from '../../terms/trial.ts';
 import type { ClassOutcome, NextSeason } from '../nextSeason.ts';
 import { halfUp } from './plants.ts';
@@ -123,7 +123,7 @@ function bounds({ wish, rows }: Asks, hasBegun: boolean): Pick<Wanted, 'plants' 
 
 /** True where a variety was grown in a season before, whatever was recorded of it. */
 const wasGrown = ({ trial, year }: PlanSource, id: string): boolean =>
-  trial.seasons.some((season) => season.year < year && season.plantings.some(({ variety }) => variety === id));
+  everySeason(trial).some((season) => season.year < year && season.plantings.some(({ variety }) => variety === id));
 
 /** How a variety stands in the plan; null for one that is not to be grown. */
 function wantedOf(variety: Variety, source: PlanSource, outcome: ClassOutcome | undefined, asks: Asks): Wanted | null {

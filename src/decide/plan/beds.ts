@@ -1,25 +1,23 @@
 import { given } from '../../numerics/element.ts';
 import type { Bed } from '../../terms/plan.ts';
 import { fileOnly } from '../../terms/place.ts';
-import { classLookup } from '../../terms/trial.ts';
-import type { Planting, Season, Trial } from '../../terms/trial.ts';
+import type { Planting, Season } from '../../terms/trial.ts';
 import type { PlanSource } from './asked.ts';
 
-/** Beds as plantings stood in them: as large as their rows and columns, with the classes that stood there. */
-function bedsOfSeason({ year, plantings }: Season, trial: Trial): readonly Bed[] {
+/** Beds as plantings stood in them: as large as their rows and columns. */
+function bedsOfSeason({ year, plantings }: Season): readonly Bed[] {
   const beds = new Map<string, Planting[]>();
   for (const own of plantings) {
     if (own.row === null || own.column === null) continue;
     beds.set(own.bed ?? 'bed', [...(beds.get(own.bed ?? 'bed') ?? []), own]);
   }
-  const classOf = classLookup(trial.varieties);
   return [...beds].map(([id, own]) => ({
     id,
     rows: Math.max(...own.map(({ row }) => given(row))),
     columns: Math.max(...own.map(({ column }) => given(column))),
     standsIn: own[0]?.standsIn ?? null,
     containerL: own[0]?.containerL ?? null,
-    classes: beds.size === 1 ? null : [...new Set(own.map(({ variety }) => classOf(variety)))],
+    classes: null,
     leaveOut: [],
     north: 'top',
     place: fileOnly(`data/${year}/plantings.csv`),
@@ -33,7 +31,7 @@ export function bedsOf({ trial, year, hasBegun }: PlanSource): readonly Bed[] {
     plantings.some(({ row, column }) => row !== null && column !== null);
   const own = hasBegun && trial.planned && isPlaced(trial.planned) ? trial.planned : null;
   const last = own ?? trial.seasons.findLast((season) => season.year < year && isPlaced(season));
-  return last ? bedsOfSeason(last, trial) : [];
+  return last ? bedsOfSeason(last) : [];
 }
 
 /** One row as long as it must be, where no bed is known. */

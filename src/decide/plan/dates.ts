@@ -1,9 +1,9 @@
 import { degreeDaysOf } from '../../analyse/degreeDays.ts';
 import { normalQuantile } from '../../numerics/normal.ts';
-import { dayOf, partsOf } from '../../terms/day.ts';
+import { dayOf, isDay, partsOf } from '../../terms/day.ts';
 import type { Day } from '../../terms/day.ts';
 import type { DayOfYear } from '../../terms/plan.ts';
-import type { Season, Variety } from '../../terms/trial.ts';
+import type { Season, Trial, Variety } from '../../terms/trial.ts';
 import { middleOf } from './asked.ts';
 import type { PlanSource } from './asked.ts';
 import { disagrees, frostAfterDay, frostRisk, safeDay } from './frost.ts';
@@ -124,8 +124,19 @@ function raisingDays({ trial }: PlanSource, classId: string, varieties: readonly
   return past ?? 7 * usualWeeks(varieties[0]?.species ?? null);
 }
 
+/** Middle days on which a class was sown and planted out in a season that has begun. */
+function daysOfSeason(season: Season | null, classId: string, { varieties }: Pick<Trial, 'varieties'>) {
+  const ids = new Set<string>(varieties.filter((own) => own.classId === classId).map(({ id }) => id));
+  const own = (season?.plantings ?? []).filter(({ variety }) => ids.has(variety));
+  const middle = (days: readonly (Day | null)[]): Day | null => middleOf(days.filter(isDay)) as Day | null;
+  return {
+    sow: middle(own.map(({ sown }) => sown)),
+    plantOut: middle(own.map(({ transplanted }) => transplanted)),
+  };
+}
+
 export function classDates(source: PlanSource, classId: string, frost: FrostAhead | null): ClassDates {
-  const { trial, year } = source;
+  const { trial, year, hasBegun } = source;
   const { plantOut: set } = trial.settings.plan;
   const varieties = trial.varieties.filter((own) => own.classId === classId);
   const past = middleOf(
@@ -133,10 +144,17 @@ export function classDates(source: PlanSource, classId: string, frost: FrostAhea
       plantings.flatMap(({ transplanted }) => (transplanted ? [ofDay(transplanted)] : [])),
     ),
   );
-  const plantOut = set ? asDay(set, year) : past === null ? (frost?.safe ?? null) : inYear(past, year);
+  const own = hasBegun ? daysOfSeason(trial.planned, classId, trial) : null;
+  const plantOut = own?.plantOut
+    ? own.plantOut
+    : set
+      ? asDay(set, year)
+      : past === null
+        ? (frost?.safe ?? null)
+        : inYear(past, year);
   if (plantOut === null) return { classId, plantOut, sow: null, potOn: null, hardenOff: null, frost: null };
   const raising = raisingDays(source, classId, varieties);
-  const sow = (plantOut - raising) as Day;
+  const sow = own?.sow ?? ((plantOut - raising) as Day);
   return {
     classId,
     plantOut,

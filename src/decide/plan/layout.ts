@@ -1,52 +1,15 @@
 import { blockVariance } from '../../numerics/blockVariance.ts';
-import type { BlockVariance } from '../../numerics/blockVariance.ts';
 import { cell, nth } from '../../numerics/element.ts';
 import type { RandomStream } from '../../numerics/random.ts';
 import { randomStream } from '../../numerics/random.ts';
 import { blocksOf, halfUp } from './plants.ts';
+import { clumpLayout } from './clumpLayout.ts';
+import type { ClassLayout, LayoutAsked, PlannedPlant } from './layoutTypes.ts';
+import { shuffled } from './shuffled.ts';
 import { spreadOut } from './spread.ts';
 import { areBeside, spotKey } from './stretches.ts';
-import type { FixedPlant, Spot, Stretch } from './stretches.ts';
-import { below, varietiesToBlocks } from './varietyBlocks.ts';
-
-/** Plants of a variety that are planned for one place: one, or a clump side by side. */
-export interface PlannedPlant {
-  readonly variety: string;
-  readonly plants: number;
-  /** The first place of a clump. */
-  readonly spot: Spot;
-  /** Number of the block in its class, from 0. */
-  readonly block: number;
-}
-
-export interface ClassLayout {
-  readonly classId: string;
-  /** In order along the beds. */
-  readonly plants: readonly PlannedPlant[];
-  /** Places of each block. */
-  readonly sizes: readonly number[];
-  /** How well it compares its varieties; null for clumps, or where the blocks do not join them. */
-  readonly variance: BlockVariance | null;
-  /** Pairs of plants of one variety side by side that could not be avoided; clumps aside. */
-  readonly besides: number;
-  /** Tall plants without a place on the north side. */
-  readonly tallOver: number;
-}
-
-export interface LayoutAsked {
-  readonly stretch: Stretch;
-  /** Plants of each variety that is grown, in the order of their ids. */
-  readonly varieties: readonly {
-    readonly variety: string;
-    readonly plants: number;
-    readonly isTall: boolean;
-    readonly savesSeed: boolean;
-  }[];
-  readonly fixed: readonly FixedPlant[];
-  readonly layout: 'spread' | 'together';
-  /** Name of its random numbers: seed, plan, season and class. */
-  readonly stream: string;
-}
+import type { Spot } from './stretches.ts';
+import { varietiesToBlocks } from './varietyBlocks.ts';
 
 /** Parts of a stretch that lie in one bed each, by the numbers of their places. */
 function partsByBed(spots: readonly Spot[]): readonly (readonly number[])[] {
@@ -75,15 +38,6 @@ const isNorthern = ({ bed, row }: Spot): boolean =>
 
 const sizesOf = (blocks: readonly number[]): readonly number[] =>
   Array.from({ length: Math.max(...blocks) + 1 }, (_, b) => blocks.filter((own) => own === b).length);
-
-function shuffled<T>(items: readonly T[], stream: RandomStream): readonly T[] {
-  const own = [...items];
-  for (let i = own.length - 1; i > 0; i--) {
-    const j = below(stream, i + 1);
-    [own[i], own[j]] = [nth(own, j), nth(own, i)];
-  }
-  return own;
-}
 
 /** Places of a class with what is known of them before anything is planned. */
 interface Ground {
@@ -177,50 +131,22 @@ function spreadLayout(asked: LayoutAsked): ClassLayout {
     sizes,
     variance: blockVariance(counts),
     besides: besidesOf(plants),
+    isTogether: false,
     tallOver: ground.tallOver,
   };
 }
 
-/** Pairs of plants of one variety side by side. */
-function besidesOf(plants: readonly PlannedPlant[]): number {
+/** Pairs of plants of one variety side by side, by variety. */
+function besidesOf(plants: readonly PlannedPlant[]): ReadonlyMap<string, number> {
   const at = new Map(plants.map((own) => [spotKey(own.spot), own.variety]));
-  const isSame = ({ variety, spot }: PlannedPlant, next: Spot): boolean =>
-    areBeside(spot, next) && at.get(spotKey(next)) === variety;
-  return plants.reduce((sum, own) => {
-    const { row, column } = own.spot;
-    return (
-      sum +
-      [
-        { ...own.spot, row: row + 1 },
-        { ...own.spot, column: column + 1 },
-      ].filter((next) => isSame(own, next)).length
-    );
-  }, 0);
-}
-
-/** Two halves, in each a clump of every variety with two plants or more; none on both sides of the border. */
-function clumpLayout({ stretch: { classId, spots }, varieties, stream: name }: LayoutAsked): ClassLayout {
-  const stream = randomStream(name);
-  const halves: { readonly variety: string; readonly plants: number }[][] = [[], []];
-  const sizeOf = (half: number): number => nth(halves, half).reduce((sum, { plants }) => sum + plants, 0);
-  for (const { variety, plants } of varieties) {
-    const larger = sizeOf(0) <= sizeOf(1) ? 0 : 1;
-    const parts = [Math.ceil(plants / 2), Math.floor(plants / 2)];
-    nth(halves, larger).push({ variety, plants: nth(parts, 0) });
-    if (nth(parts, 1) > 0) nth(halves, 1 - larger).push({ variety, plants: nth(parts, 1) });
-  }
-  const [one, other] = halves.map((half) => shuffled(half, stream));
-  const last = one?.at(-1)?.variety;
-  const second = other && other.length > 1 && other[0]?.variety === last ? [...other.slice(1), nth(other, 0)] : other;
-  let at = 0;
-  const plants = [one ?? [], second ?? []].flatMap((half, block) =>
-    half.map((own) => {
-      const spot = nth(spots, at);
-      at += own.plants;
-      return { ...own, spot, block };
-    }),
-  );
-  return { classId, plants, sizes: [sizeOf(0), sizeOf(1)], variance: null, besides: 0, tallOver: 0 };
+  const pairs = new Map<string, number>();
+  for (const { variety, spot } of plants)
+    for (const next of [
+      { ...spot, row: spot.row + 1 },
+      { ...spot, column: spot.column + 1 },
+    ])
+      if (areBeside(spot, next) && at.get(spotKey(next)) === variety) pairs.set(variety, (pairs.get(variety) ?? 0) + 1);
+  return pairs;
 }
 
 /**

@@ -2,19 +2,19 @@ import { detectableNoncentrality } from '../../numerics/power.ts';
 import { studentizedRangeQuantile } from '../../numerics/range.ts';
 import { plantModel } from '../../analyse/traitsSeen.ts';
 import { nth } from '../../numerics/element.ts';
-import { openLog } from '../../terms/problem.ts';
+import { openLog, severityOf } from '../../terms/problem.ts';
 import type { ProblemLog } from '../../terms/problem.ts';
 import type { Bed } from '../../terms/plan.ts';
 import { settlesWith } from '../adviseVariety.ts';
 import type { VarietyAdvice } from '../adviseVariety.ts';
-import { askedOf, grownOf, placesOf, plantsIn, wishOf } from './asked.ts';
+import { askedOf, fixedRows, grownOf, placesOf, plantsIn, wishOf } from './asked.ts';
 import type { PlanSource } from './asked.ts';
 import { bedsOf, oneRow } from './beds.ts';
 import { classDates, frostAhead, varietyAhead } from './dates.ts';
 import type { FrostAhead } from './dates.ts';
 import { fixedPlants, planFile, wishedPlaces } from './fixedPlaces.ts';
 import { layoutOf } from './layout.ts';
-import type { ClassLayout } from './layout.ts';
+import type { ClassLayout } from './layoutTypes.ts';
 import { plantsOfEach } from './plants.ts';
 import type { PlantsAsked, PlantsGiven } from './plants.ts';
 import type { ClassPlan, MadePlan, Plan, PlannedVariety } from './planned.ts';
@@ -64,13 +64,14 @@ function classPlan(
         (b.share ?? 0) - (a.share ?? 0) ||
         (a.kind === 'newcomer' ? 0 : a.variety < b.variety ? -1 : 1),
     )
-    .map(({ variety, kind, share }): PlannedVariety => {
+    .map(({ variety, kind, share, isCheck }): PlannedVariety => {
       const plants = grown.get(variety) ?? 0;
       const advice: VarietyAdvice | undefined = outcome?.advice?.varieties.find((own) => own.variety === variety);
       return {
         variety,
         kind,
         plants,
+        isCheck,
         share: outcome?.advice ? share : null,
         ahead: varietyAhead(source, variety, dates),
         seeds: seedsAhead(source, variety, plants),
@@ -93,6 +94,18 @@ function classPlan(
   };
 }
 
+/** Reports wishes for fewer plants than rows of plantings.csv fix. */
+function reportWishes(source: PlanSource, log: ProblemLog): void {
+  const rows = fixedRows(source);
+  for (const { variety, plants, atMost, isRefused, place } of source.trial.wishes.get(source.year) ?? []) {
+    const fixed = (rows.get(variety) ?? []).reduce((sum, own) => sum + own.plants, 0);
+    const least = plants ?? atMost ?? (isRefused ? 0 : null);
+    if (fixed === 0 || least === null || fixed <= least) continue;
+    const said = plants !== null ? `plants ${plants}` : isRefused ? 'grow no' : `at_most ${atMost}`;
+    log.add('plan-wish-contradicts', place, variety, { against: `${said}, plantings.csv ${fixed}` });
+  }
+}
+
 /** Plants of each class; reported where wishes are too many. */
 function shareOut(source: PlanSource, beds: readonly Bed[], log: ProblemLog): readonly Shared[] {
   const classes = [...source.trial.settings.classes.values()];
@@ -106,7 +119,9 @@ function shareOut(source: PlanSource, beds: readonly Bed[], log: ProblemLog): re
         wished: String(asked.places + given.short),
         places: String(asked.places),
         short: String(given.short),
-        varieties: wished.map(({ variety }) => variety).join(', '),
+        varieties: (wished.length > 0 ? wished : asked.varieties.filter(({ isCheck }) => isCheck))
+          .map(({ variety }) => variety)
+          .join(', '),
       });
     }
     const grown = grownOf(asked, given.plants);
@@ -172,6 +187,7 @@ function layoutsOf(
 export function makePlan(source: PlanSource): MadePlan {
   const log = openLog();
   const known = bedsOf(source);
+  if (!source.hasBegun) reportWishes(source, log);
   const shared = shareOut(source, known, log);
   const total = shared.reduce((sum, { grown }) => sum + plantsIn(grown), 0);
   const beds = known.length > 0 ? known : [oneRow(Math.max(1, total))];
@@ -184,9 +200,9 @@ export function makePlan(source: PlanSource): MadePlan {
     log,
   );
   const fixed = [...own, ...wished];
-  const hasError = (): boolean => log.problems().length > 0;
+  const hasError = (): boolean => log.problems().some((own) => severityOf(own) === 'error');
   const found = hasError() ? null : stretches(source, beds, shared, fixed, log);
-  if (!found) return { plan: null, problems: log.problems() };
+  if (!found) return { plan: null, problems: log.problems().filter((own) => severityOf(own) === 'error') };
   const layouts = layoutsOf(source, shared, found, fixed);
   const frost = frostAhead(source);
   const classes = shared.map((one) =>

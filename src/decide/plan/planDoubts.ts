@@ -8,10 +8,10 @@ import type { ClassPlan, Plan } from './planned.ts';
 import { touching } from './stretches.ts';
 import type { Stretch } from './stretches.ts';
 
-const of100 = (chance: number): string => String(Math.min(99, Math.max(1, Math.round(100 * chance))));
+/** Of 100, never 0 or 100 but for what is impossible. */
+const of100 = (chance: number): string =>
+  chance === 0 ? '0' : String(Math.min(99, Math.max(1, Math.round(100 * chance))));
 
-/** More than this part of a class's places is too much for plants that stand apart. */
-const HALF = 0.5;
 /** A variety is late where half of it is ripe in time with less than this. */
 const LATE_BELOW = 0.5;
 
@@ -35,17 +35,17 @@ function reportClass(own: ClassPlan, source: PlanSource, log: ProblemLog): void 
       all: String(fresh + waiting.length),
     });
   const total = layout.plants.reduce((sum, { plants }) => sum + plants, 0);
-  const [most] = varieties.toSorted((a, b) => b.plants - a.plants);
-  if (layout.besides > 0 && most)
-    log.add('plan-side-by-side', at, most.variety, {
+  const [most] = [...layout.besides].toSorted(([, a], [, b]) => b - a);
+  const plants = varieties.find(({ variety }) => variety === most?.[0])?.plants ?? 0;
+  if (most && !source.hasBegun)
+    log.add('plan-side-by-side', at, most[0], {
       class: classId,
-      variety: most.variety,
-      plants: String(most.plants),
+      variety: [...layout.besides.keys()].join(', '),
+      plants: String(plants),
       places: String(total),
-      pairs: String(layout.besides),
-      fewer: String(Math.max(1, most.plants - Math.ceil(HALF * total))),
+      pairs: String([...layout.besides.values()].reduce((sum, own) => sum + own, 0)),
     });
-  if (layout.tallOver > 0)
+  if (layout.tallOver > 0 && !source.hasBegun)
     log.add('plan-tall-too-many', at, classId, { class: classId, over: String(layout.tallOver) });
   const check = source.trial.settings.classes.get(classId)?.checkVariety ?? null;
   const hasCheck = varieties.some(({ variety }) => variety === check);
@@ -61,7 +61,7 @@ function reportVarieties(own: ClassPlan, source: PlanSource, log: ProblemLog): v
       log.add('plan-seed-short', at, variety, {
         hand: String(seeds.atHand),
         needed: String(seeds.seeds),
-        plants: plants === 1 ? '1 plant' : `${plants} plants`,
+        plants: String(plants),
         chance: of100(seeds.chanceAtHand),
       });
     if (ahead && !ahead.isClass && ahead.chance < LATE_BELOW)

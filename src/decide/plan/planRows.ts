@@ -1,10 +1,12 @@
 import type { Bed } from '../../terms/plan.ts';
+import { foldId } from '../../terms/names.ts';
+import { classLookup } from '../../terms/trial.ts';
 import type { Planting } from '../../terms/trial.ts';
 import { fixedRows } from './asked.ts';
 import type { PlanSource } from './asked.ts';
-import type { ClassLayout } from './layout.ts';
+import type { ClassLayout } from './layoutTypes.ts';
 import type { PlannedRow } from './planned.ts';
-import { spotKey } from './stretches.ts';
+import { spotKey, spotsFrom } from './stretches.ts';
 import type { Spot } from './stretches.ts';
 
 /** Names blocks by the bed they lie in: `long bed A`. */
@@ -23,6 +25,12 @@ function blockNames(layouts: readonly ClassLayout[]): ReadonlyMap<string, string
   return names;
 }
 
+/** Order of two places along the beds. */
+const along = (a: Spot, b: Spot, beds: readonly Bed[]): number =>
+  beds.findIndex(({ id }) => id === a.bed.id) - beds.findIndex(({ id }) => id === b.bed.id) ||
+  a.column - b.column ||
+  a.row - b.row;
+
 /** Rows of the proposal: the grower's own first, then the rest along the beds, each with an id of its own. */
 export function rowsOf(
   source: PlanSource,
@@ -39,29 +47,32 @@ export function rowsOf(
   const used = new Set<string>();
   const isFree = (planting: Planting): boolean => planting.row === null || planting.column === null;
   const claim = (planting: Planting) => {
-    const bed = beds.find(({ id }) => id === planting.bed) ?? beds[0];
-    const spot =
-      bed && !isFree(planting) ? at.get(spotKey({ bed, row: planting.row ?? 0, column: planting.column ?? 0 })) : null;
-    const found = spot ?? placed.find((one) => one.variety === planting.variety && !used.has(spotKey(one.spot)));
-    if (found) used.add(spotKey(found.spot));
-    return found ?? null;
+    const bed = beds.find(({ id }) => planting.bed !== null && foldId(id) === foldId(planting.bed)) ?? beds[0];
+    const held =
+      bed && !isFree(planting)
+        ? spotsFrom(bed, planting.row ?? 0, planting.column ?? 0, planting.plants).flatMap(
+            (spot) => at.get(spotKey(spot)) ?? [],
+          )
+        : placed
+            .filter((one) => one.variety === planting.variety && !used.has(spotKey(one.spot)))
+            .slice(0, planting.plants);
+    for (const one of held) used.add(spotKey(one.spot));
+    return held[0] ?? null;
   };
   const fixedFirst = [...own.filter((one) => !isFree(one)), ...own.filter(isFree)].map(
     (planting) => [planting, claim(planting)] as const,
   );
   const claimed = new Map(fixedFirst);
+  const classOf = classLookup(source.trial.varieties);
   const fixed = own.map((planting): PlannedRow => {
     const found = claimed.get(planting) ?? null;
     const { id, variety, plants } = planting;
-    const classId = source.trial.varieties.find((one) => one.id === variety)?.classId ?? 'all';
+    const classId = classOf(variety);
     return { id, variety, classId, plants, spot: found?.spot ?? null, block: found?.name ?? null, fixed: planting };
   });
-  const order = new Map(beds.map(({ id }, i) => [id, i]));
-  const along = (a: Spot, b: Spot): number =>
-    (order.get(a.bed.id) ?? 0) - (order.get(b.bed.id) ?? 0) || a.column - b.column || a.row - b.row;
   const rest = placed
     .filter(({ spot }) => !used.has(spotKey(spot)))
-    .toSorted((a, b) => along(a.spot, b.spot))
+    .toSorted((a, b) => along(a.spot, b.spot, beds))
     .map(({ variety, classId, plants, spot, name }): PlannedRow => {
       let id = variety;
       for (let i = 2; taken.has(id.toLowerCase()); i++) id = `${variety}-${i}`;

@@ -2,7 +2,7 @@ import type { Problem } from '../../terms/problem.ts';
 import type { Bed } from '../../terms/plan.ts';
 import type { Planting } from '../../terms/trial.ts';
 import type { ClassDates, FrostAhead, VarietyAhead } from './dates.ts';
-import type { ClassLayout } from './layout.ts';
+import type { ClassLayout } from './layoutTypes.ts';
 import type { Wanted } from './plants.ts';
 import type { SeedsNeeded } from './seeds.ts';
 import type { Spot } from './stretches.ts';
@@ -28,6 +28,8 @@ export interface SeedsAhead extends SeedsNeeded {
   readonly chanceAtHand: number | null;
   readonly buy: number;
   readonly lots: readonly string[];
+  /** A lot that holds all the seeds; null where none does. */
+  readonly wholeLot: string | null;
 }
 
 /** A variety that will be grown. */
@@ -35,6 +37,7 @@ export interface PlannedVariety {
   readonly variety: string;
   readonly kind: Wanted['kind'];
   readonly plants: number;
+  readonly isCheck: boolean;
   readonly share: number | null;
   readonly ahead: VarietyAhead | null;
   readonly seeds: SeedsAhead;

@@ -24,5 +24,6 @@ export function seedsAhead(source: PlanSource, variety: string, plants: number):
     chanceAtHand: atHand === null ? null : chanceOfPlants(plants, atHand, counted),
     buy: Math.max(0, needed.seeds - (atHand ?? 0)),
     lots: lots.map(({ id }) => id),
+    wholeLot: lots.find(({ id, seeds }) => seeds !== null && seeds - sownOf(id, seasons) >= needed.seeds)?.id ?? null,
   };
 }

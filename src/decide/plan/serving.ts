@@ -1,5 +1,6 @@
 import { nth } from '../../numerics/element.ts';
 import type { RandomStream } from '../../numerics/random.ts';
+import { shuffled } from './shuffled.ts';
 import { below, varietiesToBlocks } from './varietyBlocks.ts';
 
 /** What a taster is served, in order. */
@@ -17,15 +18,6 @@ export function williamsSquare(n: number): readonly (readonly number[])[] {
   for (let j = 1, low = 1, high = n - 1; j < n; j++) first.push(j % 2 === 1 ? low++ : high--);
   const rows = Array.from({ length: n }, (_, k) => first.map((own) => (own + k) % n));
   return n % 2 === 1 ? [...rows, ...rows.map((row) => row.toReversed())] : rows;
-}
-
-function shuffled<T>(items: readonly T[], stream: RandomStream): T[] {
-  const own = [...items];
-  for (let i = own.length - 1; i > 0; i--) {
-    const j = below(stream, i + 1);
-    [own[i], own[j]] = [nth(own, j), nth(own, i)];
-  }
-  return own;
 }
 
 /** Everybody tastes everything: rows of a square, names and tasters at random. */

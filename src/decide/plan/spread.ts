@@ -19,7 +19,7 @@ export interface SpreadAsked {
 }
 
 /** What two plants of a variety cost by how near they stand; rows shared unevenly; neighbours met again; seed at the edge. */
-const COST = { beside: 1000, corner: 8, near: 2, row: 5, again: 0.6, edge: 6 } as const;
+const COST = { beside: 1000, corner: 8, near: 2, row: 5, again: 0.6, edge: 20 } as const;
 const NEAR = 3;
 const [HOT, COLD] = [6, 0.012] as const;
 const STEPS_A_PLACE = 300;

@@ -33,6 +33,13 @@ export function spotsOfBed(bed: Bed): readonly Spot[] {
   return spots;
 }
 
+/** So many places of a bed from one on, in their order; fewer where the bed ends before, none where it is no place. */
+export function spotsFrom(bed: Bed, row: number, column: number, count: number): readonly Spot[] {
+  const spots = spotsOfBed(bed);
+  const at = spots.findIndex((own) => own.row === row && own.column === column);
+  return at < 0 ? [] : spots.slice(at, at + count);
+}
+
 /** True for two places side by side, along or across a bed. */
 export const areBeside = (a: Spot, b: Spot): boolean =>
   a.bed.id === b.bed.id && Math.abs(a.row - b.row) + Math.abs(a.column - b.column) === 1;

@@ -4,6 +4,7 @@ import { nth } from '../../numerics/element.ts';
 import { randomStream } from '../../numerics/random.ts';
 import { dayOf } from '../../terms/day.ts';
 import type { Day } from '../../terms/day.ts';
+import { classLookup } from '../../terms/trial.ts';
 import type { Variety } from '../../terms/trial.ts';
 import { inProportion } from './asked.ts';
 import type { PlanSource } from './asked.ts';
@@ -68,6 +69,23 @@ function flightsOf(sizes: readonly number[], tasters: number, most: number): rea
   });
 }
 
+/** The tasting that ratings.csv has already: its codes stand on ballots that may be printed. */
+function tastingTaken({ trial, year }: PlanSource): TastingPlan | null {
+  const servings = trial.planned?.year === year ? trial.planned.servings : [];
+  if (servings.length === 0) return null;
+  const classOf = classLookup(trial.varieties);
+  const names = [...new Set(servings.map(({ taster }) => taster))];
+  const tasters = names.map((name) => ({
+    name,
+    samples: servings
+      .filter(({ taster }) => taster === name)
+      .map(({ order, code, variety }) => ({ order, code, variety, classId: classOf(variety) }))
+      .toSorted((a, b) => a.order - b.order),
+  }));
+  const { day } = trial.settings.plan.tasting;
+  return { day: day ? dayOf(year, day.month, day.date) : null, tasters, flights: [] };
+}
+
 /**
  * A tasting of what will be grown: codes, and what each taster is served in which order; hot classes last, the mildest of
  * a hot class first.
@@ -81,6 +99,8 @@ export function tastingOf(
 ): TastingPlan | null {
   const { trial, seasons, year } = source;
   const { plan, traits } = trial.settings;
+  const taken = tastingTaken(source);
+  if (taken) return taken;
   if (![...traits.values()].some(({ kind }) => kind === 'rating') || grown.length === 0) return null;
   const varietyOf = (id: string): Variety | undefined => trial.varieties.find((own) => own.id === id);
   const heat = new Map(trial.varieties.map((own) => [own.id as string, heatOf(own, source)]));

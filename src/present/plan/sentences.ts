@@ -37,7 +37,8 @@ function varietySentence(own: PlannedVariety, { trial, writing }: PlanWords): st
   if (own.kind === 'newcomer') return say.fresh(name, own.plants);
   if (own.kind === 'line') return say.line(name, own.plants);
   const why = own.share === null ? say.wished(name, own.plants) : say.listed(name, own.plants, of100(own.share));
-  return own.settles === null ? why : `${why} ${say.settles(of100(own.settles))}`;
+  const check = own.isCheck ? ` ${say.isCheck}` : '';
+  return `${why}${check}${own.settles === null ? '' : ` ${say.settles(of100(own.settles))}`}`;
 }
 
 /** Who is grown in a class, how many and why. */
@@ -58,10 +59,7 @@ const SIX = 6;
 export function tellsOf(words: PlanWords): readonly string[] {
   const { plan, trial, writing } = words;
   const say = writing.words.plan;
-  const { layout, spotCorrelation } = {
-    layout: trial.settings.plan.layout,
-    spotCorrelation: trial.settings.spotCorrelation,
-  };
+  const { spotCorrelation } = trial.settings;
   const sentences = plan.classes.map((own) => {
     const name = className(words, own.classId);
     const told = own.tells ? say.ratio(name, writing.percent(own.tells.ratio - 1, 0)) : say.noRatio(name);
@@ -78,7 +76,8 @@ export function tellsOf(words: PlanWords): readonly string[] {
   const isOnce = plan.classes.some(({ varieties }) => varieties.some(({ plants }) => plants === 1));
   return [
     ...sentences,
-    layout === 'together' ? say.together(worth(1), worth(2)) : say.apart,
+    ...(plan.classes.some((own) => own.layout.isTogether) ? [say.together(worth(1), worth(2))] : []),
+    ...(plan.classes.every((own) => own.layout.isTogether) ? [] : [say.apart]),
     ...(isOnce ? [say.firstLook] : []),
   ];
 }

@@ -65,7 +65,7 @@ function germinationRows({ classes }: Plan): readonly Cells[] {
       ? []
       : varieties.map(({ variety, seeds }): Cells => [
           variety,
-          seeds.lots[0] ?? null,
+          seeds.wholeLot,
           dates.sow === null ? null : isoDate(dates.sow),
           seeds.seeds,
           null,

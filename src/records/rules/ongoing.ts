@@ -28,7 +28,6 @@ function isPlanned(season: Season): boolean {
   const isDated = ({ sown, transplanted, removed, topped }: Planting): boolean =>
     (sown ?? transplanted ?? removed) !== null || topped !== null;
   return (
-    plantings.length > 0 &&
     firstDay === null &&
     !plantings.some((own) => isDated(own) || totalsOf(own) !== null) &&
     [weather, seedBatches, states, measurements, scores, answers].every(({ length }) => length === 0) &&

@@ -15,7 +15,8 @@ export const plan: typeof english = {
     `${name}: ${plants(n)}. In ${share} von 100 simulierten Saisons verdient sie einen Platz.`,
   wished: (name, n) => `${name}: ${plants(n)}.`,
   fresh: (name, n) => `${name}: neu, ${plants(n)}. Ein erster Blick: was gut ist, bekommt nächstes Jahr mehr.`,
-  line: (name, n) => `${name}: ${plants(n)} einer Kreuzung, jede für sich anzusehen.`,
+  line: (name, n) => `${name}: ${plants(n)} einer Kreuzung; jede für sich ansehen.`,
+  isCheck: 'Sie ist die Vergleichssorte.',
   settles: (chance) => `Ob sie bleibt, klärt ihre Saison in ${chance} von 100 Fällen.`,
   waiting: (names) => `Auf ein anderes Jahr warten: ${listed(names)}.`,
   cut: (names) => `Auf der Liste, aber ohne Platz: ${listed(names)}.`,
@@ -31,8 +32,8 @@ export const plan: typeof english = {
       : `${n} Blöcke; mittlere Varianz eines Unterschieds ${within}, ohne Blöcke ${without} (einer Pflanze 1); ${df} Freiheitsgrade.`,
   everyBlock: 'Jede Sorte steht in jedem Block.',
   together: (one, two) =>
-    `Die Pflanzen stehen nebeneinander, jede Sorte in zwei Gruppen: weniger aufzuschreiben. Sechs Pflanzen in einer Gruppe zeigen so viel wie ${one} einzelne, in zwei Gruppen so viel wie ${two}.`,
-  apart: 'Pflanzen einer Sorte stehen getrennt, denn Nachbarn gleichen sich: jede zweimal beschriften.',
+    `Wo Pflanzen einer Sorte nebeneinander stehen, hat jede zwei Gruppen: weniger aufzuschreiben. Sechs Pflanzen in einer Gruppe zeigen so viel wie ${one} einzelne, in zwei Gruppen so viel wie ${two}.`,
+  apart: 'Wo Pflanzen einer Sorte getrennt stehen, dann weil Nachbarn sich gleichen: jede zweimal beschriften.',
   firstLook: 'Eine Pflanze ist ein erster Blick, kein Urteil: at_least in wishes.csv fordert mehr.',
   map: 'Wo sie stehen',
   bed: (bed, part) => (part === '' ? bed : `${bed}, ${part}`),
@@ -63,7 +64,7 @@ export const plan: typeof english = {
   seedNote:
     'Samen für die Pflanzen und eine zusätzliche auf je vier, mit einer Wahrscheinlichkeit von 95 von 100, nach dem, was bisher aufging; ungeprüfter Samen geht, lose angenommen, in vier von fünf Fällen auf.',
   saving: (names) =>
-    `${listed(names)}: Samen soll geerntet werden, darum ${names.length === 1 ? 'steht sie' : 'stehen sie'} in der Mitte. Eine Blüte einbeuteln oder die Pflanze umhüllen: kein Abstand im Garten hält Pollen fern.`,
+    `${listed(names)}: Samen soll geerntet werden, darum ${names.length === 1 ? 'rückt sie' : 'rücken sie'} zur Mitte der Klasse, soweit die Blöcke es erlauben. Eine Blüte einbeuteln oder die Pflanze umhüllen: kein Abstand im Garten hält Pollen fern.`,
   cautions: {
     hot: 'Sämlinge und Früchte scharfer Sorten: Handschuhe, nichts an die Augen, keine Kinder.',
     treated: 'Behandelter Samen ist kein Lebensmittel: Handschuhe, außer Reichweite von Kindern.',
@@ -82,7 +83,7 @@ export const plan: typeof english = {
   pickingNote: 'In der Reihenfolge des Wegs. Früchte und Gewicht, eine Spalte je Tag.',
   looks: 'Ansehen',
   looksHead: ['Pflanze', 'Platz', 'Erste Blüte', 'Erster Ansatz', 'Erste reife', 'Verloren, warum'],
-  looksNote: (days) => `An jedem Tag „unripe“ ankreuzen, bis Frucht reif ist: ${days.join(', ')}.`,
+  looksNote: 'Eine Spalte je Tag: ankreuzen, solange alle Früchte unreif sind.',
   measuring: 'Messen',
   ballot: (name) => `Bogen: ${name}`,
   ballotHead: ['Folge', 'Kennzahl'],

@@ -983,9 +983,9 @@ export const problems: Words['problems'] = {
     'einen davon berichtigen',
   ],
   'plan-too-many': [
-    'die Wünsche brauchen {wished} Pflanzen, die Klasse hat {places} Plätze',
-    '{short} weniger für {varieties}, oder {short} Plätze mehr',
-    'data/places.csv, classes.*.places oder die Wünsche ändern',
+    'Plätze für die Wünsche: {wished}; Plätze der Klasse: {places}',
+    'nicht mehr, als es gibt: {short} zu viel',
+    'weniger Pflanzen für {varieties}, oder mehr Plätze (places.csv, classes.*.places)',
   ],
   'plan-place-outside': [
     'Reihe {row}, Spalte {column} von {bed} mit {rows} Reihen und {columns} Spalten',
@@ -1003,24 +1003,24 @@ export const problems: Words['problems'] = {
     'den Namen berichtigen oder das Beet in places.csv eintragen',
   ],
   'plan-class-no-place': [
-    'die Klasse {class} braucht {plants} Plätze hintereinander in ihren Beeten, {places} sind für sie frei',
-    'Beete, die sie fassen',
-    'classes.{class}.places setzen, oder classes eines Beets in places.csv',
+    '{class} braucht {plants} Plätze und hat {places}, wo sie stehen darf',
+    'Beete, oder ein gewünschtes Beet, die sie fassen',
+    'weniger Pflanzen, ein anderes Beet, oder Plätze, die andere Klassen und feste Zeilen frei lassen',
   ],
   'plan-list-cut': [
-    '{held} von {listed} auf der Liste von {class} haben Platz; {waiting} muss warten',
+    'auf der Liste von {class}: {listed}; mit Platz: {held}; es wartet: {waiting}',
     'Plätze für die ganze Liste',
     'der Klasse {more} Plätze mehr geben, oder einem Wunsch weniger Pflanzen',
   ],
   'plan-newcomers-wait': [
-    '{waiting} von {all} Neulingen von {class} warten auf ein anderes Jahr',
+    'Neulinge von {class}, die auf ein anderes Jahr warten: {waiting} von {all}',
     'so viele, wie Platz haben',
-    'nichts zu tun; `classes: {{class}: {newcomers: {all}}}` nimmt alle',
+    'nichts zu tun; mehr Plätze, oder `newcomers: {all}`, wo welche frei sind, nimmt mehr davon',
   ],
   'plan-side-by-side': [
-    '{plants} von {places} Pflanzen von {class} sind {variety}; Paare nebeneinander: {pairs}',
-    'eine Sorte auf weniger als der Hälfte der Plätze',
-    '{fewer} weniger davon; nichts zu tun, wo es nicht stört',
+    'Paare einer Sorte nebeneinander in {class}: {pairs} ({variety})',
+    'Pflanzen einer Sorte getrennt',
+    'weniger Pflanzen davon ({plants} von {places} Plätzen), oder kein Wunsch, der sie dort hält; nichts zu tun, wo es nicht stört',
   ],
   'plan-apart-broken': [
     '{classes} berühren sich an {times} Plätzen',
@@ -1028,8 +1028,8 @@ export const problems: Words['problems'] = {
     'dazwischen eine Spalte frei lassen (leave_out), oder jeder ein Beet geben',
   ],
   'plan-tall-too-many': [
-    'mehr hohe Pflanzen von {class} als Plätze an der Nordseite: {over} zu viel, so steht keine dort fest',
-    'so viele, wie die Nordreihe Plätze hat',
+    'hohe Pflanzen von {class} ohne Platz in einer Nordreihe: {over}; keine steht dort fest',
+    'so viele, wie die Nordreihe Plätze hat (ein Beet mit Norden oben oder unten auf dem Plan)',
     'weniger Pflanzen hoher Sorten, oder ein Beet für sie',
   ],
   'plan-check-missing': [
@@ -1038,7 +1038,7 @@ export const problems: Words['problems'] = {
     'check_variety setzen, oder at_least für eine, die schon wuchs',
   ],
   'plan-seed-short': [
-    '{hand} Samen, {needed} nötig: {plants} gehen in {chance} von 100 Fällen auf',
+    'Samen vorhanden: {hand}; nötig: {needed}; gewünschte Pflanzen: {plants}, in {chance} von 100 Fällen',
     'Samen für die Pflanzen und eine zusätzliche auf je vier',
     'mehr kaufen oder ernten, oder weniger Pflanzen wünschen',
   ],
@@ -1067,5 +1067,5 @@ export const problems: Words['problems'] = {
     'Zeilen ohne Platz',
     'nichts zu tun; Zeilen löschen gibt Plätze frei',
   ],
-  'plan-kept': ['{rows} Zeilen bleiben im Plan, wie sie sind', 'Zeilen, die bleiben sollen', 'nichts zu tun'],
+  'plan-kept': ['Zeilen, die im Plan bleiben, wie sie sind: {rows}', 'Zeilen, die bleiben sollen', 'nichts zu tun'],
 } satisfies ProblemTexts;

@@ -13,7 +13,8 @@ export const plan = {
     `${name}: ${plants(n)}. It earns a spot in ${share} of 100 simulated seasons.`,
   wished: (name: string, n: number) => `${name}: ${plants(n)}.`,
   fresh: (name: string, n: number) => `${name}: new, ${plants(n)}. A first look: what does well gets more next year.`,
-  line: (name: string, n: number) => `${name}: ${plants(n)} of a cross, each to be looked at by itself.`,
+  line: (name: string, n: number) => `${name}: ${plants(n)} of a cross; look at each by itself.`,
+  isCheck: 'It is the check variety.',
   settles: (chance: string) => `Its season settles whether to keep it in ${chance} of 100.`,
   waiting: (names: readonly string[]) => `Waiting for another year: ${listed(names)}.`,
   cut: (names: readonly string[]) => `On the list, but without a place: ${listed(names)}.`,
@@ -28,8 +29,8 @@ export const plan = {
       : `${n} blocks; average variance of a difference ${within}, without blocks ${without} (of one plant 1); ${df} degrees of freedom.`,
   everyBlock: 'Every variety stands in every block.',
   together: (one: string, two: string) =>
-    `Plants stand side by side, each variety in two clumps: less to write down. Six plants in one clump tell as much as ${one} that stand apart, in two clumps as much as ${two}.`,
-  apart: 'Plants of a variety stand apart, since neighbours resemble each other: label each twice.',
+    `Where plants of a variety stand side by side, each has two clumps: less to write down. Six plants in one clump tell as much as ${one} that stand apart, in two clumps as much as ${two}.`,
+  apart: 'Where plants of a variety stand apart it is since neighbours resemble each other: label each twice.',
   firstLook: 'One plant is a first look, not a judgement: at_least in wishes.csv asks for more.',
   map: 'Where they stand',
   bed: (bed: string, part: string) => (part === '' ? bed : `${bed}, ${part}`),
@@ -60,7 +61,7 @@ export const plan = {
   seedNote:
     'Seeds for the plants and one spare for every four, with a chance of 95 of 100, from what came up so far; seed nobody tested is taken to come up four times in five, loosely.',
   saving: (names: readonly string[]) =>
-    `${listed(names)}: seed is to be saved, so ${names.length === 1 ? 'it stands' : 'they stand'} in the middle. Bag a flower or cage the plant: no distance in a garden keeps pollen out.`,
+    `${listed(names)}: seed is to be saved, so ${names.length === 1 ? 'it is' : 'they are'} moved towards the middle of the class as far as blocks allow. Bag a flower or cage the plant: no distance in a garden keeps pollen out.`,
   cautions: {
     hot: 'Seedlings and fruit of hot varieties: gloves, nothing near the eyes, no children.',
     treated: 'Treated seed is not food: gloves, and out of reach of children.',
@@ -79,7 +80,7 @@ export const plan = {
   pickingNote: 'In walking order. Fruits and weight, a column a day.',
   looks: 'Looks',
   looksHead: ['Plant', 'Place', 'First flower', 'First set', 'First ripe', 'Lost, and why'],
-  looksNote: (days: readonly string[]) => `Tick “unripe” on each look until fruit is ripe: ${days.join(', ')}.`,
+  looksNote: 'A column a look: tick it while all fruit is unripe.',
   measuring: 'Measuring',
   ballot: (name: string) => `Ballot: ${name}`,
   ballotHead: ['Order', 'Code'],

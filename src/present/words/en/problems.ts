@@ -909,9 +909,9 @@ export const problems = {
     'correct one of them',
   ],
   'plan-too-many': [
-    'wishes need {wished} plants, the class has {places} places',
-    '{short} fewer for {varieties}, or {short} places more',
-    'change data/places.csv, classes.*.places or the wishes',
+    'places needed for what is wished: {wished}; places of the class: {places}',
+    'no more than there are: {short} too many',
+    'fewer plants for {varieties}, or more places (places.csv, classes.*.places)',
   ],
   'plan-place-outside': [
     'row {row}, column {column} of {bed}, which has {rows} rows and {columns} columns',
@@ -925,24 +925,24 @@ export const problems = {
   ],
   'plan-bed-unknown': ['there is no such bed', 'one of: {beds}', 'correct the name, or add the bed to places.csv'],
   'plan-class-no-place': [
-    'the class {class} needs {plants} places in a row of its beds, and {places} are left for it',
-    'beds that hold it',
-    'set classes.{class}.places, or classes of a bed in places.csv',
+    '{class} needs {plants} places and has {places} where it may stand',
+    'beds, or a bed that is wished for, that hold it',
+    'fewer plants, another bed, or places that other classes and fixed rows leave free',
   ],
   'plan-list-cut': [
-    '{held} of {listed} on the list of {class} have a place; {waiting} must wait',
+    'on the list of {class}: {listed}; with a place: {held}; waiting: {waiting}',
     'places for the whole list',
     'give the class {more} places more, or fewer plants to a wish',
   ],
   'plan-newcomers-wait': [
-    '{waiting} of {all} newcomers of {class} wait for another year',
+    'newcomers of {class} that wait for another year: {waiting} of {all}',
     'as many as its places allow',
-    'nothing to do; `classes: {{class}: {newcomers: {all}}}` grows them all',
+    'nothing to do; more places, or `newcomers: {all}` where places are left, grows more of them',
   ],
   'plan-side-by-side': [
-    '{plants} of {places} plants of {class} are {variety}; pairs side by side: {pairs}',
-    'a variety on fewer than half of the places',
-    'grow {fewer} fewer of it; nothing to do where that does not matter',
+    'pairs of one variety side by side in {class}: {pairs} ({variety})',
+    'plants of a variety apart',
+    'fewer plants of it ({plants} of {places} places), or no wish that holds it there; nothing to do where that does not matter',
   ],
   'plan-apart-broken': [
     '{classes} touch at {times} places',
@@ -950,8 +950,8 @@ export const problems = {
     'leave a column free between them (leave_out), or give each a bed of its own',
   ],
   'plan-tall-too-many': [
-    'more tall plants of {class} than places on its north side: {over} too many, so none is held there',
-    'as many as the north row has places',
+    'tall plants of {class} without a place in a north row: {over}; none is held there',
+    'as many as the north row has places (a bed with its north at the top or bottom of the map)',
     'fewer plants of tall varieties, or a bed for them',
   ],
   'plan-check-missing': [
@@ -960,7 +960,7 @@ export const problems = {
     'set check_variety, or wish at_least for one that was grown',
   ],
   'plan-seed-short': [
-    '{hand} seeds, {needed} needed: {plants} come up in {chance} of 100',
+    'seeds at hand: {hand}; needed: {needed}; plants wanted: {plants}, in {chance} of 100',
     'seed for the plants and a spare for every four',
     'buy or save more, or wish fewer plants',
   ],
@@ -989,5 +989,5 @@ export const problems = {
     'rows without places to be planned',
     'nothing to do; delete rows to free places',
   ],
-  'plan-kept': ['{rows} rows stand in the plan as they are', 'rows to be kept', 'nothing to do'],
+  'plan-kept': ['rows that stay in the plan as they are: {rows}', 'rows to be kept', 'nothing to do'],
 } as ProblemTexts;
