@@ -125,3 +125,61 @@ describe('a plan that is taken', () => {
     expect(readdirSync(join(folder, '_plan'))).not.toContain('2027');
   });
 });
+
+describe('a plan that is changed by hand', () => {
+  const two = (name: string, settings = ''): string => {
+    const folder = garden(name);
+    writeFileSync(join(folder, 'data/places.csv'), 'bed,rows,columns\nlong bed,2,13\nshort bed,2,7\n');
+    const path = join(folder, 'data/trial.yaml');
+    writeFileSync(path, `${read(path)}${settings}`);
+    return folder;
+  };
+  const lines = (folder: string): readonly string[] => read(folder, 'data/2027/plantings.csv').trim().split('\n');
+
+  it('clumps taken again are the same clumps, and none lies across two beds', () => {
+    const folder = two('clumps', 'plan: {layout: together}\n');
+    expect(run('plan', folder, '--take', '--quiet').status).toBe(0);
+    const taken = lines(folder);
+    const plants = taken.slice(1).reduce((sum, line) => sum + Number(line.split(',')[2]), 0);
+    expect(plants).toBe(40);
+    expect(taken.some((line) => Number(line.split(',')[2]) > 1)).toBe(true);
+    for (const line of taken.slice(1))
+      expect(line).toMatch(/,(long bed),long bed [A-Z],|,(short bed),short bed [A-Z],/);
+    const again = run('plan', folder, '--take');
+    expect(again.stdout).toContain('plan-all-fixed');
+    expect(again.stdout).toContain('Nothing new to take');
+    expect(lines(folder)).toEqual(taken);
+  });
+  it('a row that is deleted frees its place, and ballots keep their codes', () => {
+    const folder = two('deleted');
+    expect(run('plan', folder, '--take', '--quiet').status).toBe(0);
+    const key = read(folder, '_plan/tasting-key.csv');
+    const path = join(folder, 'data/2027/plantings.csv');
+    const without = lines(folder).filter((line) => !line.startsWith('v12,'));
+    expect(without).toHaveLength(40);
+    writeFileSync(path, `${without.join('\n')}\n`);
+    expect(run('check', folder).stdout).toContain('0 errors');
+    const again = run('plan', folder, '--take');
+    expect(again.status, again.stdout).toBe(0);
+    expect(lines(folder)).toHaveLength(41);
+    expect(read(folder, '_plan/tasting-key.csv')).toBe(key);
+    writeFileSync(path, `${lines(folder)[0]}\n`);
+    expect(run('plan', folder, '--quiet').status).toBe(0);
+  });
+  it('wishes for fewer plants than stand in rows are told, and a table in UTF-16 is left alone', () => {
+    const folder = two('against');
+    writeFileSync(join(folder, 'data/2027/wishes.csv'), 'variety,plants\nv01,1\n');
+    const rows = 'planting,variety,bed,row,column\nx1,v01,long bed,1,1\nx2,v01,long bed,2,5\n';
+    writeFileSync(join(folder, 'data/2027/plantings.csv'), rows);
+    const told = run('plan', folder);
+    expect(told.status).toBe(1);
+    expect(told.stdout).toContain('plan-wish-contradicts');
+    writeFileSync(join(folder, 'data/2027/wishes.csv'), 'variety,plants\nv01,4\n');
+    const wide = Buffer.concat([Buffer.from([0xff, 0xfe]), Buffer.from(rows, 'utf16le')]);
+    writeFileSync(join(folder, 'data/2027/plantings.csv'), wide);
+    const refused = run('plan', folder, '--take');
+    expect(refused.status).toBe(2);
+    expect(refused.stderr).toContain('UTF-16');
+    expect(readFileSync(join(folder, 'data/2027/plantings.csv'))).toEqual(wide);
+  });
+});
