@@ -22,6 +22,9 @@ interface ClassPart {
 }
 
 /** A variety of the planting list: its fruit, its sign, its share, the chief reason. */
+/** So many varieties of a class are drawn, the list first; the others stand in its table and on their own pages. */
+const MOST_SHOWN = 40;
+
 function Item({ content, next, outcome, root, id }: ClassPart & { readonly id: string }): JSX.Element {
   const stand = content.stands.get(id)!;
   const { variety, standing, share, shareText } = stand;
@@ -56,7 +59,7 @@ function Folds({ content, next, outcome: { classId }, root }: ClassPart): JSX.El
       <details>
         <summary>{bench.next.advice}</summary>
         <p>{own.list.join(' ')}</p>
-        {own.varieties.map((words) => (
+        {own.varieties.slice(0, MOST_SHOWN).map((words) => (
           <>
             <h3 id={`advice-${words.variety}`}>{nameOf(content, words.variety)}</h3>
             <Advice advice={words} />
@@ -89,6 +92,7 @@ function ClassSection({ content, next, outcome, root }: ClassPart): JSX.Element 
   const own = next.classes.find((one) => one.classId === classId)!;
   const list = advice?.list ?? [];
   const rest = (advice?.varieties ?? []).map(({ variety }) => variety).filter((id) => !list.includes(id));
+  const shown = rest.slice(0, Math.max(0, MOST_SHOWN - list.length));
   const part = { content, next, outcome, root };
   return (
     <section class="klass" aria-labelledby={`class-${classId}`}>
@@ -108,9 +112,10 @@ function ClassSection({ content, next, outcome, root }: ClassPart): JSX.Element 
           </li>
         ))}
         {advice ? <li class="ends">{bench.next.ends}</li> : null}
-        {rest.map((id) => (
+        {shown.map((id) => (
           <Item {...part} id={id} />
         ))}
+        {shown.length < rest.length ? <li class="ends">{bench.next.more(rest.length - shown.length)}</li> : null}
       </ul>
       {own.excluded.length > 0 ? (
         <p class="rest">

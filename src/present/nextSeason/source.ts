@@ -3,6 +3,7 @@ import type { SeasonSeen } from '../../analyse/seen.ts';
 import type { ExpectedVariety } from '../../analyse/expected/expectedTrait.ts';
 import { hundredths } from '../../decide/verdict.ts';
 import type { LastWinter } from '../../decide/lastWinter.ts';
+import type { Forecast } from '../../decide/forecasts.ts';
 import type { ClassOutcome, NextSeason } from '../../decide/nextSeason.ts';
 import type { Trial } from '../../terms/trial.ts';
 import type { Writing } from '../numbers.ts';
@@ -24,26 +25,37 @@ export interface ShownExpected {
   readonly high: number | null;
 }
 
+type Expected = ShownExpected & { readonly own: ExpectedVariety };
+
+/** What a forecast says of the varieties of its classes: every page asks for all of them. */
+const shown = new WeakMap<Forecast, Map<string, ReadonlyMap<string, Expected>>>();
+
+function expectedOfClass(forecast: Forecast, classId: string): ReadonlyMap<string, Expected> {
+  const classes = shown.get(forecast) ?? new Map<string, ReadonlyMap<string, Expected>>();
+  shown.set(forecast, classes);
+  const known = classes.get(classId);
+  if (known) return known;
+  const back = backOf(forecast.own);
+  const seen = forecast.values.values.filter((value) => value.classId === classId).map(({ theta }) => back(theta));
+  const varieties = forecast.expected.classes.find((one) => one.classId === classId)?.varieties ?? [];
+  const found = new Map(
+    varieties.map((own): [string, Expected] => {
+      const [estimate, low, high] = [own.mean, own.low, own.high].map(back) as [number, number, number];
+      const isFar = forecast.own.isLog && [low, high].some((limit) => isFarLimit(limit, seen, true));
+      return [own.variety, isFar ? { estimate, low: null, high: null, own } : { estimate, low, high, own }];
+    }),
+  );
+  classes.set(classId, found);
+  return found;
+}
+
 /**
  * Expected value and prediction interval of a variety in the stored unit; null where the trait has no forecast. On
  * logarithms the interval is left out where its limits are far from all that the class gave.
  */
-export function expectedIn(
-  next: NextSeason,
-  trait: string,
-  classId: string,
-  variety: string,
-): (ShownExpected & { readonly own: ExpectedVariety }) | null {
+export function expectedIn(next: NextSeason, trait: string, classId: string, variety: string): Expected | null {
   const forecast = next.forecasts.get(trait);
-  const own = forecast?.expected.classes
-    .find((one) => one.classId === classId)
-    ?.varieties.find((one) => one.variety === variety);
-  if (!forecast || !own) return null;
-  const back = backOf(forecast.own);
-  const [estimate, low, high] = [own.mean, own.low, own.high].map(back) as [number, number, number];
-  const seen = forecast.values.values.filter((value) => value.classId === classId).map(({ theta }) => back(theta));
-  const isFar = forecast.own.isLog && [low, high].some((limit) => isFarLimit(limit, seen, true));
-  return isFar ? { estimate, low: null, high: null, own } : { estimate, low, high, own };
+  return (forecast && expectedOfClass(forecast, classId).get(variety)) ?? null;
 }
 
 /** From the working scale to the stored unit, cut to the scale's ends. */

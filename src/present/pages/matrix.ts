@@ -175,8 +175,23 @@ function columnOf(draft: Draft, source: MatrixSource, ids: readonly string[]): M
   };
 }
 
+/** Matrices by how they are written: the page of every variety of a class asks for its class's. */
+const matrices = new WeakMap<MatrixSource['writing'], Map<string, readonly [MatrixSource, readonly MatrixColumn[]]>>();
+
 /** The traits of a class in a season, each on its full scale: amounts, ratings, first ripe fruit. */
 export function matrixOf(source: MatrixSource, isWhole: boolean): readonly MatrixColumn[] {
+  const own = matrices.get(source.writing) ?? new Map<string, readonly [MatrixSource, readonly MatrixColumn[]]>();
+  matrices.set(source.writing, own);
+  const key = `${source.seen.season.key}/${source.classId}/${isWhole}`;
+  const [before, columns] = own.get(key) ?? [];
+  const isSame = before?.seen === source.seen && before.compared === source.compared && before.trial === source.trial;
+  if (columns && isSame) return columns;
+  const made = madeMatrix(source, isWhole);
+  own.set(key, [source, made]);
+  return made;
+}
+
+function madeMatrix(source: MatrixSource, isWhole: boolean): readonly MatrixColumn[] {
   const { seen, trial, classId } = source;
   const ids = seen.varieties.filter(({ variety }) => variety.classId === classId).map(({ variety }) => variety.id);
   const scores = ratings(source);

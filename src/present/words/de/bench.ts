@@ -313,6 +313,10 @@ export const bench: Words['bench'] = {
     lead: (spots, named) =>
       `${capital(count(named))} ${named === 1 ? 'Sorte' : 'Sorten'} für ${places(spots)}, nach ihrem Anteil; die gestrichelte Linie zeigt, wo die Plätze enden.`,
     ends: 'hier enden die Plätze',
+    more: (n) =>
+      n === 1
+        ? 'eine weitere steht unten in der Tabelle und auf ihrer eigenen Seite'
+        : `${n} weitere stehen unten in der Tabelle und auf ihren eigenen Seiten`,
     how: 'Wie gezählt wird',
     figures: 'Zahlen und Tabellen',
     advice: 'In Worten',

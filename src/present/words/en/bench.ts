@@ -315,6 +315,10 @@ export const bench = {
     lead: (spots: number, named: number) =>
       `${capital(count(named))} ${named === 1 ? 'variety' : 'varieties'} for ${count(spots)} spot${s(spots)}, in order of share; the broken line is where the spots end.`,
     ends: 'here the spots end',
+    more: (n: number) =>
+      n === 1
+        ? 'one more stands in the table below and on its own page'
+        : `${n} more stand in the table below and on their own pages`,
     how: 'How it is counted',
     figures: 'Figures and tables',
     advice: 'In words',
