@@ -1,6 +1,10 @@
 import * as vega from 'vega';
 import { compile } from 'vega-lite';
+import type { TopLevelSpec } from 'vega-lite';
+import type { Drawing } from '../present/charts/config.ts';
 import type { Chart } from '../present/charts/kinds.ts';
+import { dots } from '../present/charts/dots.ts';
+import { numberWriter } from '../present/numbers.ts';
 import { plainUnits } from '../present/units.ts';
 import { specification } from '../present/charts/specification.ts';
 
@@ -25,28 +29,41 @@ export function beginDrawings(): void {
   drawings = new Map();
 }
 
+/** A specification whose numbers are written in a language. */
+function inLanguage(spec: TopLevelSpec, language: string): TopLevelSpec {
+  const parts = new Intl.NumberFormat(language).formatToParts(1234567.8);
+  const part = (type: string, otherwise: string): string => parts.find((one) => one.type === type)?.value ?? otherwise;
+  const [decimal, thousands] = [part('decimal', '.'), part('group', '')];
+  const number = { decimal, thousands, grouping: [3], currency: ['', ''] as [string, string] };
+  return { ...spec, config: { ...spec.config, locale: { number } } };
+}
+
 /**
  * Draws a chart as SVG text.
  *
- * @param chart   its rows and words
- * @param width   width of the plot in px
- * @param prefix  makes ids unique on a page
+ * @param chart     its rows and words
+ * @param width     width of the plot in px
+ * @param prefix    makes ids unique on a page
+ * @param language  of the numbers at its axes
  * @throws Error if Vega warns: a misspelt field must not become an empty chart
  */
-export async function drawChart(chart: Chart, width: number, prefix: string): Promise<string> {
+export async function drawChart(chart: Chart, width: number, prefix: string, language: string): Promise<string> {
   const text = plainUnits(JSON.stringify(chart));
-  const key = `${width} ${text}`;
-  const drawn = drawings.get(key) ?? drawnBefore.get(key) ?? (await draw(JSON.parse(text) as Chart, width, prefix));
+  const plain = JSON.parse(text) as Chart;
+  if (plain.kind === 'dots') return dots(plain, width, numberWriter(language));
+  const key = `${width} ${language} ${text}`;
+  const drawn =
+    drawings.get(key) ?? drawnBefore.get(key) ?? (await draw(specification(plain, width), prefix, language));
   drawings.set(key, drawn);
   return drawn.replace(/\b(id="|url\(#|href="#)/g, `$1${prefix}-`);
 }
 
-async function draw(chart: Chart, width: number, prefix: string): Promise<string> {
+async function draw({ spec: own, data }: Drawing, prefix: string, language: string): Promise<string> {
   const fail = (...messages: readonly unknown[]): never => {
     throw new Error(`chart ${prefix}: ${messages.map(String).join(' ')}`);
   };
   const logger = { warn: fail, error: fail, info: () => logger, debug: () => logger, level: () => 0 };
-  const { spec, data } = specification(chart, width);
+  const spec = inLanguage(own, language);
   const key = JSON.stringify(spec);
   const runtime = runtimes.get(key) ?? vega.parse(compile(spec, { logger: logger }).spec);
   runtimes.set(key, runtime);

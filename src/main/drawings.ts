@@ -25,12 +25,16 @@ export interface Compared {
 }
 
 /** Draws figures in the site's units and, where it makes a difference, in the other ones. */
-export async function drawAll(here: readonly Figure[], there: readonly Figure[]): Promise<readonly PictureWords[]> {
+export async function drawAll(
+  here: readonly Figure[],
+  there: readonly Figure[],
+  language: string,
+): Promise<readonly PictureWords[]> {
   const drawn: PictureWords[] = [];
   const draw = async (figure: Figure, mark: string): Promise<PictureWords> => ({
     ...figure,
-    wide: await drawChart(figure.chart, WIDE, `${figure.id}-${mark}w`),
-    narrow: await drawChart(figure.chart, NARROW, `${figure.id}-${mark}n`),
+    wide: await drawChart(figure.chart, WIDE, `${figure.id}-${mark}w`, language),
+    narrow: await drawChart(figure.chart, NARROW, `${figure.id}-${mark}n`, language),
   });
   for (const [i, figure] of here.entries()) {
     const own = await draw(figure, '');
@@ -55,7 +59,11 @@ export async function drawFigures(trial: Trial, seasons: readonly Compared[]): P
     const own = new Map<string, readonly PictureWords[]>();
     for (const classId of trial.settings.classes.keys()) {
       const source = { seen, compared, classId };
-      const figures = await drawAll(classFigures({ ...source, ...here }), classFigures({ ...source, ...there }));
+      const figures = await drawAll(
+        classFigures({ ...source, ...here }),
+        classFigures({ ...source, ...there }),
+        trial.settings.language,
+      );
       own.set(classId, figures);
     }
     drawn.set(seen.season.key, own);

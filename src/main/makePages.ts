@@ -55,7 +55,10 @@ async function nextContent(source: AdviceSource | null): Promise<NextContent | n
   const other = { ...source, ...inOtherUnits(source.trial) };
   const figures = new Map<string, readonly PictureWords[]>();
   for (const outcome of next.classes)
-    figures.set(outcome.classId, await drawAll(adviceFigures(source, outcome), adviceFigures(other, outcome)));
+    figures.set(
+      outcome.classId,
+      await drawAll(adviceFigures(source, outcome), adviceFigures(other, outcome), source.trial.settings.language),
+    );
   return {
     season: next.season,
     classes: next.classes.map((outcome) => classAdviceWords(source, outcome)),

@@ -84,8 +84,8 @@ function lastPlace({ estimate, low, high }: Limits, unit: string, system: UnitSy
   return Math.max(-decimals, Math.min(first(half) - 1, ...digits.filter((digit) => digit >= -decimals)));
 }
 
-/** Numbers of a language with a fixed number of decimals. */
-function numberWriter(language: string): Writing['number'] {
+/** Writes numbers of a language with a fixed number of decimals. */
+export function numberWriter(language: string): Writing['number'] {
   const formats = new Map<number, Intl.NumberFormat>();
   return (value, decimals = 0) => {
     let format = formats.get(decimals);

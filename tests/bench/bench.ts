@@ -17,6 +17,7 @@ import { compareSeason } from '../../src/analyse/compareSeason.ts';
 import { seasonSeen } from '../../src/analyse/seen.ts';
 import { checkTrial } from '../../src/records/trial.ts';
 import { adviseNextSeason } from '../../src/decide/nextSeason.ts';
+import { dotsByVega } from './dotsByVega.ts';
 import { readFolder } from '../../src/main/readFolder.ts';
 import type { Chart } from '../../src/present/charts/kinds.ts';
 import { adviceFigures } from '../../src/present/nextSeason/figures.ts';
@@ -79,7 +80,10 @@ async function demoCharts(): Promise<string> {
   const source = { trial: trial!, seasons, next, winters: [], writing };
   const figures = [...seasonCharts, ...next.classes.flatMap((outcome) => adviceFigures(source, outcome))];
   const drawings = figures.flatMap(({ chart }) =>
-    [560, 170].map((width) => specification(JSON.parse(plainUnits(JSON.stringify(chart))) as Chart, width)),
+    [560, 170].map((width) => {
+      const plain = JSON.parse(plainUnits(JSON.stringify(chart))) as Chart;
+      return plain.kind === 'dots' ? dotsByVega(plain, width) : specification(plain, width);
+    }),
   );
   const file = join(mkdtempSync(join(tmpdir(), 'keeprow-charts-')), 'charts.json');
   writeFileSync(file, JSON.stringify(drawings));

@@ -6,7 +6,7 @@ export interface Drawing {
   readonly data: Readonly<Record<string, readonly object[]>>;
 }
 
-const FONT = 'system-ui, "Segoe UI", Roboto, "Helvetica Neue", Arial, sans-serif';
+export const FONT = 'system-ui, "Segoe UI", Roboto, "Helvetica Neue", Arial, sans-serif';
 export const INK = 'var(--ink)';
 export const CONFIG = {
   background: 'transparent',

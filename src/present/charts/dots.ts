@@ -1,76 +1,128 @@
-import type { TopLevelSpec } from 'vega-lite';
-import { COLOUR, CONFIG, INK, writtenValues } from './config.ts';
-import type { Drawing } from './config.ts';
-import type { DotChart } from './kinds.ts';
+import { svgText } from '../svgText.ts';
+import { plainAxis, ratioAxis, textWidth } from './axis.ts';
+import type { Axis } from './axis.ts';
+import { FONT, ROOM_FOR_VALUES } from './config.ts';
+import type { DotChart, DotRow } from './kinds.ts';
 
-const RATIO_TICKS = [0.1, 0.25, 0.5, 1, 2, 4, 10];
+/** Height of a line, px. */
+const STEP = 26;
+const NAME_SIZE = 13;
+const VALUE_SIZE = 12;
+const MARGIN = 6;
+/** Half the height of a mark, px. */
+const RADIUS = 4.743;
+const LINE_HEIGHT = 16;
 
-/** Estimates with their intervals over the plants' own values, a line a variety. */
-export function dots(chart: DotChart, width: number): Drawing {
-  // Order of the rows: the first layer's data come first in the joint domain, so the specification names no variety.
-  const y = { field: 'name', type: 'nominal', sort: null, axis: { title: null, domain: false, ticks: false } } as const;
-  const isRatio = chart.ratioTo !== null;
-  const scale = isRatio ? { type: 'log', nice: false, padding: 12 } : { zero: chart.zero, nice: true };
-  const ticks = isRatio ? { values: RATIO_TICKS, format: '~g' } : { tickCount: 5 };
-  const x = (field: string) => ({ field, type: 'quantitative', scale, axis: { title: chart.axis, ...ticks } }) as const;
-  const colour = { color: COLOUR };
-  const layer: object[] = [
-    {
-      data: { name: 'intervals' },
-      mark: { type: 'rule', strokeWidth: 2.5, aria: false },
-      encoding: { y, x: x('low'), x2: { field: 'high' }, ...colour },
-    },
-    {
-      data: { name: 'plants' },
-      mark: { type: 'tick', color: 'var(--rule)', thickness: 2, size: 12, aria: false },
-      encoding: { y, x: x('value') },
-    },
-    {
-      data: { name: 'rows' },
-      mark: { type: 'point', filled: true, size: 90, opacity: 1, stroke: 'var(--paper)', strokeWidth: 1 },
-      encoding: {
-        y,
-        x: x('estimate'),
-        ...colour,
-        shape: { condition: { test: "datum.group === 'new'", value: 'diamond' }, value: 'circle' },
-        description: { field: 'description', type: 'nominal' },
-      },
-    },
-  ];
-  if (chart.pulls) {
-    layer.splice(2, 0, {
-      data: { name: 'pulls' },
-      mark: { type: 'rule', color: INK, strokeWidth: 1, yOffset: 8, aria: false },
-      encoding: { y, x: x('from'), x2: { field: 'to' } },
-    });
+const colourOf = ({ group }: DotRow): string => (group === 'new' ? 'var(--new)' : 'var(--returning)');
+/** Middle of a row, px from the top. */
+const middleOf = (row: number): number => row * STEP + STEP / 2;
+const px = (value: number): string => String(Math.round(value * 100) / 100);
+
+/** Words in lines of at most a width, as even as their words allow. */
+function lines(text: string, width: number): readonly string[] {
+  const count = Math.ceil(textWidth(text, NAME_SIZE) / width);
+  if (count <= 1) return [text];
+  const most = textWidth(text, NAME_SIZE) / count;
+  const out: string[] = [];
+  for (const word of text.split(/ +/)) {
+    const last = out.at(-1);
+    if (last === undefined || textWidth(last, NAME_SIZE) + textWidth(word, NAME_SIZE) / 2 > most) out.push(word);
+    else out[out.length - 1] = `${last} ${word}`;
   }
-  const line = isRatio ? 1 : chart.reference;
-  if (line !== undefined) {
-    layer.push({
-      data: { name: 'reference' },
-      mark: { type: 'rule', color: 'var(--check)', strokeWidth: 1, aria: false },
-      encoding: { x: x('value') },
-    });
-  }
-  layer.push(...writtenValues(width, y, 'rows'));
-  const spec = { width, height: { step: 26 }, config: CONFIG, datasets: {}, layer };
-  return { spec: spec as unknown as TopLevelSpec, data: dataOf(chart, line) };
+  return out;
 }
 
-/** The chart's rows by the names of the specification's data. */
-function dataOf(chart: DotChart, line: number | undefined): Drawing['data'] {
-  const rows = chart.rows.map((row) => ({ ...row, description: `${row.name}, ${row.status}: ${row.written}` }));
-  const intervals = rows.map(({ name, group, estimate, low, high }) => ({
-    name,
-    group,
-    low: low ?? estimate,
-    high: high ?? estimate,
-  }));
-  return {
-    rows,
-    intervals,
-    plants: chart.plants,
-    ...(chart.pulls ? { pulls: chart.pulls } : {}),
-    ...(line === undefined ? {} : { reference: [{ value: line }] }),
-  };
+/** Everything that the axis must hold. */
+function valuesOf({ rows, plants, pulls, zero, reference, ratioTo }: DotChart): readonly number[] {
+  return [
+    ...rows.flatMap(({ estimate, low, high }) => [estimate, low ?? estimate, high ?? estimate]),
+    ...plants.map(({ value }) => value),
+    ...(pulls ?? []).flatMap(({ from, to }) => [from, to]),
+    ...(ratioTo === null ? (reference === undefined ? [] : [reference]) : [1]),
+    ...(ratioTo === null && zero ? [0] : []),
+  ];
+}
+
+function mark(row: DotRow, x: number, y: number): string {
+  const r = RADIUS;
+  const shape =
+    row.group === 'new' ? `M${-r},0L0,${-r}L${r},0L0,${r}Z` : `M${r},0A${r},${r},0,1,1,${-r},0A${r},${r},0,1,1,${r},0`;
+  const label = svgText(`${row.name}, ${row.status}: ${row.written}`);
+  return `<path aria-label="${label}" role="graphics-symbol" transform="translate(${px(x)},${y})" d="${shape}" fill="${colourOf(row)}" stroke="var(--paper)"/>`;
+}
+
+const level = (from: number, to: number, y: number, look: string): string =>
+  `<path d="M${px(from)},${y}H${px(to)}" ${look}/>`;
+
+/** Intervals, plants, pulls, marks and the line of reference. */
+function marks(chart: DotChart, { at }: Axis): string {
+  const { rows, plants, pulls, ratioTo } = chart;
+  const places = new Map(rows.map(({ name }, i) => [name, middleOf(i)]));
+  const placed = <Own extends { readonly name: string }>(
+    all: readonly Own[],
+    draw: (one: Own, y: number) => string,
+  ): string =>
+    all
+      .map((one) => {
+        const y = places.get(one.name);
+        return y === undefined ? '' : draw(one, y);
+      })
+      .join('');
+  const line = ratioTo === null ? chart.reference : 1;
+  return [
+    `<g stroke-width="2.5">`,
+    ...rows.map((row, i) =>
+      level(at(row.low ?? row.estimate), at(row.high ?? row.estimate), middleOf(i), `stroke="${colourOf(row)}"`),
+    ),
+    `</g><g stroke="var(--rule)" stroke-width="2" opacity=".7">`,
+    placed(plants, ({ value }, y) => `<path d="M${px(at(value))},${y - 6}v12"/>`),
+    `</g><g stroke="var(--ink)">`,
+    placed(pulls ?? [], ({ from, to }, y) => level(at(from), at(to), y + 8, '')),
+    `</g><g role="graphics-object">`,
+    ...rows.map((row, i) => mark(row, at(row.estimate), middleOf(i))),
+    '</g>',
+    line === undefined ? '' : `<path d="M${px(at(line))},0v${rows.length * STEP}" stroke="var(--check)"/>`,
+  ].join('');
+}
+
+/**
+ * Estimates with their intervals over the plants' own values, a line a variety, as SVG text.
+ *
+ * @param chart   its rows and words, in one system of units
+ * @param width   width of the plot between names and written values, px
+ * @param number  writes the axis's numbers in the site's language
+ */
+export function dots(chart: DotChart, width: number, number: (value: number, decimals?: number) => string): string {
+  const { rows } = chart;
+  const axis = (chart.ratioTo === null ? plainAxis : ratioAxis)(valuesOf(chart), width, number);
+  const hasValues = width > ROOM_FOR_VALUES;
+  const left = MARGIN + 4 + Math.max(...rows.map(({ name }) => textWidth(name, NAME_SIZE)));
+  const right = MARGIN + (hasValues ? 12 + Math.max(...rows.map(({ written }) => textWidth(written, VALUE_SIZE))) : 10);
+  const full = Math.ceil(left + width + right);
+  const title = lines(chart.axis, full - 2 * MARGIN);
+  const half = Math.max(...title.map((line) => textWidth(line, NAME_SIZE))) / 2;
+  // Under the middle of the plot, unless it would leave the picture there.
+  const middle = Math.min(Math.max(width / 2, half - left + MARGIN), width + right - half - MARGIN);
+  const bottom = rows.length * STEP;
+  const height = bottom + 26 + title.length * LINE_HEIGHT + MARGIN;
+  return [
+    `<svg xmlns="http://www.w3.org/2000/svg" class="marks" width="${full}" height="${height}" viewBox="0 0 ${full} ${height}">`,
+    `<g transform="translate(${px(left)},${MARGIN})" font-family="${svgText(FONT)}" font-size="${NAME_SIZE}px" fill="none">`,
+    `<path d="M0,${bottom}h${width}" stroke="var(--rule)"/><g text-anchor="middle" fill="var(--ink)">`,
+    ...axis.ticks.map(
+      ({ value, label }) =>
+        `<path d="M${px(axis.at(value))},${bottom}v5" stroke="var(--rule)"/><text x="${px(axis.at(value))}" y="${bottom + 18}">${svgText(label)}</text>`,
+    ),
+    ...title.map((line, i) => `<text x="${px(middle)}" y="${bottom + 36 + i * LINE_HEIGHT}">${svgText(line)}</text>`),
+    '</g><g text-anchor="end" fill="var(--ink)">',
+    ...rows.map(({ name }, i) => `<text x="-4" y="${i * STEP + 17}">${svgText(name)}</text>`),
+    '</g>',
+    marks(chart, axis),
+    hasValues ? `<g font-size="${VALUE_SIZE}px" fill="var(--ink)">` : '',
+    ...(hasValues
+      ? rows.map(({ written }, i) => `<text x="${width + 12}" y="${i * STEP + 17}">${svgText(written)}</text>`)
+      : []),
+    hasValues ? '</g>' : '',
+    '</g></svg>',
+  ].join('');
 }

@@ -1,6 +1,5 @@
 import type { Drawing } from './config.ts';
-import { dots } from './dots.ts';
-import type { Chart } from './kinds.ts';
+import type { Chart, DotChart } from './kinds.ts';
 import { scatter } from './scatter.ts';
 import { shares } from './shares.ts';
 import { stacks } from './stacks.ts';
@@ -8,10 +7,8 @@ import { steps } from './steps.ts';
 import { strips } from './strips.ts';
 
 /** Vega-Lite specification of a chart; every number is in its data, it computes nothing. */
-export function specification(chart: Chart, width: number): Drawing {
+export function specification(chart: Exclude<Chart, DotChart>, width: number): Drawing {
   switch (chart.kind) {
-    case 'dots':
-      return dots(chart, width);
     case 'steps':
       return steps(chart, width);
     case 'strips':
