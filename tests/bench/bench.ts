@@ -1,23 +1,15 @@
 /** Prints figures and ratios: npm run bench. Nothing here is asserted. */
 import { spawn, spawnSync } from 'node:child_process';
-import {
-  cpSync,
-  createReadStream,
-  mkdirSync,
-  mkdtempSync,
-  readFileSync,
-  writeFileSync,
-  createWriteStream,
-} from 'node:fs';
+import { cpSync, mkdirSync, mkdtempSync, readFileSync, writeFileSync, createWriteStream } from 'node:fs';
 import { once } from 'node:events';
 import { tmpdir } from 'node:os';
 import { join, resolve } from 'node:path';
-import { parse } from 'csv-parse';
 import { compareSeason } from '../../src/analyse/compareSeason.ts';
 import { seasonSeen } from '../../src/analyse/seen.ts';
 import { checkTrial } from '../../src/records/trial.ts';
 import { adviseNextSeason } from '../../src/decide/nextSeason.ts';
 import { dotsByVega } from './dotsByVega.ts';
+import { inOtherUnits } from '../../src/main/drawings.ts';
 import { readFolder } from '../../src/main/readFolder.ts';
 import type { Chart } from '../../src/present/charts/kinds.ts';
 import { adviceFigures } from '../../src/present/nextSeason/figures.ts';
@@ -31,60 +23,77 @@ const command = join(root, 'dist/src/main/keeprow.js');
 const node = process.execPath;
 
 interface Run {
+  /** Wall and processor time, s. */
   readonly seconds: number;
+  readonly busy: number;
   readonly megabytes: number;
 }
 
-/** Best of some runs of a command, with its peak memory. */
-function best(args: readonly string[], times: number, fitCodes: readonly number[] = [0]): Run {
-  const runs = Array.from({ length: times }, () => {
-    const start = performance.now();
-    const run = spawnSync(
-      '/usr/bin/env',
-      [
-        'bash',
-        '-c',
-        'TIMEFORMAT=; "$@"; code=$?; exit $code',
-        '-',
-        node,
-        '--import',
-        join(root, 'tests/bench/peak.mjs'),
-        ...args,
-      ],
-      { encoding: 'utf8' },
-    );
-    if (!fitCodes.includes(run.status ?? -1)) throw new Error(`${args.join(' ')}: ${run.stderr}`);
-    const peak = /PEAK (\d+)/.exec(run.stderr);
-    return { seconds: (performance.now() - start) / 1000, megabytes: peak ? Number(peak[1]) / 1024 : 0 };
+interface Program {
+  readonly what: string;
+  readonly args: readonly string[];
+  /** Done before each run; not timed. */
+  readonly before?: () => void;
+  /** KEEPROW_CACHE of the run. */
+  readonly cache?: string;
+  readonly fitCodes?: readonly number[];
+}
+
+/** One run of a program in a Node of its own. */
+function runOnce({ args, before, cache = 'off', fitCodes = [0] }: Program): Run {
+  before?.();
+  const start = performance.now();
+  const run = spawnSync(node, ['--import', join(root, 'tests/bench/peak.mjs'), ...args], {
+    encoding: 'utf8',
+    env: { ...process.env, KEEPROW_CACHE: cache },
   });
-  return runs.reduce((a, b) => (b.seconds < a.seconds ? b : a));
+  const seconds = (performance.now() - start) / 1000;
+  if (!fitCodes.includes(run.status ?? -1)) throw new Error(`${args.join(' ')}: ${run.stderr}`);
+  const [, peak, busy] = /PEAK (\d+) BUSY (\d+)/.exec(run.stderr) ?? [];
+  return { seconds, busy: Number(busy) / 1e6, megabytes: Number(peak) / 1024 };
 }
 
-function line(what: string, run: Run, against?: Run): void {
-  const ratio = against ? `  ${(run.seconds / against.seconds).toFixed(2)} x` : '';
-  process.stdout.write(`${what.padEnd(58)} ${run.seconds.toFixed(2)} s  ${run.megabytes.toFixed(0)} MB${ratio}\n`);
+/** Runs programs by turns, so that what else the machine does meets all alike; prints medians and ratios to the first. */
+function compare(programs: readonly Program[], times: number): void {
+  const runs = programs.map((): Run[] => []);
+  for (let i = 0; i < times; i++) programs.forEach((program, k) => runs[k]!.push(runOnce(program)));
+  const median = (own: readonly Run[], of: keyof Run): number =>
+    own.map((run) => run[of]).toSorted((a, b) => a - b)[Math.floor(own.length / 2)]!;
+  programs.forEach(({ what }, k) => {
+    const own = runs[k]!;
+    const ratio = own.map((run, i) => ({ ...run, busy: run.busy / runs[0]![i]!.busy }));
+    const figures = [
+      `${median(own, 'seconds').toFixed(2)} s`,
+      `CPU ${median(own, 'busy').toFixed(2)} s`,
+      `${median(own, 'megabytes').toFixed(0)} MB`,
+      k === 0 ? '' : `CPU ${median(ratio, 'busy').toFixed(2)} x`,
+    ];
+    process.stdout.write(`${what.padEnd(58)} ${figures.join('  ')}\n`);
+  });
 }
 
-/** Writes the demo's charts, both renditions, as specification and data; returns the file. */
+/** Writes every chart of the demo, wide and narrow, in both systems of units, as specification and data; returns the file. */
 async function demoCharts(): Promise<string> {
   const { trial } = checkTrial(await readFolder(root));
-  const writing = writingOf(trial!.settings);
+  const here = { trial: trial!, writing: writingOf(trial!.settings) };
   const seasons = trial!.seasons.map((season) => seasonSeen(trial!, season));
-  const seasonCharts = seasons.flatMap((seen) => {
-    const compared = compareSeason(trial!, seen);
-    return [...trial!.settings.classes.keys()].flatMap((classId) =>
-      classFigures({ seen, compared, trial: trial!, classId, writing }),
-    );
-  });
+  const compared = seasons.map((seen) => ({ seen, compared: compareSeason(trial!, seen) }));
   const next = adviseNextSeason(trial!, seasons);
-  const source = { trial: trial!, seasons, next, winters: [], writing };
-  const figures = [...seasonCharts, ...next.classes.flatMap((outcome) => adviceFigures(source, outcome))];
-  const drawings = figures.flatMap(({ chart }) =>
-    [560, 170].map((width) => {
-      const plain = JSON.parse(plainUnits(JSON.stringify(chart))) as Chart;
-      return plain.kind === 'dots' ? dotsByVega(plain, width) : specification(plain, width);
-    }),
-  );
+  const charts = new Set<string>();
+  for (const shown of [here, inOtherUnits(trial!)]) {
+    const figures = compared.flatMap((season) =>
+      [...trial!.settings.classes.keys()].flatMap((classId) => classFigures({ ...season, ...shown, classId })),
+    );
+    figures.push(
+      ...next.classes.flatMap((outcome) => adviceFigures({ ...shown, seasons, next, winters: [] }, outcome)),
+    );
+    for (const { chart } of figures) charts.add(plainUnits(JSON.stringify(chart)));
+  }
+  const drawings = [...charts].flatMap((text) => {
+    const chart = JSON.parse(text) as Chart;
+    return [560, 170].map((width) => (chart.kind === 'dots' ? dotsByVega(chart, width) : specification(chart, width)));
+  });
+  process.stdout.write(`${drawings.length} charts\n`);
   const file = join(mkdtempSync(join(tmpdir(), 'keeprow-charts-')), 'charts.json');
   writeFileSync(file, JSON.stringify(drawings));
   return file;
@@ -119,18 +128,13 @@ async function millionRows(): Promise<string> {
   return folder;
 }
 
-async function streamAlone(file: string): Promise<void> {
-  const parser = createReadStream(file).pipe(parse());
-  let rows = 0;
-  for await (const row of parser) rows += (row as string[]).length > 0 ? 1 : 0;
-  if (rows !== 1_000_001) throw new Error(`${rows} rows`);
-}
-
 /** Seconds from an edit to the reload that `view` sends, best of three. */
 async function rebuildInView(): Promise<number> {
   const folder = mkdtempSync(join(tmpdir(), 'keeprow-view-'));
   for (const part of ['data', 'content']) cpSync(join(root, part), join(folder, part), { recursive: true });
-  const child = spawn(node, [command, 'view', folder, '--port', '0', '--quiet']);
+  const child = spawn(node, [command, 'view', folder, '--port', '0', '--quiet'], {
+    env: { ...process.env, KEEPROW_CACHE: 'off' },
+  });
   const address = await new Promise<string>((found) => {
     child.stdout.on('data', (text: Buffer) => {
       const url = /http:\/\/localhost:\d+/.exec(text.toString());
@@ -151,22 +155,49 @@ async function rebuildInView(): Promise<number> {
   return fastest;
 }
 
-if (process.argv[2] === 'stream') await streamAlone(process.argv[3]!);
-else {
-  const empty = best(['-e', '0'], 7);
-  line('an empty Node program', empty);
-  line('keeprow --version', best([command, '--version'], 7), empty);
-  line('keeprow --help', best([command, '--help'], 7), empty);
-  line('check of the demo', best([command, 'check', root, '--quiet'], 5));
-  const bare = best(['--import', 'tsx', join(root, 'tests/bench/bareBuild.ts'), await demoCharts()], 5);
-  line('bare Eleventy + Vega, as many pages, the same charts', bare);
-  const out = join(mkdtempSync(join(tmpdir(), 'keeprow-bench-')), 'site');
-  line('cold build of the demo', best([command, 'build', root, '--out', out, '--quiet'], 5), bare);
-  line('rebuild in view after one edit', { seconds: await rebuildInView(), megabytes: 0 });
-  const folder = await millionRows();
-  const file = join(folder, 'data/2026/harvests.csv');
-  process.stdout.write(`1,000,000 picking rows, ${(readFileSync(file).length / 1e6).toFixed(0)} MB\n`);
-  const stream = best(['--import', 'tsx', join(root, 'tests/bench/bench.ts'), 'stream', file], 4);
-  line('csv-parse alone, streaming', stream);
-  line('keeprow check', best([command, 'check', folder, '--quiet'], 4), stream);
-}
+compare(
+  [
+    { what: 'an empty Node program', args: ['-e', '0'] },
+    { what: 'keeprow --version', args: [command, '--version'] },
+    { what: 'keeprow --help', args: [command, '--help'] },
+  ],
+  7,
+);
+const bare = await demoCharts();
+const place = mkdtempSync(join(tmpdir(), 'keeprow-bench-'));
+const trial = join(place, 'trial');
+for (const part of ['data', 'content']) cpSync(join(root, part), join(trial, part), { recursive: true });
+const build = [command, 'build', trial, '--out', join(place, 'site'), '--quiet'];
+const cache = join(place, 'cache');
+const harvests = join(trial, 'data/2026/harvests.csv');
+let picked = 60;
+const pick = (): void =>
+  writeFileSync(harvests, `${readFileSync(harvests, 'utf8')}2026-10-20,wren-hill,1,${picked++},ripe,\n`);
+runOnce({ what: '', args: build, cache });
+const pages = readdirSync(join(place, 'site'), { recursive: true, encoding: 'utf8' }).filter((one) =>
+  one.endsWith('.html'),
+);
+compare(
+  [
+    {
+      what: 'bare Eleventy + Vega, as many pages, the same charts',
+      args: [join(root, 'tests/bench/bareBuild.mjs'), bare, String(pages.length)],
+    },
+    { what: 'check of the demo', args: [command, 'check', trial, '--quiet'] },
+    { what: 'cold build of the demo', args: build },
+    { what: 'the same build, one picking added', args: build, cache, before: pick },
+    { what: 'the same build, nothing changed', args: build, cache },
+  ],
+  7,
+);
+process.stdout.write(`${'rebuild in view after one picking'.padEnd(58)} ${(await rebuildInView()).toFixed(2)} s\n`);
+const folder = await millionRows();
+const file = join(folder, 'data/2026/harvests.csv');
+process.stdout.write(`1,000,000 picking rows, ${(readFileSync(file).length / 1e6).toFixed(0)} MB\n`);
+compare(
+  [
+    { what: 'csv-parse alone, streaming', args: [join(root, 'tests/bench/streamAlone.mjs'), file] },
+    { what: 'keeprow check', args: [command, 'check', folder, '--quiet'] },
+  ],
+  4,
+);

@@ -1,1 +1,4 @@
-process.on('exit', () => process.stderr.write(`PEAK ${process.resourceUsage().maxRSS}\n`));
+process.on('exit', () => {
+  const { maxRSS, userCPUTime, systemCPUTime } = process.resourceUsage();
+  process.stderr.write(`PEAK ${maxRSS} BUSY ${userCPUTime + systemCPUTime}\n`);
+});
