@@ -4,9 +4,13 @@ import type { TopLevelSpec } from 'vega-lite';
 import type { Drawing } from '../present/charts/config.ts';
 import type { Chart } from '../present/charts/kinds.ts';
 import { dots } from '../present/charts/dots.ts';
+import { FONT_SIZE, textWidth } from '../present/charts/text.ts';
 import { numberWriter } from '../present/numbers.ts';
 import { plainUnits } from '../present/units.ts';
 import { specification } from '../present/charts/specification.ts';
+
+// Without a browser Vega takes texts for wider than they are, and leaves so much room that a phone must shrink the chart.
+vega.textMetrics.width = (item, text) => textWidth(String(text ?? item.text ?? ''), item.fontSize ?? FONT_SIZE);
 
 /** Charts of one kind and size share a specification, which is compiled once. */
 const runtimes = new Map<string, vega.Runtime>();

@@ -5,6 +5,7 @@ import { fruitFigure } from '../present/fruitDrawing.ts';
 import { gardenMap } from '../present/gardenMap.ts';
 import { writingOf } from '../present/numbers.ts';
 import type { Writing } from '../present/numbers.ts';
+import { narrowWidth } from '../present/charts/text.ts';
 import { classFigures } from '../present/seasonFigures/class.ts';
 import type { Figure } from '../present/seasonFigures/figure.ts';
 import type { PictureWords } from '../present/tables.ts';
@@ -16,7 +17,6 @@ import type { Trial } from '../terms/trial.ts';
 import { nth } from '../numerics/element.ts';
 
 const WIDE = 560;
-const NARROW = 170;
 
 /** A season as seen, with its comparisons. */
 export interface Compared {
@@ -34,7 +34,7 @@ export async function drawAll(
   const draw = async (figure: Figure, mark: string): Promise<PictureWords> => ({
     ...figure,
     wide: await drawChart(figure.chart, WIDE, `${figure.id}-${mark}w`, language),
-    narrow: await drawChart(figure.chart, NARROW, `${figure.id}-${mark}n`, language),
+    narrow: await drawChart(figure.chart, narrowWidth(figure.chart), `${figure.id}-${mark}n`, language),
   });
   for (const [i, figure] of here.entries()) {
     const own = await draw(figure, '');

@@ -1,3 +1,5 @@
+import { FONT_SIZE, textWidth } from './text.ts';
+
 /** Where an axis ends and what is written under it. */
 export interface Axis {
   /** Place of a value, px from the left end. */
@@ -5,17 +7,10 @@ export interface Axis {
   readonly ticks: readonly { readonly value: number; readonly label: string }[];
 }
 
-/** Mean width of a character as a share of its size, on the safe side for system fonts. */
-const CHARACTER = 0.6;
-
-/** Width of a text before a browser has set it, px. */
-export const textWidth = (text: string, size: number): number => CHARACTER * size * [...text].length;
-
 const RATIOS = [0.1, 0.25, 0.5, 1, 2, 4, 10];
 /** Ends of a logarithmic axis lie so far outside the values, px. */
 const PADDING = 12;
 const GAP = 8;
-const FONT_SIZE = 13;
 
 /** Distance of round ticks: 1, 2 or 5 times a power of ten, so that about `count` fit between two values. */
 function stepBetween(low: number, high: number, count: number): number {

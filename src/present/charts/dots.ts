@@ -1,12 +1,12 @@
 import { svgText } from '../svgText.ts';
-import { plainAxis, ratioAxis, textWidth } from './axis.ts';
+import { plainAxis, ratioAxis } from './axis.ts';
 import type { Axis } from './axis.ts';
 import { FONT, ROOM_FOR_VALUES } from './config.ts';
+import { FONT_SIZE, brokenLines, textWidth } from './text.ts';
 import type { DotChart, DotRow } from './kinds.ts';
 
 /** Height of a line, px. */
 const STEP = 26;
-const NAME_SIZE = 13;
 const VALUE_SIZE = 12;
 const MARGIN = 6;
 /** Half the height of a mark, px. */
@@ -17,20 +17,6 @@ const colourOf = ({ group }: DotRow): string => (group === 'new' ? 'var(--new)' 
 /** Middle of a row, px from the top. */
 const middleOf = (row: number): number => row * STEP + STEP / 2;
 const px = (value: number): string => String(Math.round(value * 100) / 100);
-
-/** Words in lines of at most a width, as even as their words allow. */
-function lines(text: string, width: number): readonly string[] {
-  const count = Math.ceil(textWidth(text, NAME_SIZE) / width);
-  if (count <= 1) return [text];
-  const most = textWidth(text, NAME_SIZE) / count;
-  const out: string[] = [];
-  for (const word of text.split(/ +/)) {
-    const last = out.at(-1);
-    if (last === undefined || textWidth(last, NAME_SIZE) + textWidth(word, NAME_SIZE) / 2 > most) out.push(word);
-    else out[out.length - 1] = `${last} ${word}`;
-  }
-  return out;
-}
 
 /** Everything that the axis must hold. */
 function valuesOf({ rows, plants, pulls, zero, reference, ratioTo }: DotChart): readonly number[] {
@@ -96,18 +82,18 @@ export function dots(chart: DotChart, width: number, number: (value: number, dec
   const { rows } = chart;
   const axis = (chart.ratioTo === null ? plainAxis : ratioAxis)(valuesOf(chart), width, number);
   const hasValues = width > ROOM_FOR_VALUES;
-  const left = MARGIN + 4 + Math.max(...rows.map(({ name }) => textWidth(name, NAME_SIZE)));
+  const left = MARGIN + 4 + Math.max(...rows.map(({ name }) => textWidth(name, FONT_SIZE)));
   const right = MARGIN + (hasValues ? 12 + Math.max(...rows.map(({ written }) => textWidth(written, VALUE_SIZE))) : 10);
   const full = Math.ceil(left + width + right);
-  const title = lines(chart.axis, full - 2 * MARGIN);
-  const half = Math.max(...title.map((line) => textWidth(line, NAME_SIZE))) / 2;
+  const title = brokenLines(chart.axis, full - 2 * MARGIN);
+  const half = Math.max(...title.map((line) => textWidth(line, FONT_SIZE))) / 2;
   // Under the middle of the plot, unless it would leave the picture there.
   const middle = Math.min(Math.max(width / 2, half - left + MARGIN), width + right - half - MARGIN);
   const bottom = rows.length * STEP;
   const height = bottom + 26 + title.length * LINE_HEIGHT + MARGIN;
   return [
     `<svg xmlns="http://www.w3.org/2000/svg" class="marks" width="${full}" height="${height}" viewBox="0 0 ${full} ${height}">`,
-    `<g transform="translate(${px(left)},${MARGIN})" font-family="${svgText(FONT)}" font-size="${NAME_SIZE}px" fill="none">`,
+    `<g transform="translate(${px(left)},${MARGIN})" font-family="${svgText(FONT)}" font-size="${FONT_SIZE}px" fill="none">`,
     `<path d="M0,${bottom}h${width}" stroke="var(--rule)"/><g text-anchor="middle" fill="var(--ink)">`,
     ...axis.ticks.map(
       ({ value, label }) =>

@@ -1,7 +1,8 @@
 import type { TopLevelSpec } from 'vega-lite';
-import { COLOUR, CONFIG, INK } from './config.ts';
+import { COLOUR, CONFIG, INK, ROOM_FOR_VALUES } from './config.ts';
 import type { Drawing } from './config.ts';
 import type { ScatterChart } from './kinds.ts';
+import { brokenLines } from './text.ts';
 
 const HEIGHT = 320;
 const LINE = 14;
@@ -48,7 +49,12 @@ export function scatter(chart: ScatterChart, width: number): Drawing {
   const domainY = domainOf(chart.rows.flatMap(({ lowY, highY }) => [lowY, highY]));
   // The corners span the domain, so that the specification holds no number and is compiled once.
   const axis = (field: string, title: string) =>
-    ({ field, type: 'quantitative', scale: { nice: false, zero: false }, axis: { title, tickCount: 5 } }) as const;
+    ({
+      field,
+      type: 'quantitative',
+      scale: { nice: false, zero: false },
+      axis: { title: brokenLines(title, width + 40), tickCount: width > ROOM_FOR_VALUES ? 5 : 3 },
+    }) as const;
   const x = (field: string) => axis(field, chart.axisX);
   const y = (field: string) => axis(field, chart.axisY);
   const data = { name: 'rows' };

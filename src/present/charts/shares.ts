@@ -1,7 +1,8 @@
 import type { TopLevelSpec } from 'vega-lite';
-import { CONFIG, writtenValues } from './config.ts';
+import { CONFIG, writtenValues, ROOM_FOR_VALUES } from './config.ts';
 import type { Drawing } from './config.ts';
 import type { ShareChart } from './kinds.ts';
+import { brokenLines } from './text.ts';
 
 /** Share of simulated seasons in which a variety earns a spot: a bar each, the limits of the verdicts as lines. */
 export function shares(chart: ShareChart, width: number): Drawing {
@@ -11,7 +12,10 @@ export function shares(chart: ShareChart, width: number): Drawing {
       field,
       type: 'quantitative',
       scale: { domain: [0, 100], nice: false },
-      axis: { title: chart.axis, values: [0, 20, 40, 60, 80, 100] },
+      axis: {
+        title: brokenLines(chart.axis, width + 70),
+        values: width > ROOM_FOR_VALUES ? [0, 20, 40, 60, 80, 100] : [0, 50, 100],
+      },
     }) as const;
   const layer: object[] = [
     {
