@@ -21,6 +21,7 @@ export const CONFIG = {
     titleFontSize: 13,
     titleFontWeight: 'normal',
     labelLimit: 0,
+    labelSeparation: 6,
     titleLimit: 0,
   },
   view: { stroke: null },

@@ -55,7 +55,7 @@ export function steps(chart: StepChart, width: number): Drawing {
       },
       {
         data: ends,
-        mark: { type: 'text', align: 'left', dx: 4, color: INK, fontSize: 12, limit: 0 },
+        mark: { type: 'text', align: 'left', dx: 4, color: INK, fontSize: 13, limit: 0 },
         encoding: { x: x('labelX'), y: y('labelY'), text: { field: 'name' } },
       },
     ],

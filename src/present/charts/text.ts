@@ -26,16 +26,22 @@ export function brokenLines(text: string, width: number): readonly string[] {
 /** Room of a phone's page, px: what is wider is made smaller, and its text with it. */
 const PHONE = 280;
 const WIDEST = 170;
-const NARROWEST = 110;
+const NARROWEST = 90;
+/** The upright axis of a chart that has one, with its title, px. */
+const UPRIGHT = 56;
 
 /** Width of a chart's plot on a phone, px: with the names beside it the text keeps its size. */
 export function narrowWidth(chart: Chart): number {
   const names =
     chart.kind === 'strips'
       ? chart.strips.map(({ name }) => name)
-      : chart.kind === 'steps' || chart.kind === 'scatter'
+      : chart.kind === 'scatter'
         ? []
         : chart.rows.map(({ name }) => name);
-  const room = PHONE - 26 - Math.max(0, ...names.map((name) => textWidth(name, FONT_SIZE)));
+  const room =
+    PHONE -
+    26 -
+    (chart.kind === 'steps' ? UPRIGHT : 0) -
+    Math.max(0, ...names.map((name) => textWidth(name, FONT_SIZE)));
   return Math.round(Math.min(WIDEST, Math.max(NARROWEST, room)));
 }
