@@ -80,7 +80,7 @@ function drawBed({ name, plantings }: Bed, x: number, y: number, { nameOf, marks
       colour === null
         ? ''
         : `<circle cx="${cx + cell / 2}" cy="${cy + 8}" r="3.5" fill="${colour}" stroke="var(--ink)"/>`;
-    return `${dot}<text x="${cx + cell / 2}" y="${cy + cell / 2 + 10}" font-size="12" text-anchor="middle"${isLost ? ' text-decoration="line-through"' : ''}>${svgText(keyed(marks, nameOf(own.variety)))}</text>`;
+    return `${dot}<text x="${cx + cell / 2}" y="${cy + cell / 2 + 10}" font-size="12.5" text-anchor="middle"${isLost ? ' text-decoration="line-through"' : ''}>${svgText(keyed(marks, nameOf(own.variety)))}</text>`;
   });
   return `<text x="${x}" y="${y + 14}" font-size="13">${svgText(name)}</text><path d="${kept.join('')}" fill="none" stroke="var(--rule)"/>${lost.length > 0 ? `<path d="${lost.join('')}" fill="none" stroke="var(--rule)" stroke-dasharray="3 3"/>` : ''}${cells.join('')}`;
 }

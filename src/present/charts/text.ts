@@ -26,7 +26,7 @@ export function brokenLines(text: string, width: number): readonly string[] {
 /** Room of a phone's page, px: what is wider is made smaller, and its text with it. */
 const PHONE = 280;
 const WIDEST = 170;
-const NARROWEST = 90;
+const NARROWEST = 76;
 /** The upright axis of a chart that has one, with its title, px. */
 const UPRIGHT = 56;
 
