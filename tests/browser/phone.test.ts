@@ -56,7 +56,9 @@ function faultsOfPage(): { readonly over: readonly string[]; readonly small: rea
     }),
   );
   const small = [...document.querySelectorAll<SVGTextElement>('main svg text')].filter(seen).flatMap((text) => {
-    const size = Number.parseFloat(getComputedStyle(text).fontSize) * (text.getScreenCTM()?.a ?? 1);
+    const size =
+      Number.parseFloat(getComputedStyle(text).fontSize) *
+      Math.hypot(text.getScreenCTM()?.a ?? 1, text.getScreenCTM()?.b ?? 0);
     // A hundredth of a pixel is lost where a picture is made to fit.
     return size < 11.9 ? [`${text.textContent}: ${size.toFixed(1)} px`] : [];
   });
