@@ -53,11 +53,11 @@ function inLanguage(spec: TopLevelSpec, language: string): TopLevelSpec {
  */
 export async function drawChart(chart: Chart, width: number, prefix: string, language: string): Promise<string> {
   const text = plainUnits(JSON.stringify(chart));
-  const plain = JSON.parse(text) as Chart;
-  if (plain.kind === 'dots') return dots(plain, width, numberWriter(language));
+  const parsed = <Kind extends Chart>(_own: Kind): Kind => JSON.parse(text) as Kind;
+  if (chart.kind === 'dots') return dots(parsed(chart), width, numberWriter(language));
   const key = `${width} ${language} ${text}`;
   const drawn =
-    drawings.get(key) ?? drawnBefore.get(key) ?? (await draw(specification(plain, width), prefix, language));
+    drawings.get(key) ?? drawnBefore.get(key) ?? (await draw(specification(parsed(chart), width), prefix, language));
   drawings.set(key, drawn);
   return drawn.replace(/\b(id="|url\(#|href="#)/g, `$1${prefix}-`);
 }

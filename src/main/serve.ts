@@ -38,11 +38,21 @@ export interface Preview {
   readonly announce: () => void;
 }
 
-/** A file of the site, or null for anything outside it. */
-function fileOf(site: string, url: string): string | null {
+/** Path of a request, `/` first; null where it is none. */
+export function pathOf(url: string): string | null {
   try {
     const path = decodeURIComponent(new URL(url, 'http://localhost').pathname);
-    if (path.includes('\0')) return null;
+    return path.includes('\0') ? null : path;
+  } catch {
+    return null;
+  }
+}
+
+/** A file of the site, or null for anything outside it. */
+function fileOf(site: string, url: string): string | null {
+  const path = pathOf(url);
+  if (path === null) return null;
+  try {
     const asked = join(site, path);
     const file = realpathSync(statSync(asked).isDirectory() ? join(asked, 'index.html') : asked);
     return file.startsWith(realpathSync(site) + sep) && statSync(file).isFile() ? file : null;

@@ -9,7 +9,7 @@ import type { Problem } from '../terms/problem.ts';
 import { openLiveSite } from './build.ts';
 import type { LiveSite } from './build.ts';
 import type { MadePages } from './makePages.ts';
-import { filesIn, serveSite } from './serve.ts';
+import { filesIn, pathOf, serveSite } from './serve.ts';
 import type { Finder } from './serve.ts';
 import type { Telling } from './tellProblems.ts';
 
@@ -22,23 +22,14 @@ const WRITE_MS = 1500;
 function finderOf(made: () => MadePages | null, site: string): Finder {
   const onDisk = filesIn(site);
   return (url) => {
-    const address = addressOf(url);
+    const address = pathOf(url)?.slice(1);
     const own = made();
-    if (own === null || address === null) return onDisk(url);
+    if (own === null || address === undefined) return onDisk(url);
     const page = own.pages.find((one) => one.address === address.replace(/(^|\/)index\.html$/, '$1'));
     if (page) return { name: 'index.html', bytes: page.html };
     const bytes = own.files.get(address);
     return bytes === undefined ? onDisk(url) : { name: address, bytes };
   };
-}
-
-/** Path of a request from the site's root, with a stroke at the end of a page; null where it is none. */
-function addressOf(url: string): string | null {
-  try {
-    return decodeURIComponent(new URL(url, 'http://localhost').pathname).slice(1);
-  } catch {
-    return null;
-  }
 }
 
 function bannerOf(problems: readonly Problem[]): string {

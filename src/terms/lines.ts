@@ -42,8 +42,9 @@ export interface StateCount {
   readonly place: Place;
 }
 
-/** Plants of all counts together. */
-export const plantsIn = (counts: readonly StateCount[]): number => counts.reduce((sum, own) => sum + own.plants, 0);
+/** Plants of all counts or plantings together. */
+export const plantsIn = (counts: readonly { readonly plants: number }[]): number =>
+  counts.reduce((sum, own) => sum + own.plants, 0);
 
 export const POLLINATIONS = ['open', 'bagged', 'caged', 'hand', 'unknown'] as const;
 export type Pollination = (typeof POLLINATIONS)[number];

@@ -1,5 +1,6 @@
+import { median } from 'simple-statistics';
 import type { SeasonSeen } from '../../analyse/seen.ts';
-import { given } from '../../numerics/element.ts';
+import { plantsIn } from '../../terms/lines.ts';
 import type { Bed, Wish } from '../../terms/plan.ts';
 import type { ClassSettings } from '../../terms/settings.ts';
 import { everySeason, isLine } from '../../terms/trial.ts';
@@ -25,7 +26,7 @@ const sum = (numbers: readonly number[]): number => numbers.reduce((total, own) 
 function grownLast({ trial, year }: PlanSource, classId: string): number {
   const varieties = new Set<string>(trial.varieties.filter((own) => own.classId === classId).map(({ id }) => id));
   const last = trial.seasons.findLast((own) => own.year < year);
-  return sum((last?.plantings ?? []).filter(({ variety }) => varieties.has(variety)).map(({ plants }) => plants));
+  return plantsIn((last?.plantings ?? []).filter(({ variety }) => varieties.has(variety)));
 }
 
 /** Whole numbers in proportion to weights that add up to a total: largest remainder. */
@@ -47,7 +48,7 @@ function neededBy(asked: PlantsAsked): number {
 }
 
 /** Places of a bed. */
-const sizeOf = ({ rows, columns, leaveOut }: Bed): number => rows * columns - leaveOut.length;
+export const sizeOf = ({ rows, columns, leaveOut }: Bed): number => rows * columns - leaveOut.length;
 
 /** Places in beds that only some classes may use, shared among them as they were last season. */
 function keptFor(beds: readonly Bed[], ids: readonly string[], last: readonly number[]): readonly number[] {
@@ -104,7 +105,7 @@ function linePlants(line: Line, { trial }: PlanSource): number {
   const season = trial.seasons.find(({ year }) => year === seed?.season);
   const parents = (season?.plantings ?? []).filter(({ variety }) => variety === seed?.variety);
   const isOdd = !trial.varieties.some((own) => own.id === seed?.variety && isLine(own));
-  const own = isOdd ? 0 : sum(parents.map(({ plants }) => plants));
+  const own = isOdd ? 0 : plantsIn(parents);
   if (own > 0) return own;
   return line.generation === 1 ? 1 : (trial.settings.classes.get(line.classId)?.linePlants ?? 1);
 }
@@ -167,7 +168,7 @@ export function askedOf(source: PlanSource, own: ClassSettings, places: number):
   const varieties = trial.varieties
     .filter(({ classId }) => classId === own.id)
     .flatMap((variety) => {
-      const plants = sum((rows.get(variety.id) ?? []).map((one) => one.plants));
+      const plants = plantsIn(rows.get(variety.id) ?? []);
       return wantedOf(variety, source, outcome, { wish: wishes.get(variety.id) ?? null, rows: plants }) ?? [];
     });
   const tried = varieties.filter(({ kind }) => kind === 'tried').length;
@@ -184,10 +185,7 @@ export function askedOf(source: PlanSource, own: ClassSettings, places: number):
 
 /** Middle of some days. */
 export function middleOf(days: readonly number[]): number | null {
-  if (days.length === 0) return null;
-  const ordered = days.toSorted((a, b) => a - b);
-  const at = (ordered.length - 1) / 2;
-  return halfUp((given(ordered[Math.floor(at)]) + given(ordered[Math.ceil(at)])) / 2);
+  return days.length === 0 ? null : halfUp(median([...days]));
 }
 
 /** Varieties of a class with their plants, those without left out, in the order of their ids. */
@@ -199,7 +197,7 @@ export const grownOf = (asked: PlantsAsked, plants: readonly number[]): Readonly
       .toSorted(([a], [b]) => (a < b ? -1 : 1)),
   );
 
-export const plantsIn = (grown: ReadonlyMap<string, number>): number => sum([...grown.values()]);
+export const allPlants = (grown: ReadonlyMap<string, number>): number => sum([...grown.values()]);
 
 export const wishOf = ({ trial, year }: PlanSource, variety: string): Wish | null =>
   (trial.wishes.get(year) ?? []).find((own) => own.variety === variety) ?? null;

@@ -1,5 +1,6 @@
 import { nth } from '../../numerics/element.ts';
 import { randomStream } from '../../numerics/random.ts';
+import { plantsIn } from '../../terms/lines.ts';
 import type { ClassLayout, LayoutAsked, PlannedPlant } from './layoutTypes.ts';
 import { shuffled } from './shuffled.ts';
 import type { Spot } from './stretches.ts';
@@ -8,7 +9,7 @@ import type { Spot } from './stretches.ts';
 export function clumpLayout({ stretch: { classId, spots }, varieties, stream: name }: LayoutAsked): ClassLayout {
   const stream = randomStream(name);
   const halves: { readonly variety: string; readonly plants: number }[][] = [[], []];
-  const sizeOf = (half: number): number => nth(halves, half).reduce((sum, { plants }) => sum + plants, 0);
+  const sizeOf = (half: number): number => plantsIn(nth(halves, half));
   for (const { variety, plants } of varieties) {
     const larger = sizeOf(0) <= sizeOf(1) ? 0 : 1;
     const parts = [Math.ceil(plants / 2), Math.floor(plants / 2)];

@@ -4,10 +4,11 @@ import { plantModel } from '../../analyse/traitsSeen.ts';
 import { nth } from '../../numerics/element.ts';
 import { openLog, severityOf } from '../../terms/problem.ts';
 import type { ProblemLog } from '../../terms/problem.ts';
+import { plantsIn } from '../../terms/lines.ts';
 import type { Bed } from '../../terms/plan.ts';
 import { settlesWith } from '../adviseVariety.ts';
 import type { VarietyAdvice } from '../adviseVariety.ts';
-import { askedOf, fixedRows, grownOf, placesOf, plantsIn, wishOf } from './asked.ts';
+import { askedOf, fixedRows, grownOf, allPlants, placesOf, sizeOf, wishOf } from './asked.ts';
 import type { PlanSource } from './asked.ts';
 import { bedsOf, oneRow } from './beds.ts';
 import { classDates, frostAhead, varietyAhead } from './dates.ts';
@@ -98,7 +99,7 @@ function classPlan(
 function reportWishes(source: PlanSource, log: ProblemLog): void {
   const rows = fixedRows(source);
   for (const { variety, plants, atMost, isRefused, place } of source.trial.wishes.get(source.year) ?? []) {
-    const fixed = (rows.get(variety) ?? []).reduce((sum, own) => sum + own.plants, 0);
+    const fixed = plantsIn(rows.get(variety) ?? []);
     const least = plants ?? atMost ?? (isRefused ? 0 : null);
     if (fixed === 0 || least === null || fixed <= least) continue;
     const said = plants !== null ? `plants ${plants}` : isRefused ? 'grow no' : `at_most ${atMost}`;
@@ -139,18 +140,18 @@ function stretches(
 ) {
   const found = stretchesOf({
     beds,
-    plants: shared.map(({ classId, grown }) => ({ classId, plants: plantsIn(grown) })),
+    plants: shared.map(({ classId, grown }) => ({ classId, plants: allPlants(grown) })),
     fixed,
     keepApart: source.trial.settings.plan.keepApart,
   });
   if (found) return found;
-  const all = beds.reduce((sum, { rows, columns, leaveOut }) => sum + rows * columns - leaveOut.length, 0);
-  const [largest] = shared.toSorted((a, b) => plantsIn(b.grown) - plantsIn(a.grown));
+  const all = beds.reduce((sum, bed) => sum + sizeOf(bed), 0);
+  const [largest] = shared.toSorted((a, b) => allPlants(b.grown) - allPlants(a.grown));
   log.add('plan-class-no-place', planFile(source.year), largest?.classId ?? '', {
     class: largest?.classId ?? '',
-    plants: String(largest ? plantsIn(largest.grown) : 0),
+    plants: String(largest ? allPlants(largest.grown) : 0),
     places: String(
-      Math.max(0, all - shared.reduce((sum, own) => sum + (own === largest ? 0 : plantsIn(own.grown)), 0)),
+      Math.max(0, all - shared.reduce((sum, own) => sum + (own === largest ? 0 : allPlants(own.grown)), 0)),
     ),
   });
   return null;
@@ -189,7 +190,7 @@ export function makePlan(source: PlanSource): MadePlan {
   const known = bedsOf(source);
   if (!source.hasBegun) reportWishes(source, log);
   const shared = shareOut(source, known, log);
-  const total = shared.reduce((sum, { grown }) => sum + plantsIn(grown), 0);
+  const total = shared.reduce((sum, { grown }) => sum + allPlants(grown), 0);
   const beds = known.length > 0 ? known : [oneRow(Math.max(1, total))];
   const own = fixedPlants(source, beds, log);
   const wished = wishedPlaces(

@@ -1,4 +1,5 @@
 import { isoDate } from '../../terms/day.ts';
+import { plantsIn } from '../../terms/lines.ts';
 import type { ProblemLog } from '../../terms/problem.ts';
 import { fixedRows } from './asked.ts';
 import type { PlanSource } from './asked.ts';
@@ -34,7 +35,7 @@ function reportClass(own: ClassPlan, source: PlanSource, log: ProblemLog): void 
       waiting: String(waiting.length),
       all: String(fresh + waiting.length),
     });
-  const total = layout.plants.reduce((sum, { plants }) => sum + plants, 0);
+  const total = plantsIn(layout.plants);
   const [most] = [...layout.besides].toSorted(([, a], [, b]) => b - a);
   const plants = varieties.find(({ variety }) => variety === most?.[0])?.plants ?? 0;
   if (most && !source.hasBegun)

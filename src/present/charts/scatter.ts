@@ -2,7 +2,7 @@ import type { TopLevelSpec } from 'vega-lite';
 import { COLOUR, CONFIG, INK, ROOM_FOR_VALUES } from './config.ts';
 import type { Drawing } from './config.ts';
 import type { ScatterChart } from './kinds.ts';
-import { brokenLines } from './text.ts';
+import { AXIS_ROOM, brokenLines } from './text.ts';
 
 const HEIGHT = 320;
 const LINE = 14;
@@ -53,7 +53,7 @@ export function scatter(chart: ScatterChart, width: number): Drawing {
       field,
       type: 'quantitative',
       scale: { nice: false, zero: false },
-      axis: { title: brokenLines(title, width + 40), tickCount: width > ROOM_FOR_VALUES ? 5 : 3 },
+      axis: { title: brokenLines(title, width + AXIS_ROOM), tickCount: width > ROOM_FOR_VALUES ? 5 : 3 },
     }) as const;
   const x = (field: string) => axis(field, chart.axisX);
   const y = (field: string) => axis(field, chart.axisY);

@@ -2,7 +2,7 @@ import type { TopLevelSpec } from 'vega-lite';
 import { CONFIG, writtenValues, ROOM_FOR_VALUES } from './config.ts';
 import type { Drawing } from './config.ts';
 import type { ShareChart } from './kinds.ts';
-import { brokenLines } from './text.ts';
+import { NAMES_ROOM, brokenLines } from './text.ts';
 
 /** Share of simulated seasons in which a variety earns a spot: a bar each, the limits of the verdicts as lines. */
 export function shares(chart: ShareChart, width: number): Drawing {
@@ -13,7 +13,7 @@ export function shares(chart: ShareChart, width: number): Drawing {
       type: 'quantitative',
       scale: { domain: [0, 100], nice: false },
       axis: {
-        title: brokenLines(chart.axis, width + 70),
+        title: brokenLines(chart.axis, width + NAMES_ROOM),
         values: width > ROOM_FOR_VALUES ? [0, 20, 40, 60, 80, 100] : [0, 50, 100],
       },
     }) as const;

@@ -2,7 +2,7 @@ import type { TopLevelSpec } from 'vega-lite';
 import { CONFIG, ROOM_FOR_VALUES, writtenValues } from './config.ts';
 import type { Drawing } from './config.ts';
 import type { StackChart } from './kinds.ts';
-import { brokenLines } from './text.ts';
+import { NAMES_ROOM, brokenLines } from './text.ts';
 
 /** Shares of scores, a line a variety, low scores pale and high ones dark; a number in every part that has room. */
 export function stacks(chart: StackChart, width: number): Drawing {
@@ -12,7 +12,11 @@ export function stacks(chart: StackChart, width: number): Drawing {
       field,
       type: 'quantitative',
       scale: { domain: [0, 1], nice: false },
-      axis: { title: brokenLines(chart.axis, width + 70), format: '%', tickCount: width > ROOM_FOR_VALUES ? 5 : 2 },
+      axis: {
+        title: brokenLines(chart.axis, width + NAMES_ROOM),
+        format: '%',
+        tickCount: width > ROOM_FOR_VALUES ? 5 : 2,
+      },
     }) as const;
   const layer: object[] = [
     {

@@ -2,7 +2,7 @@ import type { TopLevelSpec } from 'vega-lite';
 import { CONFIG, INK, ROOM_FOR_VALUES } from './config.ts';
 import type { Drawing } from './config.ts';
 import type { StepChart } from './kinds.ts';
-import { brokenLines } from './text.ts';
+import { AXIS_ROOM, brokenLines } from './text.ts';
 
 /** Labels at the right edge, in order of height and spread so that none covers another. */
 function endLabels(chart: StepChart) {
@@ -27,7 +27,7 @@ export function steps(chart: StepChart, width: number): Drawing {
       field,
       type: 'quantitative',
       scale: { zero: false, nice: false },
-      axis: { title: brokenLines(chart.axisX, width + 40), tickCount: width > ROOM_FOR_VALUES ? 5 : 3 },
+      axis: { title: brokenLines(chart.axisX, width + AXIS_ROOM), tickCount: width > ROOM_FOR_VALUES ? 5 : 3 },
     }) as const;
   const y = (field: string) =>
     ({

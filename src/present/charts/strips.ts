@@ -2,7 +2,7 @@ import type { TopLevelSpec } from 'vega-lite';
 import { COLOUR, CONFIG, INK, ROOM_FOR_VALUES } from './config.ts';
 import type { Drawing } from './config.ts';
 import type { StripChart } from './kinds.ts';
-import { brokenLines } from './text.ts';
+import { NAMES_ROOM, brokenLines } from './text.ts';
 
 const STRIP = 34;
 
@@ -11,7 +11,7 @@ function marksOf(count: number, width: number, axisTitle: string): readonly obje
     field: 'x',
     type: 'quantitative',
     scale: { zero: false, nice: true },
-    axis: { title: brokenLines(axisTitle, width + 70), tickCount: width > ROOM_FOR_VALUES ? 6 : 3 },
+    axis: { title: brokenLines(axisTitle, width + NAMES_ROOM), tickCount: width > ROOM_FOR_VALUES ? 6 : 3 },
   };
   const y = (field: string) => ({
     field,
