@@ -100,7 +100,7 @@ function distance({ family, y, relativeVariance }: Table, eta: Float64Array): nu
 function scored(table: Table): { readonly eta: Float64Array; readonly last: Solved } {
   const average = table.y.reduce((sum, own) => sum + own, 0) / table.y.length;
   // Half of the way to the middle: the logarithm of a zero is none.
-  let eta = Float64Array.from(table.y, (own) => Math.log((own + average) / 2));
+  let eta: Float64Array = Float64Array.from(table.y, (own) => Math.log((own + average) / 2));
   let change = Infinity;
   for (let i = 0; i < MOST_STEPS && change >= 1e-13; i++) {
     const next = predict(table, solve(table, working(table, eta)));

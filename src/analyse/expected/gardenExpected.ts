@@ -1,0 +1,120 @@
+import { mixtureQuantile } from '../../numerics/mixture.ts';
+import type { NormalPart } from '../../numerics/mixture.ts';
+import { nth } from '../../numerics/element.ts';
+import type { ExpectedClass, ExpectedVariety } from './expectedTrait.ts';
+import { packedGardens } from './gardenCells.ts';
+import type { GardenClass } from './gardenCells.ts';
+import { gardensGiven, inClub, inGarden, levelsOf, meanOfGardens, momentsOf } from './gardenGiven.ts';
+import type { GardensGiven, LinearFigure } from './gardenGiven.ts';
+import { gardenPosterior } from './gardenPosterior.ts';
+import type { GardenSpreadCell } from './gardenPosterior.ts';
+
+/** A trait's posterior over gardens, with what it says of the club. */
+export interface GardensExpected {
+  readonly cells: readonly GardenSpreadCell[];
+  /** Posterior means of the four spreads, working scale. */
+  readonly between: number;
+  readonly withSeason: number;
+  readonly withGarden: number;
+  readonly rest: number;
+  /** In a garden of the club: a + v + a new season. */
+  readonly classes: readonly ExpectedClass[];
+}
+
+const averageOf = (cells: readonly GardenSpreadCell[], of: (cell: GardenSpreadCell, i: number) => number): number =>
+  cells.reduce((sum, cell, i) => sum + cell.weight * of(cell, i), 0);
+
+/** Where the figures of a variety come from: its level, and what next season adds to its variance. */
+interface Aim {
+  readonly level: (given: GardensGiven) => LinearFigure;
+  readonly figure: (given: GardensGiven, variety: number, level: LinearFigure) => LinearFigure;
+  readonly added: (cell: GardenSpreadCell) => number;
+}
+
+const CLUB: Aim = {
+  level: (given) => meanOfGardens(given, null),
+  figure: inClub,
+  added: ({ withSeason }) => withSeason ** 2,
+};
+
+/** A garden's own figures; its level, its own u where the variety was seen there. */
+const aimAt = (garden: string): Aim => ({
+  level: (given) => meanOfGardens(given, garden),
+  figure: (given, variety) => inGarden(given, levelsOf(given, garden)!, variety, 1),
+  added: ({ withSeason, rest }) => withSeason ** 2 + rest ** 2,
+});
+
+function expectedClass(
+  own: GardenClass,
+  cells: readonly GardenSpreadCell[],
+  level: number,
+  { level: levelOf, figure, added }: Aim,
+): ExpectedClass {
+  const parts = own.varieties.map((): (NormalPart & { readonly left: number; readonly own: number })[] => []);
+  let classMean = 0;
+  for (const cell of cells) {
+    const given = gardensGiven(own, cell);
+    const middle = levelOf(given);
+    classMean += cell.weight * momentsOf(given, middle).mean;
+    own.varieties.forEach((_, i) => {
+      const { mean, variance } = momentsOf(given, figure(given, i, middle));
+      const left = momentsOf(given, inClub(given, i, null)).variance;
+      nth(parts, i).push({
+        weight: cell.weight,
+        mean,
+        sd: Math.sqrt(variance + added(cell)),
+        left,
+        own: 1 - left / cell.between ** 2,
+      });
+    });
+  }
+  const varieties = own.varieties.map((variety, i): ExpectedVariety => {
+    const all = nth(parts, i);
+    const average = (of: (part: (typeof all)[number]) => number): number =>
+      all.reduce((sum, part) => sum + part.weight * of(part), 0);
+    return {
+      variety,
+      mean: average(({ mean }) => mean),
+      low: mixtureQuantile(all, (1 - level) / 2),
+      high: mixtureQuantile(all, (1 + level) / 2),
+      ownShare: average(({ own: share }) => Math.max(0, share)),
+      variance: average(({ left }) => left),
+    };
+  });
+  return { classId: own.classId, classMean, varieties };
+}
+
+/**
+ * Stage two over gardens for one trait: all gardens, seasons and classes together.
+ *
+ * @param classes     the trait's values by class
+ * @param priorScale  A of the priors, working scale
+ * @param level       level of the prediction interval
+ * @source gardens page 2.3; reference cases o2 and o8
+ */
+export function expectedOverGardens(
+  classes: readonly GardenClass[],
+  priorScale: number,
+  level: number,
+): GardensExpected {
+  const cells = gardenPosterior(classes, priorScale);
+  return {
+    cells,
+    between: averageOf(cells, ({ between }) => between),
+    withSeason: averageOf(cells, ({ withSeason }) => withSeason),
+    withGarden: averageOf(cells, ({ withGarden }) => withGarden),
+    rest: averageOf(cells, ({ rest }) => rest),
+    classes: classes.map((own) => expectedClass(own, cells, level, CLUB)),
+  };
+}
+
+/** What next season is expected to bring of a class in one garden; null where it has no values in the class. */
+export function expectedInGarden(
+  own: GardenClass,
+  cells: readonly GardenSpreadCell[],
+  garden: string,
+  level: number,
+): ExpectedClass | null {
+  const isKnown = packedGardens(own).gardens.some((rows) => rows.garden === garden);
+  return isKnown ? expectedClass(own, cells, level, aimAt(garden)) : null;
+}

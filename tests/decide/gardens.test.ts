@@ -1,0 +1,123 @@
+import { describe, expect, it } from 'vitest';
+import { expectedInGarden, expectedOverGardens } from '../../src/analyse/expected/gardenExpected.ts';
+import { gardensGiven, inClub, inGarden, levelsOf, momentsOf } from '../../src/analyse/expected/gardenGiven.ts';
+import { gardenPosterior } from '../../src/analyse/expected/gardenPosterior.ts';
+import { openGardenDraws } from '../../src/decide/gardenDraws.ts';
+import { lastSpot } from '../../src/decide/spots.ts';
+import { reference, referenceRows } from '../reference/read.ts';
+
+const rows = referenceRows('gardens/o2_barley_network').map((row) => ({
+  variety: row['variety']!,
+  garden: row['garden']!,
+  season: Number(row['season']),
+  theta: Number(row['theta']),
+  variance: 0,
+}));
+const varieties = [...new Set(rows.map(({ variety }) => variety))].toSorted();
+const own = { classId: 'all', varieties, values: rows };
+/** A of the case's priors: half-normal 0.5, and 0.25 for the other three. */
+const A = 0.5;
+const cells = gardenPosterior([own], A);
+
+describe('o2: six gardens, two seasons, ten varieties (lmer, and a dense grid in R)', () => {
+  const results = reference('gardens/o2_barley_network');
+  it('at given spreads: v in the club, v + u in a garden', () => {
+    const { v, w, u, r } = results.given_sd.sd;
+    const given = gardensGiven(own, { between: v, withSeason: w, withGarden: u, rest: r });
+    const levels = levelsOf(given, 'waseca')!;
+    for (const expected of results.given_sd.varieties) {
+      const i = varieties.indexOf(expected.variety);
+      const club = momentsOf(given, inClub(given, i, null));
+      const garden = momentsOf(given, inGarden(given, levels, i, 0));
+      expect(club.mean).toBeCloseTo(expected.v, 8);
+      expect(Math.sqrt(club.variance)).toBeCloseTo(expected.v_sd, 8);
+      expect(garden.mean).toBeCloseTo(expected.in_waseca, 8);
+      expect(Math.sqrt(garden.variance)).toBeCloseTo(expected.in_waseca_sd, 8);
+    }
+  });
+  it('posterior means of the four spreads, and of the varieties', () => {
+    const mean = (of: (cell: (typeof cells)[number]) => number): number =>
+      cells.reduce((sum, cell) => sum + cell.weight * of(cell), 0);
+    const sd = results.posterior_sd_mean;
+    const within = (value: number, expected: number): void => expect(Math.abs(value - expected)).toBeLessThan(2e-3);
+    within(
+      mean(({ between }) => between),
+      sd.v,
+    );
+    within(
+      mean(({ withSeason }) => withSeason),
+      sd.w,
+    );
+    within(
+      mean(({ withGarden }) => withGarden),
+      sd.u,
+    );
+    within(
+      mean(({ rest }) => rest),
+      sd.r,
+    );
+    const given = cells.map((cell) => gardensGiven(own, cell));
+    for (const expected of results.posterior_v) {
+      const i = varieties.indexOf(expected.variety);
+      const all = given.map((one) => momentsOf(one, inClub(one, i, null)));
+      const average = (of: (k: number) => number): number =>
+        cells.reduce((sum, { weight }, k) => sum + weight * of(k), 0);
+      const middle = average((k) => all[k]!.mean);
+      within(middle, expected.mean);
+      within(Math.sqrt(average((k) => all[k]!.variance + all[k]!.mean ** 2) - middle ** 2), expected.sd);
+    }
+  });
+  it('the order of the values changes nothing', () => {
+    const turned = { ...own, values: own.values.toReversed() };
+    const spreads = { between: 0.15, withSeason: 0.08, withGarden: 0.1, rest: 0.14 };
+    expect(gardensGiven(turned, spreads).logLikelihood).toBe(gardensGiven(own, spreads).logLikelihood);
+  });
+});
+
+describe('o8: shares in the club, in a garden seen, in one without records (dense grid in R, 120,000 draws)', () => {
+  const results = reference('gardens/o8_barley_shares');
+  const n = varieties.length;
+  const DRAWS = 100_000;
+  /** Shares of earned spots and of seasons above a newcomer, from the draws that verdicts are made of. */
+  function shares(garden: string | null) {
+    const draws = openGardenDraws(own, cells, '1/all/yield', garden);
+    const [values, newcomer] = [new Float64Array(1000 * n), new Float64Array(1000)];
+    const found = varieties.map(() => ({ share: 0, above: 0, mean: 0 }));
+    for (let done = 0; done < DRAWS; done += 1000) {
+      draws.next(values, newcomer);
+      for (let j = 0; j < 1000; j++) {
+        const list = Array.from({ length: n }, (_, i) => values[j * n + i]! - newcomer[j]!);
+        const { score } = lastSpot([...list], results.spots);
+        list.forEach((value, i) => {
+          found[i]!.mean += value / DRAWS;
+          if (value < 0) return;
+          found[i]!.above += 1 / DRAWS;
+          if (value >= score) found[i]!.share += 1 / DRAWS;
+        });
+      }
+    }
+    return found;
+  }
+  it.each([
+    ['club', null],
+    ['waseca', 'waseca'],
+    ['elsewhere', 'a garden without records'],
+  ] as const)('%s', (key, garden) => {
+    const found = shares(garden);
+    for (const expected of results[key]) {
+      const one = found[varieties.indexOf(expected.variety)]!;
+      expect(Math.abs(one.share - expected.share)).toBeLessThan(0.01);
+      expect(Math.abs(one.above - expected.above)).toBeLessThan(0.01);
+      expect(Math.abs(one.mean - expected.mean)).toBeLessThan(0.004);
+    }
+  });
+  it('a garden’s prediction is wider than the club’s', () => {
+    const club = expectedOverGardens([own], A, 0.95).classes[0]!;
+    const garden = expectedInGarden(own, cells, 'waseca', 0.95)!;
+    expect(expectedInGarden(own, cells, 'nowhere', 0.95)).toBeNull();
+    club.varieties.forEach(({ low, high }, i) => {
+      const there = garden.varieties[i]!;
+      expect(there.high - there.low).toBeGreaterThan(high - low);
+    });
+  });
+});
