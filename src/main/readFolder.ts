@@ -11,6 +11,8 @@ const PHOTO = /\.(jpe?g|png|webp|avif|tiff?|gif)$/i;
 const WORKBOOK = /\.(xlsx|ods)$/i;
 /** Files that a spreadsheet keeps beside an open one, and hidden ones: none is the grower's record. */
 const LOCK = /^(?:~\$|\.)/;
+/** Members' sheets lie a folder deeper, and their full records two. */
+const GARDENS = /^data\/\d{4}\/gardens(?:\/[^/]+)?$/;
 const LARGEST = 1 << 29;
 
 function reasonOf(fault: unknown): string {
@@ -56,7 +58,7 @@ function visit(root: string, path: string, wanted: RegExp, found: Found, depth =
       if (stat.isDirectory()) {
         const isInside = `${realpathSync(join(root, inside))}${sep}`.startsWith(`${root}${sep}`);
         if (!isInside) found.unreadable.push({ path: inside, reason: 'outside' });
-        else if (depth < 1) visit(root, inside, wanted, found, depth + 1);
+        else if (depth < 1 || GARDENS.test(inside)) visit(root, inside, wanted, found, depth + 1);
       } else if (wanted.test(name)) {
         if (stat.isFile()) readFile(root, inside, found);
         else found.unreadable.push({ path: inside, reason: 'not a file' });

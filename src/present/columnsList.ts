@@ -4,8 +4,11 @@ import type { Listed, ListedTable } from './listedTable.ts';
 
 const VARIETY = needed('variety', 'its id, or its name', 'red-bell');
 const EITHER = 'its id; the name of a variety stands for all its plants';
+/** Whose record it is, where members of a club keep some. */
+const GARDEN = row('garden', 'a code, where several gardens keep records; the trial’s own where it is left out', 'g07');
 /** What a record is about, where it may be a plant or all of a variety's. */
 const SUBJECT: readonly Listed[] = [
+  GARDEN,
   needed('planting', `or variety: ${EITHER}`, 'p7'),
   row('variety', 'instead of the planting', 'red-bell'),
 ];
@@ -68,6 +71,7 @@ export const TABLES: readonly ListedTable[] = [
     is: 'data/2026/plantings.csv: what stands, a row a plant or a group recorded together',
     entries: [
       row('planting', 'an id of your own; the variety where it is left out', 'p7'),
+      GARDEN,
       VARIETY,
       row('plants', 'how many plants it is; 1 where it is left out', '3'),
       ...STANDS,
@@ -198,6 +202,30 @@ export const TABLES: readonly ListedTable[] = [
       row('leave_out', 'places that stay empty, row:column parted by ;', '2:7;2:8'),
       row('north', 'the side of the map that lies to the north: top, bottom, left, right', 'top'),
       NOTES,
+    ],
+  },
+  {
+    name: 'gardens',
+    is: 'data/gardens.csv: the gardens of a club, a row a garden; with it no other code is taken',
+    entries: [
+      needed('garden', 'a code, nothing of the person', 'g07'),
+      row('region', 'where it lies, as wide as five gardens', 'hill'),
+      row('setting', 'open or cover', 'cover'),
+      row('publish', 'yes: its page and rows may be seen by everyone', 'yes'),
+      NOTES,
+    ],
+  },
+  {
+    name: 'sheet',
+    is: 'data/2026/gardens/g07.csv: a member’s sheet, a row a variety; the file’s name is the garden',
+    entries: [
+      VARIETY,
+      needed('plants', 'how many plants', '2'),
+      row('weight_g', 'what was picked, all of it together (weight_kg)', '1840'),
+      row('fruits', 'or how many fruits', '23'),
+      row('first_ripe', 'the day of the first ripe fruit', '2026-07-30'),
+      row('flavour', 'a score of a declared rating', '7'),
+      row('again', 'yes or no', 'yes'),
     ],
   },
   {

@@ -25,6 +25,10 @@ export const SETTING_LIST: readonly Listed[] = [
   row('degree_days', 'base, cap, and which of two ways to count', '{base_c: 10, cap_c: 30, method: 2}'),
   row('first_ripe_from', 'days are counted from: transplanted, sown', 'transplanted'),
   row('spot_correlation', 'how alike plants in one place are, 0 to 0.95', '0.2'),
+  row('garden', 'the code of the trial’s own garden, where members of a club keep records too', 'home'),
+  row('garden_correlation', 'how alike plants of a variety in one garden are, 0 to 0.95', '0.4'),
+  row('gardens', 'least: so many gardens stand behind a group’s figure', '{least: 5}'),
+  row('regions', 'regions that must answer where totals are asked of an engine', '[north, south]'),
   row('season_end', 'the last day of recording, month-day', '10-31'),
   row(
     'seasons',

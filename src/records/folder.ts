@@ -15,6 +15,10 @@ export interface TrialFiles {
   /** Beds and their places. */
   readonly beds: SourceFile | null;
   readonly seasons: ReadonlyMap<number, ReadonlyMap<SeasonTable, SourceFile>>;
+  /** Members' sheets and full records, by year and garden; a sheet is a season.csv. */
+  readonly gardens: ReadonlyMap<number, ReadonlyMap<string, ReadonlyMap<SeasonTable, SourceFile>>>;
+  /** Gardens of a club. */
+  readonly gardensList: SourceFile | null;
   /** Markdown files of `content/`. */
   readonly content: readonly SourceFile[];
   /** Names of the files in `content/photos/`. */
@@ -37,8 +41,9 @@ type TableName =
   | 'varieties.csv'
   | 'seeds.csv'
   | 'places.csv'
+  | 'gardens.csv'
   | 'addresses.csv'
-  | { readonly year: number; readonly table: SeasonTable };
+  | { readonly year: number; readonly table: SeasonTable; readonly garden?: string };
 
 const seasonTable = (stem: string): SeasonTable | undefined => SEASON_TABLES.find((name) => name === `${stem}.csv`);
 
@@ -46,7 +51,7 @@ const seasonTable = (stem: string): SeasonTable | undefined => SEASON_TABLES.fin
 function sheetName(path: string): TableName | null {
   const [file = '', sheet = ''] = path.split(/#(.*)/s);
   const stem = foldHeader(sheet);
-  if (stem === 'varieties' || stem === 'seeds' || stem === 'places') return `${stem}.csv`;
+  if (stem === 'varieties' || stem === 'seeds' || stem === 'places' || stem === 'gardens') return `${stem}.csv`;
   const year = /^data\/(\d{4})(?:\.\w+$|\/)/.exec(file)?.[1];
   const named = /^(?:(\d{4})_(\w+)|(\w+)_(\d{4}))$/.exec(stem);
   const table = seasonTable(named?.[2] ?? named?.[3] ?? stem);
@@ -54,9 +59,19 @@ function sheetName(path: string): TableName | null {
   return table && own !== undefined ? { year: Number(own), table } : null;
 }
 
-const TOP_TABLES = ['trial.yaml', 'varieties.csv', 'seeds.csv', 'places.csv', 'addresses.csv'] as const;
+const TOP_TABLES = ['trial.yaml', 'varieties.csv', 'seeds.csv', 'places.csv', 'gardens.csv', 'addresses.csv'] as const;
+
+/** A member's sheet, data/2026/gardens/g07.csv (or a workbook's one sheet), or a table of data/2026/gardens/g07/. */
+function gardenTable(path: string): TableName | null {
+  const [, year, garden, table] = /^data\/(\d{4})\/gardens\/([^/]+?)(?:\/([^/#]+)|\.\w+)(?:#.*)?$/.exec(path) ?? [];
+  if (year === undefined || garden === undefined) return null;
+  if (table === undefined) return { year: Number(year), garden, table: 'season.csv' };
+  const own = SEASON_TABLES.find((name) => name === table);
+  return own ? { year: Number(year), garden, table: own } : null;
+}
 
 function tableName(path: string): TableName | null {
+  if (path.includes('/gardens/')) return gardenTable(path);
   if (path.includes('#')) return sheetName(path);
   const [, first = '', second, ...deeper] = path.split('/');
   if (second === undefined) return TOP_TABLES.find((name) => name === first) ?? null;
@@ -64,8 +79,33 @@ function tableName(path: string): TableName | null {
   return /^\d{4}$/.test(first) && table && deeper.length === 0 ? { year: Number(first), table } : null;
 }
 
-const TOP = ['trial.yaml', 'varieties.csv', 'seeds.csv', 'places.csv'];
-const SHEETS = ['varieties', 'seeds', 'places', ...SEASON_TABLES.map((name) => name.replace('.csv', ''))].join(', ');
+const TOP = ['trial.yaml', 'varieties.csv', 'seeds.csv', 'places.csv', 'gardens.csv'];
+const SHEETS = [
+  'varieties',
+  'seeds',
+  'places',
+  'gardens',
+  ...SEASON_TABLES.map((name) => name.replace('.csv', '')),
+].join(', ');
+
+type Tables = Map<SeasonTable, SourceFile>;
+
+/** The tables that one belongs to: of its season, or of a garden in it. */
+function tablesOf(
+  { year, garden }: Exclude<TableName, string>,
+  seasons: Map<number, Tables>,
+  gardens: Map<number, Map<string, Tables>>,
+): Tables {
+  const own: Tables = seasons.get(year) ?? new Map();
+  // A season is one even where members alone have sent anything.
+  seasons.set(year, own);
+  if (garden === undefined) return own;
+  const all = gardens.get(year) ?? new Map<string, Tables>();
+  gardens.set(year, all);
+  const tables: Tables = all.get(garden) ?? new Map();
+  all.set(garden, tables);
+  return tables;
+}
 
 /**
  * Sorts the files below `data/`.
@@ -79,6 +119,7 @@ export function sortFiles(
   hasData: boolean,
 ): TrialFiles {
   const seasons = new Map<number, Map<SeasonTable, SourceFile>>();
+  const gardens = new Map<number, Map<string, Map<SeasonTable, SourceFile>>>();
   const others: string[] = [];
   const content = found.filter(({ path }) => path.startsWith('content/') && path.endsWith('.md'));
   const photos = found
@@ -93,13 +134,11 @@ export function sortFiles(
       others.push(source.path);
       continue;
     }
-    const year = typeof name === 'string' ? null : name.year;
-    const tables: Map<string, SourceFile> = year === null ? top : (seasons.get(year) ?? new Map());
+    const tables: Map<string, SourceFile> = typeof name === 'string' ? top : tablesOf(name, seasons, gardens);
     const key = typeof name === 'string' ? name : name.table;
     const known = tables.get(key);
     if (known) twice.push({ path: source.path, other: known.path });
     else tables.set(key, source);
-    if (year !== null) seasons.set(year, tables as Map<SeasonTable, SourceFile>);
   }
   return {
     hasData,
@@ -108,6 +147,8 @@ export function sortFiles(
     seeds: top.get('seeds.csv') ?? null,
     beds: top.get('places.csv') ?? null,
     seasons,
+    gardens,
+    gardensList: top.get('gardens.csv') ?? null,
     content,
     photos,
     addresses: top.get('addresses.csv') ?? null,

@@ -4,10 +4,9 @@ import type { Day } from '../terms/day.ts';
 import { fileOnly } from '../terms/place.ts';
 import type { SeasonSettings } from '../terms/settings.ts';
 import type { Planting, Season } from '../terms/trial.ts';
-import type { SourceFile } from '../read/decode.ts';
 import type { CheckContext } from '../sheet/context.ts';
 import { finishPlanting, joinPlantings } from './draft.ts';
-import type { PlantingDraft, RecordDraft } from './draft.ts';
+import type { PlantingDraft, PlantingFields, RecordDraft } from './draft.ts';
 import type { VarietyRegistry } from './registry.ts';
 import { reportDoubtfulPickings } from './rules/doubts.ts';
 import { fruitWeights, reportHeavy, reportScrambled } from './rules/fruitSizes.ts';
@@ -19,35 +18,48 @@ import { checkStates } from './rules/states.ts';
 import { seasonSpan } from './rules/seasonDays.ts';
 import { checkPlantings, withIds } from './tables/plantings.ts';
 import { checkTotals } from './tables/totals.ts';
-import type { SeasonDrafts, SeasonTable } from './seasonDrafts.ts';
-import { recordsOfTables } from './seasonTables.ts';
+import { reportGardens, sortedGardens } from './rules/gardens.ts';
+import { inGarden } from './gardenIn.ts';
+import type { SeasonDrafts, SeasonTable, Tables } from './seasonDrafts.ts';
+import { recordsOfSeason } from './seasonTables.ts';
 import { seasonIndex } from './target.ts';
 import { nth } from '../numerics/element.ts';
+
+/** Tables that say what stands. */
+const PLANTED: readonly SeasonTable[] = ['plantings.csv', 'totals.csv', 'season.csv'];
 
 /** First pass over a season: its plantings and totals. */
 export function readPlantings(
   year: number,
-  tables: ReadonlyMap<SeasonTable, SourceFile>,
+  tables: Tables,
+  written: ReadonlyMap<string, Tables>,
   registry: VarietyRegistry,
   trialContext: CheckContext,
 ): SeasonDrafts {
   const context = { ...trialContext, limited: [], remarks: [] };
   const own = context.settings.seasons.get(year);
   const days = { sown: own?.sown ?? null, transplanted: own?.transplanted ?? null };
-  const plantings = tables.get('plantings.csv');
-  const totals = (['totals.csv', 'season.csv'] as const).flatMap((name) => {
-    const source = tables.get(name);
-    return source ? [{ source, isByPlanting: name === 'season.csv' }] : [];
+  const gardens = sortedGardens(year, written, context);
+  const kept = [[null, tables] as const, ...gardens];
+  const planted = kept.flatMap(([garden, own]) => {
+    const source = own.get('plantings.csv');
+    return source ? checkPlantings(source, days, registry, { ...context, garden }) : [];
   });
-  if (!plantings && totals.length === 0) context.log.add('missing-plantings', fileOnly(`data/${year}`), String(year));
-  const planted = plantings ? checkPlantings(plantings, days, registry, context) : [];
-  const read = totals.flatMap(({ source, isByPlanting }) =>
-    checkTotals(source, { ...days, isByPlanting }, registry, context),
+  const read = kept.flatMap(([garden, own]) =>
+    (['totals.csv', 'season.csv'] as const).flatMap((name) => {
+      const source = own.get(name);
+      const isByPlanting = name === 'season.csv';
+      return source ? checkTotals(source, { ...days, isByPlanting }, registry, { ...context, garden }) : [];
+    }),
   );
-  const varieties = new Set(planted.map(({ fields }) => fields.variety));
+  if (!kept.some(([, own]) => PLANTED.some((name) => own.has(name))))
+    context.log.add('missing-plantings', fileOnly(`data/${year}`), String(year));
+  const within = ({ variety, garden }: PlantingFields): string => inGarden(variety, garden, context.gardens.own);
+  const varieties = new Set(planted.map(({ fields }) => within(fields)));
   for (const { fields } of read) {
-    if (varieties.has(fields.variety)) context.log.add('totals-and-plantings', fields.place, fields.variety);
+    if (varieties.has(within(fields))) context.log.add('totals-and-plantings', fields.place, fields.variety);
   }
+  reportGardens(year, gardens, [...planted, ...read], context);
   const all = withIds([...planted, ...read], context);
   for (const { fields } of all) {
     if (fields.sown !== null && partsOf(fields.sown).year < year)
@@ -56,6 +68,7 @@ export function readPlantings(
   return {
     year,
     tables,
+    gardens,
     planted: all.slice(0, planted.length),
     totalled: all.slice(planted.length),
     limited: context.limited,
@@ -67,19 +80,21 @@ function unitsOf(
   drafts: readonly PlantingDraft[],
   plantings: readonly Planting[],
   joint: ReadonlyMap<string, readonly RecordDraft[]>,
+  own: string,
 ): readonly Planting[] {
   if (joint.size === 0) return plantings;
   const units: Planting[] = [];
   const done = new Set<string>();
   for (const [i, draft] of drafts.entries()) {
-    const { variety } = draft.fields;
-    const records = joint.get(variety);
+    const { variety, garden } = draft.fields;
+    const key = inGarden(variety, garden, own);
+    const records = joint.get(key);
     if (!records) units.push(nth(plantings, i));
-    else if (!done.has(variety)) {
-      done.add(variety);
+    else if (!done.has(key)) {
+      done.add(key);
       units.push(
         joinPlantings(
-          drafts.filter(({ fields }) => fields.variety === variety),
+          drafts.filter(({ fields }) => fields.variety === variety && fields.garden === garden),
           records,
         ),
       );
@@ -148,6 +163,9 @@ const hasPickings = (
   picked: ReadonlyMap<string, RecordDraft>,
 ): boolean => own?.harvestsComplete === true || picked.size > 0 || planted.some(({ record }) => record.used > 0);
 
+const harvestsOf = ({ tables, gardens }: SeasonDrafts): boolean =>
+  [tables, ...gardens.values()].some((own) => own.has('harvests.csv'));
+
 /** Second pass over a season: its records, laid against the plantings. */
 export function checkSeason(
   drafts: SeasonDrafts,
@@ -160,9 +178,10 @@ export function checkSeason(
   const all = [...planted, ...totalled];
   const own = context.settings.seasons.get(year);
   const { span, from, isDated } = daysOf(drafts, context);
-  const index = seasonIndex(all, registry, elsewhere);
+  const home = context.gardens.own;
+  const index = seasonIndex(all, registry, elsewhere, home);
   const fileOf = (name: SeasonTable): string => tables.get(name)?.path ?? `data/${year}/${name}`;
-  const { picked, ripened, measures, states, scores, ...rest } = recordsOfTables(drafts, {
+  const { picked, ripened, measures, states, scores, ...rest } = recordsOfSeason(drafts, {
     index,
     span,
     from,
@@ -178,10 +197,11 @@ export function checkSeason(
     firstDay: isDated ? span.firstDay : null,
     lastDay: span.lastDay,
     ...asSet(own),
-    hasHarvests: tables.has('harvests.csv') && hasPickings(drafts, own, picked),
+    gardens: [...new Set(plantings.map(({ garden }) => garden))].toSorted(),
+    hasHarvests: harvestsOf(drafts) && hasPickings(drafts, own, picked),
     plantings,
-    yieldUnits: unitsOf(all, plantings, listed([picked])),
-    ripeningUnits: unitsOf(all, plantings, listed([picked, ripened])),
+    yieldUnits: unitsOf(all, plantings, listed([picked]), home),
+    ripeningUnits: unitsOf(all, plantings, listed([picked, ripened]), home),
     scores,
     states: checkStates(states, plantings, context),
     measurements: measures.map(({ own: value }) => value),

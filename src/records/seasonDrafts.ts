@@ -18,10 +18,14 @@ export const SEASON_TABLES = [
 ] as const;
 export type SeasonTable = (typeof SEASON_TABLES)[number];
 
+export type Tables = ReadonlyMap<SeasonTable, SourceFile>;
+
 /** A season's plantings as read, before its records are laid against them. */
 export interface SeasonDrafts {
   readonly year: number;
-  readonly tables: ReadonlyMap<SeasonTable, SourceFile>;
+  readonly tables: Tables;
+  /** Full records of gardens, and members' sheets among them. */
+  readonly gardens: ReadonlyMap<string, Tables>;
   readonly planted: readonly PlantingDraft[];
   readonly totalled: readonly PlantingDraft[];
   readonly limited: LimitedValue[];

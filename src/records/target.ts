@@ -6,6 +6,7 @@ import type { CheckContext } from '../sheet/context.ts';
 import type { PlantingDraft } from './draft.ts';
 import type { VarietyRegistry } from './registry.ts';
 import { varietyIn } from './registry.ts';
+import { gardenIn, inGarden, withoutGarden } from './gardenIn.ts';
 import { placeIn, textIn } from '../sheet/row.ts';
 import type { Row } from '../sheet/row.ts';
 import { nth } from '../numerics/element.ts';
@@ -15,44 +16,64 @@ export interface SeasonIndex {
   readonly byId: ReadonlyMap<string, PlantingDraft>;
   /** Plantings by their id as it was written, filled as rows name them. */
   readonly byWritten: Map<string, PlantingDraft>;
+  /** By variety, within its garden. */
   readonly byVariety: ReadonlyMap<string, readonly PlantingDraft[]>;
   /** Season in which a planting id stands, for ids of other seasons. */
   readonly elsewhere: ReadonlyMap<string, number>;
+  /** Ids as rows write them, gardens aside. */
+  readonly ids: ReadonlySet<string>;
   readonly registry: VarietyRegistry;
+  /** The trial's own garden. */
+  readonly own: string;
 }
 
 /** What a row is about: one planting, or a variety with all its plantings of the season. */
 export interface Target {
   readonly variety: Variety;
+  readonly garden: string;
+  /** The variety within its garden: what records under its name go by. */
+  readonly key: string;
   readonly planting: PlantingDraft | null;
   readonly plantings: readonly PlantingDraft[];
 }
 
 /** True for a planting or variety of the season, whatever word it is called by. */
-export function isNamed(text: string, { byId, registry }: SeasonIndex): boolean {
-  return byId.has(foldId(text)) || registry.find(text) !== null;
+export function isNamed(text: string, { ids, registry }: SeasonIndex): boolean {
+  return ids.has(foldId(text)) || registry.find(text) !== null;
 }
 
 export function seasonIndex(
   drafts: readonly PlantingDraft[],
   registry: VarietyRegistry,
   elsewhere: ReadonlyMap<string, number>,
+  own: string,
 ): SeasonIndex {
   const byId = new Map<string, PlantingDraft>();
   const byVariety = new Map<string, PlantingDraft[]>();
+  const ids = new Set<string>();
   for (const draft of drafts) {
-    byId.set(foldId(draft.fields.id), draft);
-    byVariety.set(draft.fields.variety, [...(byVariety.get(draft.fields.variety) ?? []), draft]);
+    const { id, garden } = draft.fields;
+    byId.set(foldId(id), draft);
+    ids.add(foldId(withoutGarden(id, garden, own)));
+    const key = inGarden(draft.fields.variety, garden, own);
+    byVariety.set(key, [...(byVariety.get(key) ?? []), draft]);
   }
-  return { byId, byWritten: new Map(), byVariety, elsewhere, registry };
+  return { byId, byWritten: new Map(), byVariety, elsewhere, ids, registry, own };
 }
 
-function plantingOf(id: string, place: () => Place, index: SeasonIndex, { log }: CheckContext): PlantingDraft | null {
-  const known = index.byWritten.get(id);
+function plantingOf(
+  id: string,
+  garden: string,
+  place: () => Place,
+  index: SeasonIndex,
+  { log }: CheckContext,
+): PlantingDraft | null {
+  const within = inGarden(id, garden, index.own);
+  const known = index.byWritten.get(within);
   if (known) return known;
-  const draft = index.byId.get(foldId(id));
+  const draft = index.byId.get(foldId(within));
   if (draft) {
-    index.byWritten.set(id, draft);
+    index.byWritten.set(within, draft);
     return draft;
   }
   const season = index.elsewhere.get(foldId(id));
@@ -61,7 +82,9 @@ function plantingOf(id: string, place: () => Place, index: SeasonIndex, { log }:
   else {
     const near = nearestName(
       id,
-      [...index.byId.values()].map(({ fields }) => fields.id),
+      [...index.byId.values()].flatMap(({ fields }) =>
+        fields.garden === garden ? [withoutGarden(fields.id, garden, index.own)] : [],
+      ),
     );
     log.add('unknown-planting', place(), id, near === null ? {} : { near });
   }
@@ -81,14 +104,18 @@ export function targetIn(row: Row, index: SeasonIndex, context: CheckContext): T
     return null;
   }
   const variety = name === null ? null : varietyIn(row, 'variety', index.registry, context);
+  const garden = gardenIn(row, context);
+  if (garden === null) return null;
   if (id === null) {
     if (!variety) return null;
-    const plantings = index.byVariety.get(variety.id);
-    if (plantings) return { variety, planting: plantings.length === 1 ? nth(plantings, 0) : null, plantings };
+    const key = inGarden(variety.id, garden, index.own);
+    const plantings = index.byVariety.get(key);
+    if (plantings)
+      return { variety, garden, key, planting: plantings.length === 1 ? nth(plantings, 0) : null, plantings };
     context.log.add('variety-not-in-season', placeIn(row, 'variety'), name ?? '');
     return null;
   }
-  const planting = plantingOf(id, () => placeIn(row, 'planting'), index, context);
+  const planting = plantingOf(id, garden, () => placeIn(row, 'planting'), index, context);
   if (!planting || (name !== null && !variety)) return null;
   if (variety && planting.fields.variety !== variety.id) {
     const facts = { planting: id, variety: planting.fields.variety };
@@ -96,5 +123,6 @@ export function targetIn(row: Row, index: SeasonIndex, context: CheckContext): T
     return null;
   }
   const own = variety ?? index.registry.find(planting.fields.variety);
-  return own ? { variety: own, planting, plantings: [planting] } : null;
+  const key = inGarden(planting.fields.variety, garden, index.own);
+  return own ? { variety: own, garden, key, planting, plantings: [planting] } : null;
 }

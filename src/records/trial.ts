@@ -30,6 +30,7 @@ import { checkSeason, readPlantings } from './season.ts';
 import type { SeasonRecords } from './season.ts';
 import { takeSettings } from './settings/settings.ts';
 import { checkPlans } from './plans.ts';
+import { checkGardens, gardenRegistry } from './tables/gardens.ts';
 import { checkSeeds } from './tables/seeds.ts';
 import { checkVarieties } from './tables/varieties.ts';
 
@@ -91,9 +92,9 @@ function readSettings(files: TrialFiles, log: CheckContext['log']): Settings | n
 
 function checkSeasons(files: TrialFiles, registry: VarietyRegistry, context: CheckContext): readonly SeasonRecords[] {
   const drafts = [...files.seasons]
-    .filter(([, tables]) => [...tables.keys()].some((name) => name !== 'wishes.csv'))
+    .filter(([year, tables]) => files.gardens.has(year) || [...tables.keys()].some((name) => name !== 'wishes.csv'))
     .toSorted(([a], [b]) => a - b)
-    .map(([year, tables]) => readPlantings(year, tables, registry, context));
+    .map(([year, tables]) => readPlantings(year, tables, files.gardens.get(year) ?? new Map(), registry, context));
   return drafts.map((own) => {
     const elsewhere = new Map<string, number>();
     for (const other of drafts) {
@@ -154,8 +155,12 @@ export function checkRecords(files: TrialFiles): CheckedRecords {
       names: [],
       problems: log.problems(),
     };
+  const limits = { log, limited: [], settings };
+  const gardens = files.gardensList ? checkGardens(files.gardensList, limits) : null;
   const bare: CheckContext = {
     log,
+    gardens: gardenRegistry(settings.gardens.own, gardens),
+    garden: null,
     dates: dateReader([settings.language], settings.dates),
     settings,
     limited: [],
@@ -183,7 +188,16 @@ export function checkRecords(files: TrialFiles): CheckedRecords {
   const complete = withClasses(withCheckIds(settings, registry), varieties);
   return {
     settings,
-    trial: { settings: complete, varieties, seasons: over, ongoing, planned, ...plans, lots },
+    trial: {
+      settings: complete,
+      varieties,
+      seasons: over,
+      ongoing,
+      planned,
+      ...plans,
+      lots,
+      gardens: gardens ?? new Map(),
+    },
     registry,
     seasons,
     names: read.flatMap(({ name, alsoKnownAs }) => [name, ...alsoKnownAs]),

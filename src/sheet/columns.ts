@@ -7,6 +7,7 @@ import { unitOf, unitWords } from './cells/units.ts';
 import type { CheckContext } from './context.ts';
 import { reportAround, reportHeader, reportUntitled, unitsRow } from './header.ts';
 import type { KnownTable, QuantityPart, TableSpec } from './knownTable.ts';
+import { tellsPersons } from './persons.ts';
 import { findDecimalCommas } from './decimalCommas.ts';
 import { newTrail } from './dateTrail.ts';
 import { first, nth } from '../numerics/element.ts';
@@ -72,6 +73,7 @@ function understand(
   const known = new Set(spec.columns);
   let sound = true;
   const columns = byContract(table.columns, spec);
+  if ((spec.isMembers === true || columns.includes('garden')) && tellsPersons(table, columns, log)) return null;
   columns.forEach((column, i) => {
     const place = table.placeOf(table.header, i);
     if (column === '') return;

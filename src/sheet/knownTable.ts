@@ -19,6 +19,8 @@ export interface TableSpec {
   readonly quantities: readonly QuantityColumn[];
   /** True where a column may be that of a declared trait. */
   readonly takesTraits?: boolean;
+  /** True for a table of a member of a club: nothing in it may tell who that is. */
+  readonly isMembers?: boolean;
   /** True where the caller looks for decimal commas itself. */
   readonly isDaySheet?: boolean;
 }

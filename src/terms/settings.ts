@@ -1,4 +1,5 @@
 import type { Day } from './day.ts';
+import type { GardenSettings } from './gardens.ts';
 import type { PlanSettings } from './plan.ts';
 import type { StateTrait } from './lines.ts';
 import type { DeclaredTrait, Limit } from './traits.ts';
@@ -52,6 +53,8 @@ export interface Settings {
   readonly degreeDays: { readonly baseC: number; readonly capC: number | null; readonly method: 1 | 2 };
   readonly firstRipeFrom: 'transplanted' | 'sown';
   readonly spotCorrelation: number;
+  /** Where members of a club keep records. */
+  readonly gardens: GardenSettings;
   readonly seasonEnd: { readonly month: number; readonly date: number };
   readonly seasons: ReadonlyMap<number, SeasonSettings>;
   readonly scale: Scale;

@@ -6,6 +6,7 @@ import type { SeedLot, SeedPlant, StateCount } from './lines.ts';
 import type { Place } from './place.ts';
 import type { PlantingRecord } from './picked.ts';
 import type { Answer, Sent } from './rankings.ts';
+import type { Garden } from './gardens.ts';
 import type { Settings } from './settings.ts';
 
 /** Outlines of fruit that are drawn. */
@@ -82,6 +83,8 @@ export interface PlantingEvent {
 /** The experimental unit: a plant, or plants of one variety recorded together. */
 export interface Planting {
   readonly id: PlantingId;
+  /** Code of its garden; the trial's own where the records name none. */
+  readonly garden: string;
   readonly variety: VarietyId;
   readonly plants: number;
   readonly bed: string | null;
@@ -174,6 +177,8 @@ export interface Season {
   readonly harvestsComplete: boolean;
   readonly earlyUntil: Day | null;
   readonly hasHarvests: boolean;
+  /** Codes of the gardens with plantings, in their order. */
+  readonly gardens: readonly string[];
   /** Every planting set out, accidents too. */
   readonly plantings: readonly Planting[];
   /** The units of the yield: the plantings, those picked together joined into one. */
@@ -211,6 +216,8 @@ export interface Trial {
   /** Wishes for a season, by its year. */
   readonly wishes: ReadonlyMap<number, readonly Wish[]>;
   readonly lots: readonly SeedLot[];
+  /** Gardens by their codes, as gardens.csv has them; empty without it. */
+  readonly gardens: ReadonlyMap<string, Garden>;
 }
 
 /** Class of a variety by its id; `all` for an id that is none. */

@@ -43,6 +43,7 @@ function count(mean: number, phi: number): number {
 function planting(id: number, variety: number, plants = 1): Planting {
   return {
     id: plantingId(`p${id}`),
+    garden: 'home',
     variety: varietyId(`v${variety}`),
     plants,
     bed: null,
@@ -78,6 +79,7 @@ function season(layout: 'spread' | 'together'): Season {
     harvestsComplete: true,
     earlyUntil: null,
     hasHarvests: true,
+    gardens: ['home'],
     plantings: [],
     yieldUnits: [],
     ripeningUnits: [],

@@ -31,6 +31,10 @@ const KEYS = [
   'degree_days',
   'first_ripe_from',
   'spot_correlation',
+  'garden',
+  'garden_correlation',
+  'gardens',
+  'regions',
   'season_end',
   'seasons',
   'classes',
@@ -171,6 +175,19 @@ function takeOutcrossing(entries: Entries, root: Taking): Settings['outcrossing'
   return own;
 }
 
+function takeGardens(entries: Entries, root: Taking): Settings['gardens'] {
+  const node = (key: string): SettingsNode | undefined => entries.get(key)?.node;
+  const at = below(root, 'gardens');
+  const least = takeKnown(node('gardens'), ['least'], at).get('least')?.node;
+  return {
+    own: takeText(node('garden'), below(root, 'garden')) ?? 'home',
+    correlation:
+      takeNumber(node('garden_correlation'), { from: 0, to: 0.95 }, below(root, 'garden_correlation')) ?? 0.4,
+    least: takeNumber(least, { from: 3, to: 100, whole: true }, below(at, 'least')) ?? 5,
+    regions: takeList(node('regions'), below(root, 'regions')) ?? [],
+  };
+}
+
 /**
  * trial.yaml as settings, every default filled in.
  *
@@ -198,6 +215,7 @@ export function takeSettings(tree: SettingsNode, log: ProblemLog): Settings {
       takeWord(node('first_ripe_from'), ['transplanted', 'sown'] as const, below(root, 'first_ripe_from')) ??
       'transplanted',
     spotCorrelation: spot ?? 0.2,
+    gardens: takeGardens(entries, root),
     seasonEnd: takeSeasonEnd(entries, root),
     seasons: takeSeasons(entries, root),
     scale,

@@ -3,24 +3,13 @@ import { foldName } from '../../terms/names.ts';
 import type { Answer, Sent } from '../../terms/rankings.ts';
 import type { SourceFile } from '../../read/decode.ts';
 import { openKnown } from '../../sheet/columns.ts';
-import type { KnownTable } from '../../sheet/knownTable.ts';
 import type { CheckContext } from '../../sheet/context.ts';
 import { neededIn, placeIn, textIn } from '../../sheet/row.ts';
 import type { Row } from '../../sheet/row.ts';
+import { gardenIn } from '../gardenIn.ts';
 import { rowsOf } from '../../sheet/rows.ts';
 import type { VarietyRegistry } from '../registry.ts';
 import { varietyIn } from '../registry.ts';
-
-/** Columns that tell who a member is: gardens are codes. */
-const PERSON =
-  /^(?:e[-_ ]?mail|mail|(?:tele)?phone|tel|mobile|street|address|post_?code|zip|(?:first_|last_|sur)?name|lat(?:itude)?|lon(?:gitude)?|coordinates?|telefon|adresse|plz|vorname|nachname)$/;
-
-/** Reports columns that tell who a member is; true where there is one, and nothing of the table is taken. */
-function tellsPersons({ table, log }: Pick<KnownTable, 'table' | 'log'>): boolean {
-  const told = table.columns.map((name, i) => [name, i] as const).filter(([name]) => PERSON.test(name));
-  for (const [name, i] of told) log.add('garden-person', table.placeOf(table.header, i), name);
-  return told.length > 0;
-}
 
 /** Checks sent.csv: what each member was given. */
 function checkSent(source: SourceFile, registry: VarietyRegistry, context: CheckContext): readonly Sent[] {
@@ -30,9 +19,9 @@ function checkSent(source: SourceFile, registry: VarietyRegistry, context: Check
     quantities: [],
   };
   const known = openKnown(source, spec, context);
-  if (!known || tellsPersons(known)) return [];
+  if (!known) return [];
   return [...rowsOf(known)].flatMap((row): readonly Sent[] => {
-    const garden = neededIn(row, 'garden');
+    const garden = neededIn(row, 'garden') === null ? null : gardenIn(row, context);
     const variety = neededIn(row, 'variety') === null ? null : varietyIn(row, 'variety', registry, context);
     if (garden === null || !variety) return [];
     return [{ garden, variety: variety.id, label: textIn(row, 'label'), place: placeIn(row, 'garden') }];
@@ -101,10 +90,10 @@ function checkAnswers(
   const traits = [...context.settings.rankings];
   const columns = ['garden', ...traits.flatMap((trait) => [`${trait}_best`, `${trait}_worst`]), 'notes'];
   const known = openKnown(source, { required: [['garden']], columns, quantities: [] }, context);
-  if (!known || tellsPersons(known)) return [];
+  if (!known) return [];
   const seen = new Map<string, number>();
   return [...rowsOf(known)].flatMap((row): readonly Answer[] => {
-    const garden = neededIn(row, 'garden');
+    const garden = neededIn(row, 'garden') === null ? null : gardenIn(row, context);
     if (garden === null) return [];
     const before = seen.get(foldName(garden));
     if (before !== undefined) {

@@ -32,7 +32,7 @@ const SPEC = {
     ['planting', 'variety'],
     ['fruits', 'weight', 'unusable_fruits', 'unusable_weight'],
   ],
-  columns: ['date', 'planting', 'variety', 'fruits', 'stage', 'unusable_fruits', 'notes'],
+  columns: ['date', 'garden', 'planting', 'variety', 'fruits', 'stage', 'unusable_fruits', 'notes'],
   quantities: [
     { name: 'weight', dimension: 'mass' },
     { name: 'unusable_weight', dimension: 'mass' },
@@ -136,10 +136,10 @@ export type JointRecords = ReadonlyMap<string, RecordDraft>;
 
 /** Record of what a row is about: its planting's, or that of a variety with several. */
 function recordOf(target: Target, joint: Map<string, RecordDraft>): RecordDraft {
-  const known = target.planting?.record ?? joint.get(target.variety.id);
+  const known = target.planting?.record ?? joint.get(target.key);
   if (known) return known;
   const made = emptyRecord();
-  joint.set(target.variety.id, made);
+  joint.set(target.key, made);
   return made;
 }
 

@@ -61,7 +61,7 @@ export function checkMeasurements(
   context: CheckContext,
 ): Measured {
   const traits = [...context.settings.traits.values()].filter(({ kind }) => kind === 'measure');
-  const shape = traitSpec(traits, 'value', ['date', 'variety', 'planting', 'plants', 'notes']);
+  const shape = traitSpec(traits, 'value', ['date', 'garden', 'variety', 'planting', 'plants', 'notes']);
   const stateColumns = [...context.settings.states.keys()].map(foldHeader);
   const required = [
     ['variety', 'planting'],
@@ -96,7 +96,8 @@ export function checkMeasurements(
     remark(row, target, day);
     states.push(...statesIn(row, target, day, context));
     for (const { trait, value } of values) {
-      const planting = target.planting?.fields.id ?? null;
+      const isElsewhere = target.garden !== context.gardens.own;
+      const planting = (target.planting ?? (isElsewhere ? target.plantings[0] : null))?.fields.id ?? null;
       const place = placeIn(row, known.index.has('trait') ? 'value' : foldHeader(trait.key));
       measured.push({ own: { day, variety: target.variety.id, planting, trait: trait.key, value }, place });
     }

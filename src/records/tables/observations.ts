@@ -17,7 +17,7 @@ import { nth } from '../../numerics/element.ts';
 
 const SPEC = {
   required: [['date'], ['planting', 'variety'], ['event']],
-  columns: ['date', 'planting', 'variety', 'event', 'count', 'of', 'notes'],
+  columns: ['date', 'garden', 'planting', 'variety', 'event', 'count', 'of', 'notes'],
   quantities: [],
 } as const;
 
@@ -99,7 +99,7 @@ export function checkObservations(
     const noted = { day, event, ...counts, place: placeIn(row, 'event') };
     const sign = [
       target.planting?.fields.id,
-      target.variety.id,
+      target.key,
       day,
       event,
       counts.count,
@@ -112,9 +112,9 @@ export function checkObservations(
     remark(row, target, day);
     if (target.planting) target.planting.record.events.push(noted);
     else if (event === 'first-ripe') {
-      const record = joint.get(target.variety.id) ?? emptyRecord();
+      const record = joint.get(target.key) ?? emptyRecord();
       record.events.push(noted);
-      joint.set(target.variety.id, record);
+      joint.set(target.key, record);
     } else if (event === 'off-type' || event === 'hot') nth(target.plantings, 0).record.events.push(noted);
     else for (const { record } of target.plantings) record.events.push(noted);
   }

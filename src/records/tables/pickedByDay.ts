@@ -114,7 +114,7 @@ export function openDaySheet(source: SourceFile, span: SeasonSpan, context: Chec
   if ('kind' in peek || peek.columns.includes('date')) return null;
   const days = peek.titles.map((title) => dayColumn(title, span, context)).filter((column) => column !== null);
   if (days.length === 0) return null;
-  const columns = ['planting', 'variety', 'stage', 'notes', ...days.map(({ name }) => name)];
+  const columns = ['garden', 'planting', 'variety', 'stage', 'notes', ...days.map(({ name }) => name)];
   const spec = { required: [['planting', 'variety']], columns, quantities: [], isDaySheet: true };
   const known = reportHeads(peek, days, context) ? openKnown(source, spec, context) : null;
   if (!known) return { known, days };

@@ -9,6 +9,7 @@ import type { KnownTable, QuantityColumn } from '../../sheet/knownTable.ts';
 import type { CheckContext } from '../../sheet/context.ts';
 import { emptyRecord } from '../draft.ts';
 import type { PlantingDraft } from '../draft.ts';
+import { gardenIn, inGarden } from '../gardenIn.ts';
 import { varietyIn } from '../registry.ts';
 import type { VarietyRegistry } from '../registry.ts';
 import { countIn, dayIn, neededIn, placeIn, quantityIn, textIn, unknownIn } from '../../sheet/row.ts';
@@ -19,6 +20,7 @@ import { rowsOf } from '../../sheet/rows.ts';
 import { oneSpelling } from '../rules/nearNames.ts';
 
 export const PLANTING_COLUMNS = [
+  'garden',
   'planting',
   'variety',
   'plants',
@@ -81,6 +83,7 @@ export function plantingIn(
 ): PlantingDraft | null {
   if (neededIn(row, 'variety') === null) return null;
   const variety = varietyIn(row, 'variety', registry, context);
+  const garden = gardenIn(row, context);
   const plants = textIn(row, 'plants') === null ? 1 : countIn(row, 'plants');
   if (plants === 0) context.log.add('plants-zero', placeIn(row, 'plants'), '0');
   const removed = dayIn(row, 'removed', context);
@@ -93,6 +96,7 @@ export function plantingIn(
   reportOrder(row, { sown, transplanted, removed }, context);
   const fields = {
     id: plantingId(textIn(row, 'planting') ?? ''),
+    garden: garden ?? context.gardens.own,
     variety: variety?.id ?? varietyId(''),
     plants: plants ?? 1,
     bed: textIn(row, 'bed'),
@@ -113,25 +117,27 @@ export function plantingIn(
     totals: null,
     place: placeIn(row, row.from.index.has('planting') ? 'planting' : 'variety'),
   };
-  return variety && plants !== null && plants > 0 ? { fields, record: emptyRecord() } : null;
+  return variety && garden !== null && plants !== null && plants > 0 ? { fields, record: emptyRecord() } : null;
 }
 
 /** Gives plantings without an id the id of their variety, then -2, -3; reports an id that stands twice. */
-export function withIds(drafts: readonly PlantingDraft[], { log }: CheckContext): readonly PlantingDraft[] {
+export function withIds(drafts: readonly PlantingDraft[], { log, gardens }: CheckContext): readonly PlantingDraft[] {
   const taken = new Map<string, PlantingDraft>();
+  const within = (id: string, garden: string): string => inGarden(id, garden, gardens.own);
   for (const draft of drafts) {
-    const { id, place } = draft.fields;
+    const { id, garden, place } = draft.fields;
     if (id === '') continue;
-    const key = foldId(id);
+    const key = foldId(within(id, garden));
     const other = taken.get(key);
     if (other) log.add('planting-twice', place, id, { line: String(other.fields.place.line ?? '') });
     else taken.set(key, draft);
   }
   return drafts.map((draft) => {
-    if (draft.fields.id !== '') return draft;
-    const { variety } = draft.fields;
-    let id: string = variety;
-    for (let i = 2; taken.has(foldId(id)); i++) id = `${variety}-${i}`;
+    const { variety, garden } = draft.fields;
+    if (draft.fields.id !== '')
+      return { ...draft, fields: { ...draft.fields, id: plantingId(within(draft.fields.id, garden)) } };
+    let id = within(variety, garden);
+    for (let i = 2; taken.has(foldId(id)); i++) id = within(`${variety}-${i}`, garden);
     const named = { ...draft, fields: { ...draft.fields, id: plantingId(id) } };
     taken.set(foldId(id), named);
     return named;

@@ -24,7 +24,7 @@ import { longValueIn, traitSpec, wideValuesIn } from '../../sheet/traitValues.ts
 const isScored = (row: Row, traits: readonly DeclaredTrait[]): boolean =>
   isFilled(row, 'score') || isFilled(row, 'trait') || traits.some(({ key }) => isFilled(row, key));
 
-const COLUMNS = ['date', 'taster', 'order', 'code', 'variety', 'planting', 'blind', 'notes'];
+const COLUMNS = ['date', 'garden', 'taster', 'order', 'code', 'variety', 'planting', 'blind', 'notes'];
 
 function ratedOn(row: Row, isDated: boolean, context: CheckContext): Day | null {
   const day = isDated ? dayIn(row, 'date', context) : null;
@@ -80,7 +80,7 @@ export function checkRatings(source: SourceFile, index: SeasonIndex, span: Seaso
     if (day !== null) noteOutside(row, 'date', day, span, context);
     const planting = textIn(row, 'planting') === null ? null : (target.planting?.fields.id ?? null);
     const given = values.map(({ trait, value }) => `${trait.key} ${value}`);
-    const sign = [foldName(taster), target.variety.id, planting, day, ...given].join('|');
+    const sign = [foldName(taster), target.key, planting, day, ...given].join('|');
     if (given.length > 0 && seen.has(sign))
       context.log.add('row-twice', placeIn(row, isDated ? 'date' : 'variety'), textIn(row, 'date') ?? '', {
         table: 'ratings.csv',
@@ -88,7 +88,15 @@ export function checkRatings(source: SourceFile, index: SeasonIndex, span: Seaso
     seen.add(sign);
     remark(row, target, day);
     for (const { trait, value } of values) {
-      scores.push({ day, taster, variety: target.variety.id, planting, trait: trait.key, score: value, isBlind });
+      scores.push({
+        day,
+        taster: target.garden === context.gardens.own ? taster : target.garden,
+        variety: target.variety.id,
+        planting,
+        trait: trait.key,
+        score: value,
+        isBlind,
+      });
     }
   }
   reportFills(fills, source.path, context.log);

@@ -46,6 +46,7 @@ export function checkTotals(
   const names = [...wide.columns, ...wide.quantities.map(({ name }) => name)];
   const spec = {
     takesTraits: true,
+    isMembers: context.garden !== null,
     required: isByPlanting ? [['variety'], ['weight', 'fruits', 'first_ripe', ...names]] : [['variety'], ['plants']],
     columns: [...PLANTING_COLUMNS, 'fruits', 'first_ripe', ...wide.columns],
     quantities: [...PLANTING_QUANTITIES, { name: 'weight', dimension: 'mass' as const }, ...wide.quantities],

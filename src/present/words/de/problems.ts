@@ -937,6 +937,46 @@ export const problems: Words['problems'] = {
     'Gärten mit einer Kennung, nichts von der Person',
     'die Spalte aus der Tabelle nehmen und die Liste der Kennungen anderswo führen',
   ],
+  'garden-unknown': [
+    'kein Garten in gardens.csv hat diese Kennung',
+    'eine Kennung, die dort steht',
+    'die Kennung berichtigen oder den Garten in gardens.csv eintragen',
+  ],
+  'garden-not-a-code': [
+    'ein Garten hat eine Kennung, und diese kann verraten, wer ihn bestellt',
+    'Buchstaben, Ziffern und Bindestriche, etwa g07',
+    'dem Garten eine Kennung geben und die Liste der Kennungen anderswo führen',
+  ],
+  'garden-listed-twice': [
+    'der Garten steht zweimal in der Liste',
+    'eine Zeile; die andere ist Zeile {line}',
+    'eine davon behalten',
+  ],
+  'garden-twice': [
+    'die Pflanzen des Gartens stehen hier und in {other}',
+    'seine Aufzeichnungen an einer Stelle',
+    'eine der beiden behalten',
+  ],
+  'sheets-alike': [
+    'die Zahlen sind bis zur letzten die des Gartens {other}',
+    'ein eigener Bogen von jedem Garten',
+    'fragen, ob einer unter zwei Kennungen kam; wenn nicht, ist nichts zu tun',
+  ],
+  'gardens-apart': [
+    'Klasse {class}: kein Garten verbindet {one} und {other}, sodass nichts sie vergleicht',
+    'ein Garten, der von beiden eine zieht',
+    'nächste Saison einem Garten beide geben: {join}',
+  ],
+  'gardens-thin': [
+    'Klasse {class}: Teile des Versuchs hängen nur durch {gardens} zusammen',
+    'drei Gärten oder mehr zwischen je zwei Teilen',
+    'nichts zu tun; nächste Saison mehr Gärten von beiden eine geben',
+  ],
+  'garden-lone': [
+    'Klasse {class}: {gardens} mit einer einzigen Sorte zeigen keinen Unterschied zwischen Sorten',
+    'zwei Sorten oder mehr in einem Garten, am besten drei',
+    'nichts zu tun; sie zählen auf der eigenen Seite und bei „wieder anbauen“',
+  ],
   'answer-not-given': [
     'das Mitglied hat diese Sorte nicht bekommen',
     'eine von: {given}',

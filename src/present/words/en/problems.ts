@@ -879,6 +879,38 @@ export const problems = {
     'gardens by a code, nothing of the person',
     'take the column out of the table, and keep the list of codes elsewhere',
   ],
+  'garden-unknown': [
+    'no garden of gardens.csv has this code',
+    'a code that stands there',
+    'correct the code, or add the garden to gardens.csv',
+  ],
+  'garden-not-a-code': [
+    'a garden goes by a code, and this may tell who its grower is',
+    'letters, digits and hyphens, such as g07',
+    'give the garden a code, and keep the list of codes elsewhere',
+  ],
+  'garden-listed-twice': ['the garden is listed twice', 'one row; the other is on line {line}', 'keep one of them'],
+  'garden-twice': ['the garden’s plants stand here and in {other}', 'its records in one place', 'keep one of the two'],
+  'sheets-alike': [
+    'the figures are those of garden {other}, to the last one',
+    'a sheet of its own for every garden',
+    'ask whether one was sent under two codes; if not, nothing to do',
+  ],
+  'gardens-apart': [
+    'class {class}: no garden joins {one} and {other}, so that nothing compares them',
+    'a garden that grows one of each',
+    'next season give one garden both {join}',
+  ],
+  'gardens-thin': [
+    'class {class}: parts of the trial hang together by only {gardens}',
+    'three gardens or more between any two parts',
+    'nothing to do; next season give more gardens one of each',
+  ],
+  'garden-lone': [
+    'class {class}: {gardens} with one variety tell no difference between varieties',
+    'two varieties or more in a garden, best three',
+    'nothing to do; they count for the garden’s own page and for `again`',
+  ],
   'answer-not-given': ['the member was not sent this variety', 'one of: {given}', 'correct the answer, or sent.csv'],
   'answer-both': [
     'the same variety is best and worst',
