@@ -28,6 +28,26 @@ function ratingClasses({ means }: RatingModel, classOf: (variety: string) => str
   });
 }
 
+/** Letters of a further part begin with its number: they say nothing of those of another part. */
+const numbered = (letters: ReadonlyMap<string, string>, part: number): ReadonlyMap<string, string> =>
+  part === 0 ? letters : new Map([...letters].map(([id, own]) => [id, `${part + 1}${own}`]));
+
+/** Comparisons by class; parts of a class that no garden joins stand beside each other, the largest first. */
+function partsTogether(compared: readonly [string, ClassComparisons][]): ReadonlyMap<string, ClassComparisons> {
+  const byClass = new Map<string, ClassComparisons[]>();
+  for (const [id, own] of compared) byClass.set(id, [...(byClass.get(id) ?? []), own]);
+  return new Map(
+    [...byClass].map(([id, parts]) => [
+      id,
+      {
+        letters: new Map(parts.flatMap(({ letters }, part) => [...numbered(letters, part)])),
+        againstCheck: parts.find(({ againstCheck }) => againstCheck !== null)?.againstCheck ?? null,
+        newAgainstReturning: parts.find((own) => own.newAgainstReturning !== null)?.newAgainstReturning ?? null,
+      },
+    ]),
+  );
+}
+
 /**
  * Every comparison of a season: of yield, fruits, first ripe fruit, measures and ratings, class by class.
  *
@@ -62,7 +82,7 @@ export function compareSeason({ settings, varieties }: Trial, seen: SeasonSeen, 
   return new Map(
     fits.map(({ key, df, isRatio, means }) => {
       const lowerIsBetter = traitFacts(key, settings.traits).better === 'lower';
-      const byClass = means.map((own): [string, ClassComparisons] => {
+      const compared = means.map((own): [string, ClassComparisons] => {
         const checkVariety = settings.classes.get(own.classId)?.checkVariety ?? null;
         const options = {
           df,
@@ -76,7 +96,7 @@ export function compareSeason({ settings, varieties }: Trial, seen: SeasonSeen, 
         const input = { means: { classId, varieties: own.varieties, estimates, covariance }, options };
         return [classId, recall('comparisons', input, (known) => compareClass(known.means, known.options))];
       });
-      return [key, new Map(byClass)];
+      return [key, partsTogether(compared)];
     }),
   );
 }

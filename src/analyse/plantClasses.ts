@@ -88,14 +88,14 @@ export function squaredSed(covariance: ClassMeans['covariance'], i: number, j: n
 }
 
 /**
- * Estimates of a class with their intervals and tests; a limit beyond anything that was picked is none.
+ * Estimates of a class, or of what gardens join of it, with their intervals and tests; a limit beyond anything that was picked is none.
  *
+ * @param members  positions of its units in the fit
  * @source methods page A1, A2
  */
-export function classResult(fitted: Fitted, classId: string): ClassResult {
+export function classResult(fitted: Fitted, classId: string, members: readonly number[]): ClassResult {
   const { options, used, variety, block, fit, layouts, hasSpread } = fitted;
   const { family, level, spotCorrelation } = options;
-  const members = used.flatMap((unit, i) => (unit.classId === classId ? [i] : []));
   const groups = [...new Set(members.map((i) => nth(variety.at, i)))];
   const means = fit.marginalMeans(groups, block ? [...new Set(members.map((i) => nth(block.at, i)))] : []);
   const counts = groups.map((group) => variety.at.filter((at) => at === group).length);

@@ -11,32 +11,9 @@ import type { ModelOptions, PlantModel } from './plantTypes.ts';
 import { layoutsOf, placeVariance } from './units.ts';
 import type { Layout, Unit } from './units.ts';
 import { keyed, nth } from '../numerics/element.ts';
-
-/** Units whose variety gave anything: of nothing there is no spread, and no logarithm. */
-function estimable(units: readonly Unit[], { family, isYield }: ModelOptions): readonly Unit[] {
-  if (family === 'gaussian' && !isYield) return units;
-  const total = new Map<string, number>();
-  for (const { planting, y } of units) total.set(planting.variety, (total.get(planting.variety) ?? 0) + y);
-  return units.filter(({ planting }) => keyed(total, planting.variety) > 0);
-}
-
-function cvPercent(fit: AdditiveFit, units: readonly Unit[]): number | null {
-  if (fit.dispersion === null || fit.family === 'poisson') return null;
-  if (fit.family === 'gamma') return 100 * Math.sqrt(fit.dispersion);
-  const plants = units.reduce((sum, unit) => sum + unit.plants, 0);
-  const mean = units.reduce((sum, unit) => sum + unit.plants * unit.y, 0) / plants;
-  return mean === 0 ? null : (100 * Math.sqrt(fit.dispersion)) / Math.abs(mean);
-}
-
-/** So small a part of the mean square is rounding: identical plants, and no spread to tell anything by. */
-const ROUNDING = 1e-12;
-
-function spreads({ dispersion, family }: AdditiveFit, used: readonly Unit[]): boolean {
-  if (dispersion === null) return false;
-  const power = family === 'gamma' ? 0 : family === 'poisson' ? 1 : 2;
-  const scale = used.reduce((sum, { y }) => sum + Math.abs(y) ** power, 0) / used.length;
-  return dispersion > ROUNDING * scale;
-}
+import { isOfClub } from '../terms/gardens.ts';
+import { fitGardenModel } from './gardenModel.ts';
+import { cvPercent, estimable, spreads } from './plantFit.ts';
 
 /** Classes of which a planting gave nothing: their blocks have no effect that a logarithm could tell (methods A1). */
 function classesWithNothing(units: readonly Unit[], { family }: ModelOptions): ReadonlySet<string> {
@@ -98,6 +75,7 @@ function prepare(season: Season, units: readonly Unit[], options: ModelOptions):
  * @source methods page A1; McCullagh & Nelder (1989) ch. 8-9; Gomez & Gomez (1984) ch. 2
  */
 export function fitPlantModel(season: Season, units: readonly Unit[], options: ModelOptions): PlantModel {
+  if (isOfClub(season)) return fitGardenModel(units, options);
   const { used, layouts, kind, levels, withoutBlocks } = prepare(season, units, options);
   const variety = indexed(used.map(({ planting }) => planting.variety));
   const block = levels === null ? null : indexed(levels);
@@ -113,7 +91,13 @@ export function fitPlantModel(season: Season, units: readonly Unit[], options: M
   };
   const { fit, counts, scales } = refitted(data, used, fitAdditive(data), options);
   const fitted: Fitted = { options, used, variety, block, fit, layouts, hasSpread: spreads(fit, used) };
-  const results = [...new Set(used.map(({ classId }) => classId))].map((classId) => classResult(fitted, classId));
+  const results = [...new Set(used.map(({ classId }) => classId))].map((classId) =>
+    classResult(
+      fitted,
+      classId,
+      used.flatMap((unit, i) => (unit.classId === classId ? [i] : [])),
+    ),
+  );
   const isStray = results.some(({ estimates: own }) => own.some(({ reason }) => reason === 'not-estimable'));
   // An estimate that no planting could have given comes from the blocks: totals over plants have none.
   if (isStray && block !== null) return fitPlantModel(season, units, { ...options, withBlocks: false });
@@ -127,6 +111,8 @@ export function fitPlantModel(season: Season, units: readonly Unit[], options: M
   return {
     family: options.family,
     factor: block === null ? 'none' : kind,
+    parts: null,
+    leftOut: null,
     layouts,
     residualDf: fit.residualDf,
     dispersion: fitted.hasSpread ? fit.dispersion : null,

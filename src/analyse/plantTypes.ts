@@ -22,7 +22,11 @@ export interface ClassMeans {
 /** One season's fit of a trait measured on plantings. */
 export interface PlantModel {
   readonly family: Family;
-  readonly factor: BlockFactor['kind'];
+  readonly factor: BlockFactor['kind'] | 'garden';
+  /** Varieties that gardens join, by class: nothing compares those of different parts; null for one garden. */
+  readonly parts: ReadonlyMap<string, readonly (readonly string[])[]> | null;
+  /** Units that tell no difference between varieties, by class: alone in their garden, or in one that gave nothing. */
+  readonly leftOut: ReadonlyMap<string, { readonly lone: number; readonly empty: number }> | null;
   /** By class. */
   readonly layouts: ReadonlyMap<string, Layout>;
   readonly residualDf: number;
@@ -48,6 +52,8 @@ export interface ModelOptions {
   readonly family: Family;
   readonly level: number;
   readonly spotCorrelation: number;
+  /** The same of plants of a variety in one garden of a club. */
+  readonly gardenCorrelation: number;
   /** True for yield and fruits: a variety of which nothing was picked is 0 without an interval. */
   readonly isYield: boolean;
   /** False: blocks are left out of the model, so that estimates are total over plants. */

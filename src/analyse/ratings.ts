@@ -1,4 +1,6 @@
+import { isOfClub } from '../terms/gardens.ts';
 import { totalsOf } from '../terms/record.ts';
+import { varietyId } from '../terms/ids.ts';
 import { foldName } from '../terms/names.ts';
 import type { Estimate, Share } from '../terms/estimate.ts';
 import type { Settings } from '../terms/settings.ts';
@@ -7,6 +9,7 @@ import type { Score, Season } from '../terms/trial.ts';
 import { mean } from 'simple-statistics';
 import { fitAdditive } from '../numerics/additive.ts';
 import type { AdditiveFit } from '../numerics/additive.ts';
+import { fitBlocks } from '../numerics/incompleteBlocks.ts';
 import { connectedParts } from '../numerics/connected.ts';
 import { tQuantile } from '../numerics/distributions.ts';
 import { wilsonInterval } from '../numerics/wilson.ts';
@@ -102,6 +105,34 @@ function fitCells(
   return { fit, varieties: varieties.levels, raters: raters.levels.length };
 }
 
+/** Cells of tasters of two varieties and more, of the part of the table with the most varieties. */
+function largestPart(cells: readonly Cell[]): readonly Cell[] {
+  const count = new Map<string, number>();
+  for (const { rater } of cells) count.set(rater, (count.get(rater) ?? 0) + 1);
+  const several = cells.filter(({ rater }) => keyed(count, rater) > 1);
+  const varieties = numbered(several.map(({ variety }) => variety));
+  const { ofRow } = connectedParts(varieties.at, numbered(several.map(({ rater }) => rater)).at);
+  const sizes = new Map<number, number>();
+  for (const part of ofRow) sizes.set(part, (sizes.get(part) ?? 0) + 1);
+  const largest = [...sizes].toSorted(([, a], [, b]) => b - a)[0]?.[0];
+  return several.filter((_, i) => nth(ofRow, nth(varieties.at, i)) === largest);
+}
+
+/** The same fit with tasters eliminated one by one: there may be very many. */
+function fitGardenCells(cells: readonly Cell[]): ReturnType<typeof fitCells> {
+  const raters = numbered(cells.map(({ rater }) => rater));
+  const varieties = numbered(cells.map(({ variety }) => variety));
+  if (raters.levels.length < 2) return null;
+  const fit = fitBlocks({
+    family: 'gaussian',
+    y: cells.map((cell) => cell.mean),
+    group: varieties.at,
+    block: raters.at,
+    relativeVariance: cells.map(() => 1),
+  });
+  return { fit, varieties: varieties.levels, raters: raters.levels.length };
+}
+
 /** Raw means without intervals, where the table of tasters and varieties does not hang together. */
 function rawMeans(cells: readonly Cell[], byTaster: readonly Cell[], tasters: number): RatingModel['estimates'] {
   const estimates = new Map<string, Estimate & { tasters: number }>();
@@ -161,11 +192,12 @@ function fittedMeans(
  * @param scores  the scores of the trait, at least one
  * @source methods page A4; Searle, Speed & Milliken (1980) Am. Stat. 34:216 for marginal means
  */
-export function fitRatings(trait: RatingTrait, scores: readonly Score[], level: number): RatingModel {
+export function fitRatings(trait: RatingTrait, scores: readonly Score[], level: number, isClub = false): RatingModel {
   const tasters = new Set(scores.map(({ taster }) => foldName(taster))).size;
   const byTaster = cellsOf(scores, ({ taster }) => foldName(taster));
-  const cells = tasters > 1 ? byTaster : cellsOf(scores, ({ day }) => String(day));
-  const fitted = fitCells(cells);
+  const all = tasters > 1 ? byTaster : cellsOf(scores, ({ day }) => String(day));
+  const cells = isClub ? largestPart(all) : all;
+  const fitted = isClub ? fitGardenCells(cells) : fitCells(cells);
   const base = { trait, tasters, kendallW: tasters > 1 ? kendallW(byTaster) : null };
   if (!fitted) {
     const method = tasters > 1 ? 'additive' : 'mean';
@@ -174,12 +206,15 @@ export function fitRatings(trait: RatingTrait, scores: readonly Score[], level: 
       method,
       residualDf: 0,
       dispersion: null,
-      estimates: rawMeans(cells, byTaster, tasters),
+      estimates: rawMeans(all, byTaster, tasters),
       means: null,
     };
   }
   const { residualDf, dispersion } = fitted.fit;
-  return { ...base, method: 'additive', residualDf, dispersion, ...fittedMeans(trait, cells, byTaster, fitted, level) };
+  const made = fittedMeans(trait, cells, byTaster, fitted, level);
+  // Of a club, what hangs together with the most varieties; the others have scores, and nothing to compare them by.
+  const estimates = new Map([...(isClub ? rawMeans(all, byTaster, tasters) : []), ...made.estimates]);
+  return { ...base, method: 'additive', residualDf, dispersion, ...made, estimates };
 }
 
 /**
@@ -204,13 +239,25 @@ export function answerShares(scores: readonly Score[], level: number): ReadonlyM
   return shares;
 }
 
+/** One answer of each garden about each variety: what most of its own were. */
+function oneOfGarden(scores: readonly Score[]): readonly Score[] {
+  return cellsOf(scores, ({ taster }) => taster).map(({ rater, variety, mean: share }, i) => ({
+    ...nth(scores, i),
+    taster: rater,
+    variety: varietyId(variety),
+    planting: null,
+    score: share >= 0.5 ? 1 : 0,
+  }));
+}
+
 /** Scores of a season by declared trait; totals count where the season has no scores of the trait. */
 export function scoresByTrait(season: Season, settings: Settings): ReadonlyMap<DeclaredTrait, readonly Score[]> {
   const byTrait = new Map<DeclaredTrait, readonly Score[]>();
   for (const trait of settings.traits.values()) {
     if (trait.kind === 'measure') continue;
     const own = season.scores.filter((score) => score.trait === trait.key);
-    const scores = own.length > 0 ? own : scoresFromTotals(season, trait.key);
+    const found = isOfClub(season) || own.length === 0 ? [...own, ...scoresFromTotals(season, trait.key)] : own;
+    const scores = isOfClub(season) && trait.kind === 'yes-no' ? oneOfGarden(found) : found;
     if (scores.length > 0) byTrait.set(trait, scores);
   }
   return byTrait;
@@ -222,6 +269,16 @@ function scoresFromTotals(season: Season, trait: string): readonly Score[] {
     const score = totalsOf(planting)?.traits.get(trait);
     return score === undefined
       ? []
-      : [{ day: null, taster: 'notebook', variety, planting: id, trait, score, isBlind: null }];
+      : [
+          {
+            day: null,
+            taster: isOfClub(season) ? planting.garden : 'notebook',
+            variety,
+            planting: id,
+            trait,
+            score,
+            isBlind: null,
+          },
+        ];
   });
 }

@@ -35,7 +35,8 @@ export interface RipeningModelOptions {
 /** Smallest time that has a logarithm: nothing ripens sooner than half a day after planting out. */
 const SHORTEST = 0.5;
 
-function timeOf(own: Ripening, group: number, lookEvery: number) {
+/** The times between which a unit ripened, or after which. */
+export function timeOf(own: Ripening, group: number, lookEvery: number) {
   if (own.ripe === null) return { low: Math.max(SHORTEST, own.watchedInModel), high: Infinity, group };
   const high = Math.max(SHORTEST, own.ripe);
   if (lookEvery === 0) return { low: high, high, group };
@@ -75,7 +76,8 @@ function byClass(
   });
 }
 
-function classF({ estimates, covariance }: ClassMeans, residualDf: number): ClassF | null {
+/** Test of equal varieties of a class. */
+export function classF({ estimates, covariance }: ClassMeans, residualDf: number): ClassF | null {
   const test = equalityF(estimates, covariance);
   return test && { value: test.f, df1: test.df1, df2: residualDf, p: fUpperTail(test.f, test.df1, residualDf) };
 }

@@ -1,3 +1,4 @@
+import { isOfClub } from '../terms/gardens.ts';
 import type { Share } from '../terms/estimate.ts';
 import type { Settings } from '../terms/settings.ts';
 import type { MeasureTrait, RatingTrait } from '../terms/traits.ts';
@@ -9,6 +10,7 @@ import { answerShares, fitRatings, scoresByTrait } from './ratings.ts';
 import { ripeningCurve, seasonRipening } from './ripening.ts';
 import type { Ripening, RipeningCurve } from './ripening.ts';
 import { degreeDayClock } from './degreeDays.ts';
+import { fitGardenRipening } from './gardenRipening.ts';
 import { fitRipening } from './ripeningModel.ts';
 import type { RipeningModel } from './ripeningModel.ts';
 import { varietyShares } from './shares.ts';
@@ -55,7 +57,11 @@ function seenOfPlants(
   settings: Settings,
   classOf: (id: string) => string,
 ): readonly (readonly [key: string, seen: TraitSeen])[] {
-  const options = { level: settings.interval, spotCorrelation: settings.spotCorrelation };
+  const options = {
+    level: settings.interval,
+    spotCorrelation: settings.spotCorrelation,
+    gardenCorrelation: settings.gardens.correlation,
+  };
   const found: [string, TraitSeen][] = [];
   const perPlant = (of: (own: PlantingYield) => number | null): readonly Unit[] =>
     season.yieldUnits.flatMap((planting) => {
@@ -66,10 +72,12 @@ function seenOfPlants(
         : [{ planting, classId: classOf(planting.variety), y: value / planting.plants, plants: planting.plants }];
     });
   const isRatio = settings.scale === 'ratio';
+  // Early weights of many gardens are mostly zeros, of which no garden's effect can be told.
+  const isEarlyTold = season.earlyUntil !== null && !isOfClub(season);
   const traits = [
     ['yield', perPlant(({ grams }) => grams), 'gamma'],
     ['fruits', perPlant(({ fruits }) => fruits), 'poisson'],
-    ['early_yield', season.earlyUntil === null ? [] : perPlant(({ earlyGrams }) => earlyGrams), 'gamma'],
+    ['early_yield', !isEarlyTold ? [] : perPlant(({ earlyGrams }) => earlyGrams), 'gamma'],
   ] as const;
   for (const [key, units, family] of traits) {
     if (units.length === 0) continue;
@@ -114,6 +122,13 @@ function modelOfRipening(
   classOf: (id: string) => string,
 ): RipeningModel | null {
   if (!list.some(({ ripe }) => ripe !== null)) return null;
+  if (isOfClub(season))
+    return fitGardenRipening(list, {
+      level: settings.interval,
+      gardenCorrelation: settings.gardens.correlation,
+      lookEvery: season.lookEvery,
+      classOf,
+    });
   const units = list.map(({ unit }) => ({ planting: unit, classId: classOf(unit.variety), y: 0, plants: unit.plants }));
   return fitRipening(list, {
     level: settings.interval,
@@ -166,7 +181,7 @@ export function seasonSeen(trial: Trial, season: Season): SeasonSeen {
       trait.key,
       trait.kind === 'yes-no'
         ? { kind: 'answers', shares: answerShares(scores, settings.interval) }
-        : { kind: 'rating', model: fitRatings(trait as RatingTrait, scores, settings.interval) },
+        : { kind: 'rating', model: fitRatings(trait as RatingTrait, scores, settings.interval, isOfClub(season)) },
     );
   return { season, varieties, yields, traits };
 }

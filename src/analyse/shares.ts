@@ -1,3 +1,4 @@
+import { isOfClub } from '../terms/gardens.ts';
 import type { Share } from '../terms/estimate.ts';
 import type { Season } from '../terms/trial.ts';
 import { wilsonInterval } from '../numerics/wilson.ts';
@@ -28,15 +29,17 @@ export function varietyShares(
   level: number,
 ): Readonly<Partial<Record<ShareKey, Share>>> {
   const batches = season.seedBatches.filter((batch) => batch.variety === variety);
+  // In a club the variety in a garden is the unit, however many plants it has there.
+  const isCounted = ({ plants }: { readonly plants: number }): boolean => plants === 1 || isOfClub(season);
   const single = season.yieldUnits.filter(
-    (unit) => unit.variety === variety && unit.plants === 1 && unit.cause !== 'accident',
+    (unit) => unit.variety === variety && isCounted(unit) && unit.cause !== 'accident',
   );
   const known = single.filter((unit) => yields.has(unit.id));
   const cropped = known.filter(
     (unit) => (keyed(yields, unit.id).fruits ?? 0) > 0 || (keyed(yields, unit.id).grams ?? 0) > 0,
   );
   const watched = ripening.filter(
-    ({ unit }) => unit.variety === variety && unit.plants === 1 && unit.cause !== 'accident',
+    ({ unit }) => unit.variety === variety && isCounted(unit) && unit.cause !== 'accident',
   );
   const counted = (event: string): readonly [number, number] => {
     const events = season.plantings

@@ -24,12 +24,13 @@ const ROUNDING = 1e-14;
 const CLOSE_ENOUGH = 1e-9;
 
 /** Working response and weights of a step of Fisher scoring. */
-interface Working {
+export interface Working {
   readonly z: Float64Array;
   readonly w: Float64Array;
 }
 
-interface Solved {
+/** A solution of the normal equations: group + block. */
+export interface Solved {
   /** Effects of the groups, adding up to 0 in each part. */
   readonly groups: Float64Array;
   /** Effects of the blocks, each with its weight. */
@@ -46,14 +47,28 @@ function working({ family, y, relativeVariance }: BlocksData, eta: Float64Array)
   return { z, w };
 }
 
-interface Table extends BlocksData {
+/** Which group and block each response belongs to. */
+export interface BlocksTable {
+  readonly group: readonly number[];
+  readonly block: readonly number[];
   readonly groups: number;
   readonly rowsOfBlock: readonly (readonly number[])[];
   readonly partOf: readonly number[];
+  readonly parts: number;
+}
+
+type Table = BlocksData & BlocksTable;
+
+/** Groups and blocks, every one present, numbered from 0. */
+export function blocksTable(group: readonly number[], block: readonly number[]): BlocksTable {
+  const { ofRow: partOf, count: parts } = connectedParts(group, block);
+  const rowsOfBlock: number[][] = [];
+  block.forEach((b, i) => (rowsOfBlock[b] ??= []).push(i));
+  return { group, block, groups: partOf.length, rowsOfBlock, partOf, parts };
 }
 
 /** Normal equations of groups within blocks, C = δ Σw - Σ wᵢwⱼ/W, made regular part by part. */
-function solve({ group, groups, rowsOfBlock, partOf }: Table, { z, w }: Working): Solved {
+export function solveBlocks({ group, groups, rowsOfBlock, partOf }: BlocksTable, { z, w }: Working): Solved {
   const matrix = new Float64Array(groups * groups);
   const right = new Float64Array(groups);
   const means = new Float64Array(rowsOfBlock.length);
@@ -85,7 +100,8 @@ function solve({ group, groups, rowsOfBlock, partOf }: Table, { z, w }: Working)
   return { groups: effects, blocks, blockWeight, factor };
 }
 
-const predict = ({ group, block }: Table, { groups, blocks }: Solved): Float64Array =>
+/** group + block of every response. */
+export const predictBlocks = ({ group, block }: BlocksTable, { groups, blocks }: Solved): Float64Array =>
   Float64Array.from(group, (g, i) => cell(groups, g) + cell(blocks, nth(block, i)));
 
 /** Half the deviance up to a constant: what a step must not make larger. */
@@ -103,7 +119,7 @@ function scored(table: Table): { readonly eta: Float64Array; readonly last: Solv
   let eta: Float64Array = Float64Array.from(table.y, (own) => Math.log((own + average) / 2));
   let change = Infinity;
   for (let i = 0; i < MOST_STEPS && change >= 1e-13; i++) {
-    const next = predict(table, solve(table, working(table, eta)));
+    const next = predictBlocks(table, solveBlocks(table, working(table, eta)));
     change = next.reduce((most, own, j) => Math.max(most, Math.abs(own - cell(eta, j))), 0);
     const from = distance(table, eta);
     const start = eta;
@@ -115,14 +131,14 @@ function scored(table: Table): { readonly eta: Float64Array; readonly last: Solv
     eta = part === 1 ? next : step(part);
   }
   if (!(change < CLOSE_ENOUGH)) notConverged('the fit of varieties within gardens');
-  return { eta, last: solve(table, working(table, eta)) };
+  return { eta, last: solveBlocks(table, working(table, eta)) };
 }
 
 const unitVariance = (family: Family, mean: number): number =>
   family === 'gamma' ? mean * mean : family === 'poisson' ? mean : 1;
 
 /** Means of groups averaged over blocks, each block alike; groups and blocks of one part. */
-function marginal(table: Table, { w }: Working, solved: Solved) {
+export function blockMeans(table: BlocksTable, { w }: Pick<Working, 'w'>, solved: Solved) {
   return (groups: readonly number[], blocks: readonly number[]): MarginalMeans => {
     const size = table.groups;
     const pull = new Float64Array(size);
@@ -156,24 +172,19 @@ function marginal(table: Table, { w }: Working, solved: Solved) {
  * @source Yates (1936) Ann. Eugen. 7:121; McCullagh & Nelder (1989) ch. 9; reference cases o1 and o6
  */
 export function fitBlocks(data: BlocksData): BlocksFit {
-  const { ofRow: partOf, count: parts } = connectedParts(data.group, data.block);
-  const rowsOfBlock: number[][] = [];
-  data.block.forEach((b, i) => (rowsOfBlock[b] ??= []).push(i));
   const offset = data.family === 'gaussian' ? (data.y[0] ?? 0) : 0;
   const table: Table = {
     ...data,
+    ...blocksTable(data.group, data.block),
     y: data.y.map((own) => own - offset),
-    groups: partOf.length,
-    rowsOfBlock,
-    partOf,
   };
   const plain = (): { readonly eta: Float64Array; readonly last: Solved } => {
-    const last = solve(table, working(table, new Float64Array(data.y.length)));
-    return { eta: predict(table, last), last };
+    const last = solveBlocks(table, working(table, new Float64Array(data.y.length)));
+    return { eta: predictBlocks(table, last), last };
   };
   const { eta, last } = data.family === 'gaussian' ? plain() : scored(table);
   const fitted = Array.from(eta, (e) => (data.family === 'gaussian' ? e + offset : Math.exp(e)));
-  const residualDf = data.y.length - table.groups - rowsOfBlock.length + parts;
+  const residualDf = data.y.length - table.groups - table.rowsOfBlock.length + table.parts;
   const pearson = data.y.reduce((sum, y, i) => {
     const mean = nth(fitted, i);
     return sum + (y - mean) ** 2 / (unitVariance(data.family, mean) * nth(data.relativeVariance, i));
@@ -185,8 +196,8 @@ export function fitBlocks(data: BlocksData): BlocksFit {
     residualDf,
     dispersion: residualDf > 0 ? pearson / residualDf : null,
     offset,
-    marginalMeans: marginal(table, working(table, eta), last),
-    partOf,
-    parts,
+    marginalMeans: blockMeans(table, working(table, eta), last),
+    partOf: table.partOf,
+    parts: table.parts,
   };
 }

@@ -20,7 +20,7 @@ export interface LogNormalFit {
 }
 
 /** Derivatives of one observation's log-likelihood in location m and log scale t. */
-interface Derivatives {
+export interface Derivatives {
   value: number;
   m: number;
   t: number;
@@ -80,7 +80,12 @@ function betweenTimes(a: number, b: number, sigma: number): Derivatives {
   };
 }
 
-function derivatives({ low, high }: CensoredTime, location: number, sigma: number): Derivatives {
+/** Derivatives of a time's log-likelihood at a location and a spread. */
+export function timeDerivatives(
+  { low, high }: Pick<CensoredTime, 'low' | 'high'>,
+  location: number,
+  sigma: number,
+): Derivatives {
   const [a, b] = [(Math.log(low) - location) / sigma, (Math.log(high) - location) / sigma];
   return low === high ? exactTime(a, sigma) : betweenTimes(a, b, sigma);
 }
@@ -94,7 +99,7 @@ function locate(times: readonly CensoredTime[], sigma: number, start: number): n
   for (let i = 0; i < 500; i++) {
     let [m, mm] = [0, 0];
     for (const time of times) {
-      const own = derivatives(time, location, sigma);
+      const own = timeDerivatives(time, location, sigma);
       m += own.m;
       mm += own.mm;
     }
@@ -121,7 +126,7 @@ function couldBeOneTime(times: readonly CensoredTime[]): boolean {
 }
 
 /** Log scales between which the slope of the likelihood turns from up to down; null if it never rises. */
-function findBracket(slope: (logSigma: number) => number): readonly [number, number] | null {
+export function logSigmaBracket(slope: (logSigma: number) => number): readonly [number, number] | null {
   let low = Math.log(0.2);
   let high = low;
   while (slope(high) > 0 && high < 4) high += 0.7;
@@ -145,9 +150,9 @@ export function fitLogNormal(times: readonly CensoredTime[], groups: number): Lo
   const slope = (logSigma: number): number => {
     const sigma = Math.exp(logSigma);
     const found = locations(sigma);
-    return times.reduce((sum, time) => sum + derivatives(time, nth(found, time.group), sigma).t, 0);
+    return times.reduce((sum, time) => sum + timeDerivatives(time, nth(found, time.group), sigma).t, 0);
   };
-  const bracket = findBracket(slope);
+  const bracket = logSigmaBracket(slope);
   if (!bracket) return null;
   const sigma = Math.exp(findRoot(slope, ...bracket, 1e-12));
   const at = locations(sigma);
@@ -155,7 +160,7 @@ export function fitLogNormal(times: readonly CensoredTime[], groups: number): Lo
   const mt = new Float64Array(groups);
   let [tt, logLikelihood] = [0, 0];
   for (const time of times) {
-    const own = derivatives(time, nth(at, time.group), sigma);
+    const own = timeDerivatives(time, nth(at, time.group), sigma);
     mm[time.group]! -= own.mm;
     mt[time.group]! -= own.mt;
     tt -= own.tt;

@@ -98,7 +98,9 @@ function comparison(model: PlantModel): Omit<ComparisonDocument, ByClass> {
     ...dispersionsOf(model),
     cv_percent: model.cvPercent,
     layout: Object.fromEntries(model.layouts),
-    blocks: model.factor,
+    ...(model.factor === 'garden'
+      ? { factor: model.factor, parts: Object.fromEntries(model.parts ?? []) }
+      : { blocks: model.factor }),
     f: Object.fromEntries(model.f),
     lsd: Object.fromEntries(model.lsd),
     kendall_w: null,

@@ -214,8 +214,13 @@ function shared<V>(values: readonly V[]): V | null {
  *
  * @param drafts   the plantings, at least one
  * @param records  what was recorded under the variety's name
+ * @param key      the variety, within its garden
  */
-export function joinPlantings(drafts: readonly PlantingDraft[], records: readonly RecordDraft[]): Planting {
+export function joinPlantings(
+  drafts: readonly PlantingDraft[],
+  records: readonly RecordDraft[],
+  key: string,
+): Planting {
   const kept = drafts.filter(({ fields }) => fields.cause !== 'accident');
   const members = (kept.length > 0 ? kept : drafts).map(({ fields }) => fields);
   const { totals, ...first } = nth(members, 0);
@@ -229,7 +234,7 @@ export function joinPlantings(drafts: readonly PlantingDraft[], records: readonl
   const all = [...drafts.map(({ record }) => record), ...records];
   return {
     ...first,
-    id: plantingId(`${first.variety}*`),
+    id: plantingId(`${key}*`),
     plants: members.reduce((sum, { plants }) => sum + plants, 0),
     bed: shared(members.map(({ bed }) => bed)),
     block: shared(members.map(({ block }) => block)),

@@ -23,7 +23,7 @@ import { inGarden } from './gardenIn.ts';
 import type { SeasonDrafts, SeasonTable, Tables } from './seasonDrafts.ts';
 import { recordsOfSeason } from './seasonTables.ts';
 import { seasonIndex } from './target.ts';
-import { nth } from '../numerics/element.ts';
+import { keyed, nth } from '../numerics/element.ts';
 
 /** Tables that say what stands. */
 const PLANTED: readonly SeasonTable[] = ['plantings.csv', 'totals.csv', 'season.csv'];
@@ -75,29 +75,36 @@ export function readPlantings(
   };
 }
 
-/** Units of an analysis: plantings by themselves, and those of a variety that was recorded under its name joined. */
+/**
+ * Units of an analysis: plantings by themselves, and those of a variety that was recorded under its name joined; in a
+ * season of several gardens all of a variety in a garden, since its plants there are one look at it.
+ */
 function unitsOf(
   drafts: readonly PlantingDraft[],
   plantings: readonly Planting[],
   joint: ReadonlyMap<string, readonly RecordDraft[]>,
   own: string,
 ): readonly Planting[] {
-  if (joint.size === 0) return plantings;
+  const isClub = new Set(plantings.map(({ garden }) => garden)).size > 1;
+  if (joint.size === 0 && !isClub) return plantings;
   const units: Planting[] = [];
   const done = new Set<string>();
+  const byKey = new Map<string, PlantingDraft[]>();
+  for (const draft of drafts) {
+    const key = inGarden(draft.fields.variety, draft.fields.garden, own);
+    const known = byKey.get(key);
+    if (known) known.push(draft);
+    else byKey.set(key, [draft]);
+  }
   for (const [i, draft] of drafts.entries()) {
     const { variety, garden } = draft.fields;
     const key = inGarden(variety, garden, own);
-    const records = joint.get(key);
+    const together = keyed(byKey, key);
+    const records = joint.get(key) ?? (isClub && together.length > 1 ? [] : null);
     if (!records) units.push(nth(plantings, i));
     else if (!done.has(key)) {
       done.add(key);
-      units.push(
-        joinPlantings(
-          drafts.filter(({ fields }) => fields.variety === variety && fields.garden === garden),
-          records,
-        ),
-      );
+      units.push(joinPlantings(together, records, key));
     }
   }
   return units;

@@ -7,6 +7,7 @@ export type Reason =
   | 'too-wide'
   | 'not-estimable'
   | 'not-connected'
+  | 'alone-in-garden'
   | 'one-taster'
   | 'none-ripened'
   | 'known-from-totals'

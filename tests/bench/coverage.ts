@@ -129,7 +129,14 @@ function yields(
   family: 'gamma' | 'poisson',
 ): { readonly cover: number; readonly separated: number; readonly df: number } {
   let [inside, intervals, separated, df] = [0, 0, 0, 0];
-  const options = { family, level: 0.95, spotCorrelation: RHO, isYield: true, withBlocks: true } as const;
+  const options = {
+    family,
+    level: 0.95,
+    spotCorrelation: RHO,
+    gardenCorrelation: 0.4,
+    isYield: true,
+    withBlocks: true,
+  } as const;
   for (let g = 0; g < GARDENS; g++) {
     const equal = g % 2 === 0;
     const means = Array.from(
@@ -180,7 +187,14 @@ function fruitsByClass(plants: number): readonly { name: string; cover: number; 
         y: count(CLASSES[classId], 1 + 0.16 * CLASSES[classId]),
       })),
     );
-    const options = { family: 'poisson', level: 0.95, spotCorrelation: RHO, isYield: true, withBlocks: true } as const;
+    const options = {
+      family: 'poisson',
+      level: 0.95,
+      spotCorrelation: RHO,
+      gardenCorrelation: 0.4,
+      isYield: true,
+      withBlocks: true,
+    } as const;
     const model = fitPlantModel(season('spread'), list, options);
     model.classes.forEach((own, c) => {
       if (separates(own, model.residualDf)) separated[c]!++;

@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { tQuantile } from '../../src/numerics/distributions.ts';
 import { fitBlocks } from '../../src/numerics/incompleteBlocks.ts';
+import { fitTimesInBlocks } from '../../src/numerics/timesInBlocks.ts';
 import { fitAdditive } from '../../src/numerics/additive.ts';
 import { equalityF } from '../../src/numerics/wald.ts';
 import { indexed, reference, referenceRows } from '../reference/read.ts';
@@ -112,5 +113,42 @@ describe('gardens eliminated one by one', () => {
     const { estimates } = fit.marginalMeans([0, 1], [0, 1, 2]);
     expect(estimates[1]! - estimates[0]!).toBeLessThan(Math.log(0.5));
     expect(Number.isFinite(estimates[1]!)).toBe(true);
+  });
+});
+
+describe('k1: censored times within gardens (survival::survreg in R)', () => {
+  const rows = referenceRows('gardens/k1_times');
+  const results = reference('gardens/k1_times');
+  const varieties = indexed(rows.map((row) => row['variety']!));
+  const gardens = indexed(rows.map((row) => row['garden']!));
+  const times = rows.map((row, i) => ({
+    low: Number(row['low']),
+    high: row['high'] === '' ? Infinity : Number(row['high']),
+    group: varieties.index[i]!,
+    block: gardens.index[i]!,
+  }));
+  it('spread, medians over gardens and their standard errors', () => {
+    const fit = fitTimesInBlocks(times)!;
+    close(fit.sigma, results.sigma, 1e-6);
+    const groups = results.varieties.map(({ variety }: { variety: string }) => varieties.levels.indexOf(variety));
+    const { estimates, covariance } = fit.means(groups, upTo(gardens.levels.length));
+    results.varieties.forEach((own: { log_median: number; se: number }, i: number) => {
+      close(estimates[i]!, own.log_median, 1e-6);
+      close(Math.sqrt(covariance[i]![i]!), own.se, 1e-5);
+    });
+    const sed = Math.sqrt(covariance[0]![0]! + covariance[1]![1]! - 2 * covariance[0]![1]!);
+    close(sed, results.se_difference_first_two, 1e-5);
+  });
+  it('exact times: least squares on their logarithms', () => {
+    const exact = times.map(({ low, group, block }) => ({ low: low + group, high: low + group, group, block }));
+    const fit = fitTimesInBlocks(exact)!;
+    const plain = fitBlocks({
+      family: 'gaussian',
+      y: exact.map(({ low }) => Math.log(low)),
+      group: varieties.index,
+      block: gardens.index,
+      relativeVariance: exact.map(() => 1),
+    });
+    close(fit.sigma ** 2, (plain.dispersion! * plain.residualDf) / exact.length, 1e-9);
   });
 });

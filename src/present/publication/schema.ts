@@ -108,6 +108,13 @@ const comparison = object('The varieties of a season compared in one trait', {
   cv_percent: orNull(number('Coefficient of variation between plants of a variety', 'per cent')),
   layout: optional(map('How plants of a variety stood, by class', oneOf('Layout', ['together', 'spread']))),
   blocks: optional(oneOf('What stands for likeness of place in the model', ['block', 'stands-in', 'none'])),
+  factor: optional(oneOf('What stands between plants and varieties in a season of several gardens', ['garden'])),
+  parts: optional(
+    map(
+      'Varieties that gardens join, by class: nothing compares those of different parts',
+      list('Part', list('Variety', text('Id'))),
+    ),
+  ),
   f: optional(
     map(
       'Test of equal varieties, by class',

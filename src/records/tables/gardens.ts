@@ -15,14 +15,14 @@ const SPEC = {
 
 const SETTINGS = ['open', 'cover'] as const;
 
-/** Checks gardens.csv: the gardens of a club by their codes. */
+/** Checks gardens.csv: the gardens of a club by their codes; null where it cannot be used. */
 export function checkGardens(
   source: SourceFile,
   context: Pick<CheckContext, 'log' | 'limited' | 'settings'>,
-): ReadonlyMap<string, Garden> {
+): ReadonlyMap<string, Garden> | null {
   const gardens = new Map<string, Garden>();
   const known = openKnown(source, SPEC, context);
-  if (!known) return gardens;
+  if (!known) return null;
   const folds = new Map<string, number>();
   for (const row of rowsOf(known)) {
     const code = neededIn(row, 'garden');
