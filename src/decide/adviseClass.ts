@@ -1,7 +1,10 @@
 import { EXPECTED, varietyAdvice, weightingsOf } from './adviseVariety.ts';
 import type { Run, TraitForecast, VarietyAdvice } from './adviseVariety.ts';
 import type { ClassCase, Goal, VerdictSettings } from './cases.ts';
+import type { ClassValues } from '../analyse/expected/posterior.ts';
 import { openDraws } from './draws.ts';
+import { gardenLevel } from '../analyse/expected/gardenExpected.ts';
+import { openGardenDraws } from './gardenDraws.ts';
 import { pointRange } from './points.ts';
 import type { PointRange } from './points.ts';
 import { simulateClass } from './simulate.ts';
@@ -34,7 +37,21 @@ export interface ClassAdvice {
   readonly gain: number | null;
 }
 
-function drawnTraits(own: ClassCase, traits: ReadonlyMap<string, TraitForecast>, seed: number) {
+/** Draws of a trait: over gardens where several have records, in one of them or in the club. */
+function drawsOf({ gardens, expected }: TraitForecast, values: ClassValues, name: string, garden: string | null) {
+  const own = gardens?.classes.find(({ classId }) => classId === values.classId);
+  if (!gardens || !own) return openDraws(values, expected.cells, name);
+  return openGardenDraws(own, gardens.expected.cells, name, garden);
+}
+
+/** Where points begin and end: about the class's mean, or about a garden's own. */
+function levelOf({ gardens, expected }: TraitForecast, id: string, garden: string | null): number {
+  const { classMean } = first(expected.classes, ({ classId }) => classId === id);
+  const own = garden === null ? undefined : gardens?.classes.find(({ classId }) => classId === id);
+  return (own && gardens && garden !== null ? gardenLevel(own, gardens.expected.cells, garden) : null) ?? classMean;
+}
+
+function drawnTraits(own: ClassCase, traits: ReadonlyMap<string, TraitForecast>, seed: number, garden: string | null) {
   const limited = own.must.map(({ trait }) => trait).filter((trait) => !own.goals.some((goal) => goal.trait === trait));
   const drawn: DrawnTrait[] = [];
   for (const trait of [...own.goals.map((goal) => goal.trait), ...new Set(limited)]) {
@@ -42,9 +59,9 @@ function drawnTraits(own: ClassCase, traits: ReadonlyMap<string, TraitForecast>,
     const values = forecast?.own.classes.find(({ classId }) => classId === own.classId);
     if (!forecast || !values) continue;
     const goal = own.goals.find((one) => one.trait === trait);
-    const { classMean } = first(forecast.expected.classes, ({ classId }) => classId === own.classId);
+    const classMean = levelOf(forecast, own.classId, garden);
     const basis = { ...forecast.own, classMean, between: forecast.expected.between };
-    const draws = openDraws(values, forecast.expected.cells, `${seed}/${own.classId}/${trait}`);
+    const draws = drawsOf(forecast, values, `${seed}/${own.classId}/${trait}`, garden);
     drawn.push({ trait: forecast.own, draws, range: goal ? pointRange(goal, basis) : null });
   }
   return drawn;
@@ -68,15 +85,17 @@ function goalRanges(own: ClassCase, drawn: readonly DrawnTrait[], { sums }: Simu
  * @param own     the class; every goal's trait is among `traits` with values in the class
  * @param traits      forecasts by trait
  * @param withDetail  false leaves out what turns a verdict and what would settle it
- * @source methods page C
+ * @param garden      the garden that is advised; null for the club, or where there is only one
+ * @source methods page C; gardens page 2.3
  */
 export function adviseClass(
   own: ClassCase,
   traits: ReadonlyMap<string, TraitForecast>,
   settings: VerdictSettings,
   withDetail = true,
+  garden: string | null = null,
 ): ClassAdvice {
-  const drawn = drawnTraits(own, traits, settings.seed);
+  const drawn = drawnTraits(own, traits, settings.seed, garden);
   const { changed, weights } = weightingsOf(own.goals);
   const simulated = simulateClass(own, drawn, withDetail ? weights : weights.slice(0, 1), settings);
   const asked = own.competitors.filter(({ competes, wanted }) => competes && wanted === 'yes').map(({ id }) => id);

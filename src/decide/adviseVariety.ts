@@ -1,4 +1,6 @@
 import type { ExpectedTrait, ExpectedVariety } from '../analyse/expected/expectedTrait.ts';
+import type { GardenClass } from '../analyse/expected/gardenCells.ts';
+import type { GardenSpreadCell } from '../analyse/expected/gardenPosterior.ts';
 import type { ClassCase, Goal, TraitCase, VerdictSettings } from './cases.ts';
 import { chanceToSettle } from './settling.ts';
 import type { Simulated } from './simulate.ts';
@@ -9,6 +11,11 @@ import { keyed, nth } from '../numerics/element.ts';
 /** A trait with its posterior; the varieties are needed only for what would settle a verdict. */
 export interface TraitForecast {
   readonly own: TraitCase;
+  /** The trait garden by garden; null where one garden alone has records, absent where only it is known. */
+  readonly gardens?: {
+    readonly classes: readonly GardenClass[];
+    readonly expected: { readonly cells: readonly GardenSpreadCell[] };
+  } | null;
   readonly expected: Pick<ExpectedTrait, 'cells' | 'between' | 'withSeason'> & {
     readonly classes: readonly {
       readonly classId: string;

@@ -4,6 +4,10 @@ import { expectedTrait } from '../analyse/expected/expectedTrait.ts';
 import type { ExpectedTrait } from '../analyse/expected/expectedTrait.ts';
 import { classValues, traitValues } from '../analyse/expected/values.ts';
 import type { TraitValues } from '../analyse/expected/values.ts';
+import { expectedOverGardens } from '../analyse/expected/gardenExpected.ts';
+import type { GardensExpected } from '../analyse/expected/gardenExpected.ts';
+import { gardenValues } from '../analyse/expected/gardenValues.ts';
+import type { GardenValues } from '../analyse/expected/gardenValues.ts';
 import type { SeasonSeen } from '../analyse/seen.ts';
 import { afresh } from '../terms/recall.ts';
 import { COUNT_FOR_YIELD, traitFacts } from '../terms/traits.ts';
@@ -17,6 +21,8 @@ export interface Forecast {
   readonly values: TraitValues;
   readonly own: TraitCase;
   readonly expected: ExpectedTrait;
+  /** The trait garden by garden, with its posterior; null where one garden alone has records. */
+  readonly gardens: (GardenValues & { readonly expected: GardensExpected }) | null;
 }
 
 /** Squared standard error of one more season's result. */
@@ -61,6 +67,7 @@ export function forecastsOf(
   recall = afresh,
 ): ReadonlyMap<string, Forecast> {
   const classOf = classLookup(trial.varieties);
+  const level = trial.settings.interval;
   const forecasts = new Map<string, Forecast>();
   for (const trait of traitsThatCount(trial)) {
     const facts = traitFacts(trait, trial.settings.traits);
@@ -79,10 +86,22 @@ export function forecastsOf(
       classes,
       nextSeason: nextSeasonOf(values, isPerPlant),
     };
-    const expected = recall('expected', { classes, priorScale, level: trial.settings.interval }, (input) =>
+    const { own: home } = trial.settings.gardens;
+    const gardens = gardenValues(seasons, facts, grown, classOf, home);
+    const isWhole = classes.every(({ classId }) => gardens?.classes.some((one) => one.classId === classId));
+    if (gardens && isWhole) {
+      const overGardens = recall('gardens', { classes: gardens.classes, priorScale, level }, (input) =>
+        expectedOverGardens(input.classes, input.priorScale, input.level),
+      );
+      const { between, withSeason, classes: expectedClasses } = overGardens;
+      const expected = { cells: [], between, withSeason, classes: expectedClasses };
+      forecasts.set(trait, { values, own, expected, gardens: { ...gardens, expected: overGardens } });
+      continue;
+    }
+    const expected = recall('expected', { classes, priorScale, level }, (input) =>
       expectedTrait(input.classes, input.priorScale, input.level),
     );
-    forecasts.set(trait, { values, own, expected });
+    forecasts.set(trait, { values, own, expected, gardens: null });
   }
   return forecasts;
 }

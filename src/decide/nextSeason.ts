@@ -135,7 +135,10 @@ function recalledAdvice(
   recall: Recall,
 ): ClassAdvice {
   const traits = new Set([...own.goals, ...own.must].map(({ trait }) => trait));
-  const values = [...traits].map((trait) => forecasts.get(trait)?.own ?? null);
+  const values = [...traits].map((trait) => {
+    const forecast = forecasts.get(trait);
+    return forecast ? [forecast.own, forecast.gardens?.classes ?? null] : null;
+  });
   return recall('advice', { own, values, interval, verdicts, withDetail }, (input) =>
     adviseClass(input.own, forecasts, input.verdicts, input.withDetail),
   );

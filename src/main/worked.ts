@@ -30,9 +30,18 @@ export interface Worked {
 }
 
 /** The tables of a trial and its settings: its words and photos are not among them. */
-function recordsIn({ settings, varieties, seeds, beds, seasons }: TrialFiles): readonly SourceFile[] {
-  const tables = [...seasons.values()].flatMap((own) => [...own.values()]);
-  return [settings, varieties, seeds, beds, ...tables].filter((source) => source !== null);
+function recordsIn({
+  settings,
+  varieties,
+  seeds,
+  beds,
+  gardensList,
+  seasons,
+  gardens,
+}: TrialFiles): readonly SourceFile[] {
+  const members = [...gardens.values()].flatMap((own) => [...own.values()]);
+  const tables = [...seasons.values(), ...members].flatMap((own) => [...own.values()]);
+  return [settings, varieties, seeds, beds, gardensList, ...tables].filter((source) => source !== null);
 }
 
 function isSame(a: SourceFile, b: SourceFile): boolean {

@@ -108,6 +108,15 @@ export function expectedOverGardens(
   };
 }
 
+/** Posterior mean of a garden's mean level in a class, working scale; null where it has no values in it. */
+export function gardenLevel(own: GardenClass, cells: readonly GardenSpreadCell[], garden: string): number | null {
+  if (!packedGardens(own).gardens.some((rows) => rows.garden === garden)) return null;
+  return averageOf(cells, (cell) => {
+    const given = gardensGiven(own, cell);
+    return momentsOf(given, meanOfGardens(given, garden)).mean;
+  });
+}
+
 /** What next season is expected to bring of a class in one garden; null where it has no values in the class. */
 export function expectedInGarden(
   own: GardenClass,
