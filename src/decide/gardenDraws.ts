@@ -5,27 +5,12 @@ import { packedGardens } from '../analyse/expected/gardenCells.ts';
 import type { GardenClass } from '../analyse/expected/gardenCells.ts';
 import { gardensGiven, inClub, levelsOf, meanOfGardens, ownInGarden } from '../analyse/expected/gardenGiven.ts';
 import type { GardenLevels, GardensGiven, LinearFigure } from '../analyse/expected/gardenGiven.ts';
+import { thinnedCells } from '../analyse/expected/gardenPosterior.ts';
 import type { GardenSpreadCell } from '../analyse/expected/gardenPosterior.ts';
 import type { TraitDraws } from './draws.ts';
 
 /** Numbers kept of all cells together: 8 bytes each. */
 const MOST_NUMBERS = 6e6;
-
-/**
- * So many cells of equal weight in place of many unequal ones, evenly spaced through their weights.
- *
- * @returns the cells as they are where they are few enough
- */
-function thinned(cells: readonly GardenSpreadCell[], most: number): readonly GardenSpreadCell[] {
-  if (cells.length <= most) return cells;
-  const taken: GardenSpreadCell[] = [];
-  let below = 0;
-  for (const own of cells) {
-    below += own.weight;
-    while (taken.length < most && below >= (taken.length + 0.5) / most) taken.push({ ...own, weight: 1 / most });
-  }
-  return taken;
-}
 
 /** A figure with the parts it takes of a garden's own means; none in the club. */
 type DrawnFigure = LinearFigure & { readonly parts: Float64Array };
@@ -104,7 +89,7 @@ export function openGardenDraws(
 ): TraitDraws {
   const { varietyOf } = packedGardens(own);
   const size = varietyOf.length;
-  const used = thinned(cells, Math.max(50, Math.floor(MOST_NUMBERS / (size * (size + own.varieties.length)))));
+  const used = thinnedCells(cells, Math.max(50, Math.floor(MOST_NUMBERS / (size * (size + own.varieties.length)))));
   const shared = randomStream(name);
   const streams = own.varieties.map((id) => randomStream(`${name}/${id}`));
   let sum = 0;

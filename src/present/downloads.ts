@@ -14,6 +14,7 @@ import { seasonTraits } from './results.ts';
 import { traitFacts } from '../terms/traits.ts';
 import type { Figure } from './publication/schema.ts';
 import { wordsFor } from './words/catalogue.ts';
+import { publishedSeason, withheldGardens } from './withheld.ts';
 
 /** Figures as rows of a table: the days to first ripe fruit are two, the median seen and the model's. */
 function tabled(traits: ReturnType<typeof seasonTraits>): readonly (readonly [string, Figure])[] {
@@ -194,10 +195,14 @@ function recordDownloads(trial: Trial, season: Season, say: DataWords): readonly
 /** Tables of the data page; of a season that is not over, what was recorded. */
 export function downloadsOf(trial: Trial, seasons: readonly SeasonSeen[], lines: PublishedLines): readonly Download[] {
   const { data: say } = wordsFor(trial.settings.language);
+  const withheld = withheldGardens(trial);
   return [
     figuresDownload(trial, seasons, say),
-    ...seasons.flatMap((seen) => [plantingsDownload(seen, say), ...recordDownloads(trial, seen.season, say)]),
-    ...(trial.ongoing ? recordDownloads(trial, trial.ongoing, say) : []),
+    ...seasons.flatMap((own) => {
+      const seen = { ...own, season: publishedSeason(own.season, withheld) };
+      return [plantingsDownload(seen, say), ...recordDownloads(trial, seen.season, say)];
+    }),
+    ...(trial.ongoing ? recordDownloads(trial, publishedSeason(trial.ongoing, withheld), say) : []),
     ...linesDownloads(lines, say),
   ];
 }

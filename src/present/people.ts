@@ -3,6 +3,7 @@ import type { Problem } from '../terms/problem.ts';
 import type { ProblemCode } from '../terms/problemCodes.ts';
 import { everySeason } from '../terms/trial.ts';
 import type { Trial } from '../terms/trial.ts';
+import { problemsWithoutGardens, withheldGardens } from './withheld.ts';
 import { nth } from '../numerics/element.ts';
 
 function initialsOf(name: string): string {
@@ -21,23 +22,24 @@ function initialsOf(name: string): string {
  */
 export function publishedTasters({ seasons, ongoing, settings }: Trial): ReadonlyMap<string, string> {
   const { people } = settings.publish;
+  // A garden's code is no name to be published, whatever is chosen for tasters.
   const published = new Map<string, string>();
   const byFold = new Map<string, string>();
   const taken = new Set<string>();
-  const publicName = (name: string): string => {
-    if (people === 'names') return name;
-    if (people === 'codes') return `T${byFold.size + 1}`;
+  const publicName = (name: string, isGarden: boolean): string => {
+    if (people === 'names' && !isGarden) return name;
+    if (people === 'codes' || isGarden) return `T${byFold.size + 1}`;
     const initials = initialsOf(name);
     let own = initials;
     for (let i = 2; taken.has(own); i++) own = `${initials} ${i}`;
     taken.add(own);
     return own;
   };
-  for (const { scores } of everySeason({ seasons, ongoing })) {
+  for (const { scores, gardens } of everySeason({ seasons, ongoing })) {
     const names = [...new Set(scores.map(({ taster }) => taster))];
     for (const name of names.toSorted((a, b) => (foldName(a) < foldName(b) ? -1 : 1))) {
       const fold = foldName(name);
-      const own = byFold.get(fold) ?? publicName(name);
+      const own = byFold.get(fold) ?? publicName(name, gardens.includes(name));
       byFold.set(fold, own);
       published.set(name, own);
     }
@@ -60,7 +62,7 @@ const GROWERS_OWN: readonly ProblemCode[] = [
 export function problemsForReaders(problems: readonly Problem[], trial: Trial): readonly Problem[] {
   const names = publishedTasters(trial);
   const named = (text: string): string => names.get(text) ?? text;
-  return problems
+  return problemsWithoutGardens(problems, withheldGardens(trial))
     .filter(({ code }) => !GROWERS_OWN.includes(code))
     .map((problem) => ({
       ...problem,

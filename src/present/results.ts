@@ -14,6 +14,7 @@ import { linesDocument } from './linesDocument.ts';
 import type { PublishedLines } from './linesDocument.ts';
 import { ongoingOf } from './pages/ongoing.ts';
 import { traitFacts } from '../terms/traits.ts';
+import { publishedSeason, withheldGardens } from './withheld.ts';
 
 type ByClass = 'letters' | 'against_check' | 'new_against_returning';
 
@@ -166,9 +167,10 @@ function comparisonsOf(seen: SeasonSeen, compared: SeasonComparisons): Results['
   return all;
 }
 
-function plantingsOf(seen: SeasonSeen): readonly PlantingDocument[] {
+function plantingsOf(seen: SeasonSeen, withheld: ReadonlySet<string>): readonly PlantingDocument[] {
+  const season = publishedSeason(seen.season, withheld);
   const ripe = new Map(ripenings(seen).map((own) => [own.unit.id, own.ripe]));
-  const units = new Map([...seen.season.yieldUnits, ...seen.season.ripeningUnits].map((unit) => [unit.id, unit]));
+  const units = new Map([...season.yieldUnits, ...season.ripeningUnits].map((unit) => [unit.id, unit]));
   return [...units.values()].map((unit) => {
     const grams = seen.yields.get(unit.id)?.grams ?? null;
     const fruits = seen.yields.get(unit.id)?.fruits ?? null;
@@ -208,6 +210,7 @@ export function resultsDocument(
   advice: AdviceSource | null,
   lines: PublishedLines,
 ): Results {
+  const withheld = withheldGardens(trial);
   return {
     format: 'keeprow-results/1',
     trial: { title: trial.settings.title, interval: trial.settings.interval },
@@ -225,7 +228,7 @@ export function resultsDocument(
         culls: cullsOf(seen, own.variety.id),
         traits: seasonTraits(seen, own, trial),
       })),
-      plantings: plantingsOf(seen),
+      plantings: plantingsOf(seen, withheld),
       comparisons: comparisonsOf(seen, compared),
       rankings: rankingsDocument(seen.season, trial),
     })),

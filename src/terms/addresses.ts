@@ -20,6 +20,8 @@ export const addresses = {
   klass: (key: SeasonKey, classId: string): string => `${key}/${classId === 'handout' ? 'class-' : ''}${classId}/`,
   classFigures: (key: SeasonKey, classId: string): string => `${addresses.klass(key, classId)}figures/`,
   handout: (key: SeasonKey): string => `${key}/handout/`,
+  /** A garden of a club that shows its page. */
+  garden: (code: string): string => `gardens/${code}/`,
   variety: (id: string): string => `varieties/${id}/`,
   /** A page of the grower's own, by its content path without `.md`. */
   own: (contentKey: string): string => `${contentKey}/`,

@@ -5,8 +5,8 @@ export interface Garden {
   readonly code: string;
   readonly region: string | null;
   readonly setting: 'open' | 'cover' | null;
-  /** Whether its own page and rows may be shown to everyone. */
-  readonly isPublished: boolean;
+  /** Whether its own page and rows may be shown to everyone; null where nothing is said of it. */
+  readonly isPublished: boolean | null;
   readonly place: Place;
 }
 

@@ -1,6 +1,7 @@
 import { readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
 import { plantModel, ratioModel, ratingModel, ripeningModel, answersTo } from '../../src/analyse/traitsSeen.ts';
+import { returnsOf } from '../../src/analyse/club/returns.ts';
 import { reference, referenceRows } from '../reference/read.ts';
 import { check, codes, comparedIn, seenIn } from '../sites/folder.ts';
 import type { Folder } from '../sites/folder.ts';
@@ -192,5 +193,19 @@ describe('members’ sheets', () => {
       'gardens.csv': 'garden,e-mail\ng01,ann@post.example\n',
     } as unknown as Folder);
     expect(JSON.stringify(problems)).not.toContain('ann@post.example');
+  });
+});
+
+describe('o7: n of n sent (Wilson 1927, Manski 1989)', () => {
+  it.each(reference('gardens/o7_returns').rows as readonly Record<string, number>[])('%o', (row) => {
+    const { again, outer } = returnsOf(row['sent']!, row['received']!, row['again_yes']!, row['received']!, 0.95);
+    expect(again!.low).toBeCloseTo(row['low']!, 9);
+    expect(again!.high).toBeCloseTo(row['high']!, 9);
+    const isEnough = row['received']! >= 0.8 * row['sent']!;
+    expect(outer).toEqual(
+      isEnough
+        ? null
+        : [expect.closeTo(row['if_all_silent_say_no']!, 9), expect.closeTo(row['if_all_silent_say_yes']!, 9)],
+    );
   });
 });

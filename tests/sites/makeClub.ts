@@ -64,7 +64,7 @@ const given = (g: number): readonly Sort[] =>
   g >= 12
     ? SORTS.filter(({ id }) => id === 'mill-race' || id === 'sheepfold')
     : [0, 2, 3, 5, 7].map((step) => nth(CIRCLE, (g * 3 + step) % CIRCLE.length));
-const code = (g: number): string => `g${String(g + 1).padStart(2, '0')}`;
+const code = (g: number): string => `m${String(g + 1).padStart(2, '0')}`;
 /** Those who sent no sheet by the club's evening. */
 const SILENT = new Set([3, 6, 7, 10, 11]);
 

@@ -6,7 +6,7 @@ import { packedGardens } from './gardenCells.ts';
 import type { GardenClass } from './gardenCells.ts';
 import { gardensGiven, inClub, inGarden, levelsOf, meanOfGardens, momentsOf } from './gardenGiven.ts';
 import type { GardensGiven, LinearFigure } from './gardenGiven.ts';
-import { gardenPosterior } from './gardenPosterior.ts';
+import { gardenPosterior, thinnedCells } from './gardenPosterior.ts';
 import type { GardenSpreadCell } from './gardenPosterior.ts';
 
 /** A trait's posterior over gardens, with what it says of the club. */
@@ -126,4 +126,52 @@ export function expectedInGarden(
 ): ExpectedClass | null {
   const isKnown = packedGardens(own).gardens.some((rows) => rows.garden === garden);
   return isKnown ? expectedClass(own, cells, level, aimAt(garden)) : null;
+}
+
+/** A variety in one garden beside the club's middle, working scale: v + u with its interval. */
+export interface InOneGarden {
+  readonly garden: string;
+  readonly mean: number;
+  readonly low: number;
+  readonly high: number;
+}
+
+/** So many cells serve for a picture. */
+const FOR_PICTURE = 60;
+
+/**
+ * A variety over the gardens that have grown it.
+ *
+ * @returns  in order of their means, the least first
+ * @source gardens page 2.3 and 5
+ */
+export function varietyOverGardens(
+  own: GardenClass,
+  cells: readonly GardenSpreadCell[],
+  variety: string,
+  level: number,
+): readonly InOneGarden[] {
+  const at = own.varieties.indexOf(variety);
+  const gardens = [...new Set(own.values.filter((value) => value.variety === variety).map(({ garden }) => garden))];
+  const parts = gardens.map((): NormalPart[] => []);
+  for (const cell of thinnedCells(cells, FOR_PICTURE)) {
+    const given = gardensGiven(own, cell);
+    gardens.forEach((garden, i) => {
+      const { mean, variance } = momentsOf(given, inGarden(given, levelsOf(given, garden)!, at, 0));
+      nth(parts, i).push({ weight: cell.weight, mean, sd: Math.sqrt(variance) });
+    });
+  }
+  return gardens
+    .map((garden, i) => {
+      const all = nth(parts, i);
+      const sum = all.reduce((total, { weight }) => total + weight, 0);
+      const scaled = all.map((part) => ({ ...part, weight: part.weight / sum }));
+      return {
+        garden,
+        mean: scaled.reduce((total, { weight, mean }) => total + weight * mean, 0),
+        low: mixtureQuantile(scaled, (1 - level) / 2),
+        high: mixtureQuantile(scaled, (1 + level) / 2),
+      };
+    })
+    .toSorted((a, b) => a.mean - b.mean || (a.garden < b.garden ? -1 : 1));
 }

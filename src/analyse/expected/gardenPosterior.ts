@@ -122,3 +122,19 @@ export function gardenPosterior(
   }
   return weighed(evaluate(density, box, points));
 }
+
+/**
+ * So many cells of equal weight in place of many unequal ones, evenly spaced through their weights.
+ *
+ * @returns the cells as they are where they are few enough
+ */
+export function thinnedCells(cells: readonly GardenSpreadCell[], most: number): readonly GardenSpreadCell[] {
+  if (cells.length <= most) return cells;
+  const taken: GardenSpreadCell[] = [];
+  let below = 0;
+  for (const own of cells) {
+    below += own.weight;
+    while (taken.length < most && below >= (taken.length + 0.5) / most) taken.push({ ...own, weight: 1 / most });
+  }
+  return taken;
+}

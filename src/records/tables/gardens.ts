@@ -35,7 +35,7 @@ export function checkGardens(
       code,
       region: textIn(row, 'region'),
       setting: wordIn(row, 'setting', SETTINGS),
-      isPublished: yesNoIn(row, 'publish') === true,
+      isPublished: yesNoIn(row, 'publish'),
       place,
     });
   }

@@ -11,6 +11,7 @@ import { methods } from './methods.ts';
 import { lines } from './lines.ts';
 import { plan } from './plan.ts';
 import { rankings } from './rankings.ts';
+import { club } from './club.ts';
 import { nextSeason, yourWeights } from './next.ts';
 
 /** Every word that a reader sees, in German. */
@@ -19,6 +20,7 @@ export const german: Words = {
   lines,
   plan,
   rankings,
+  club,
   listed,
   capital,
   traits,

@@ -10,6 +10,7 @@ import { methods } from './methods.ts';
 import { lines } from './lines.ts';
 import { plan } from './plan.ts';
 import { rankings } from './rankings.ts';
+import { club } from './club.ts';
 import { nextSeason, yourWeights } from './next.ts';
 
 /** Every word that a reader sees, in English. */
@@ -18,6 +19,7 @@ export const english = {
   lines,
   plan,
   rankings,
+  club,
   listed,
   capital,
   traits,

@@ -1,0 +1,127 @@
+import type { JSX } from 'preact';
+import type { SeasonSeen } from '../../src/analyse/seen.ts';
+import { caterpillar, clubClassWords, clubOf, clubSentences, gardenWords } from '../../src/present/pages/club.ts';
+import type { GardenAdvice } from '../../src/decide/adviseGarden.ts';
+import type { AdviceSource } from '../../src/present/nextSeason/source.ts';
+import { addresses } from '../../src/terms/addresses.ts';
+import { Strip, TimeAxis } from '../bench/rows.tsx';
+import type { FrameContent, Page } from '../content.ts';
+import { to } from '../layout.tsx';
+import { page } from '../page.tsx';
+import { Table } from '../parts.tsx';
+
+/** What came back from the gardens of a season; nothing for a season of one garden. */
+export function ClubLead({
+  content: { trial, writing },
+  seen,
+  gardens = [],
+  root,
+}: {
+  readonly content: FrameContent;
+  readonly seen: SeasonSeen;
+  /** Gardens that show their page. */
+  readonly gardens?: readonly string[];
+  readonly root: string;
+}): JSX.Element | null {
+  const club = clubOf(trial, seen);
+  if (!club) return null;
+  const { garden: say } = writing.words.club;
+  return (
+    <>
+      <p>{clubSentences(club, writing).join(' ')}</p>
+      {gardens.length > 0 ? (
+        <p class="s">
+          {say.links}:{' '}
+          {gardens.map((code, i) => (
+            <>
+              {i > 0 ? ' · ' : ''}
+              <a href={to(root, addresses.garden(code))}>{say.link(code)}</a>
+            </>
+          ))}
+        </p>
+      ) : null}
+    </>
+  );
+}
+
+/** What the gardens say of a class: parts, returns, groups. */
+export function ClubClass({
+  content: { trial, writing },
+  seen,
+  classId,
+  advice,
+}: {
+  readonly content: FrameContent;
+  readonly seen: SeasonSeen;
+  readonly classId: string;
+  readonly advice: AdviceSource | null;
+}): JSX.Element | null {
+  const own = clubClassWords({ trial, writing }, seen, classId, advice);
+  if (!own) return null;
+  return (
+    <section aria-labelledby="gardens">
+      <h2 id="gardens">{own.title}</h2>
+      <p>{own.sentences.join(' ')}</p>
+      <Table {...own.returns} />
+      {own.groups.map(({ title, table, sentence }) => (
+        <>
+          <h3>{title}</h3>
+          {sentence === null ? null : <p>{sentence}</p>}
+          <Table {...table} />
+        </>
+      ))}
+    </section>
+  );
+}
+
+/** A variety over the club's gardens, a line each; nothing where too few have records. */
+export function OverGardens({
+  advice,
+  variety,
+  colour,
+}: {
+  readonly advice: AdviceSource | null;
+  readonly variety: string;
+  readonly colour: string | null;
+}): JSX.Element | null {
+  const own = advice && caterpillar(advice, variety);
+  if (!advice || !own) return null;
+  const { from, to: end, lines, marks, sentences, caption } = own;
+  return (
+    <section aria-labelledby="over-gardens">
+      <h2 id="over-gardens">{advice.writing.words.club.variety.title}</h2>
+      <p>{sentences.join(' ')}</p>
+      <div class="many" aria-hidden="true">
+        {lines.map(({ mean, low, high }) => (
+          <Strip from={from} to={end} estimate={mean} low={low} high={high} bar={0} colour={colour} />
+        ))}
+        <TimeAxis marks={marks.map(({ at, text }) => ({ at: at - from, text }))} steps={end - from} />
+      </div>
+      <p class="m s">{caption}</p>
+    </section>
+  );
+}
+
+/** The page of one garden: beside the others, what to expect, verdicts here and in the club. */
+export function gardenPage(
+  content: FrameContent,
+  source: AdviceSource,
+  advice: GardenAdvice,
+  isPrivate: boolean,
+): Page {
+  const own = gardenWords(source, advice, isPrivate);
+  return page(content, addresses.garden(advice.garden), own.title, () => (
+    <>
+      {own.sentences.map((text) => (
+        <p>{text}</p>
+      ))}
+      {own.classes.map(({ name, note, table }) => (
+        <section>
+          <h2>{name}</h2>
+          {note === null ? null : <p>{note}</p>}
+          <Table {...table} />
+        </section>
+      ))}
+    </>
+  ));
+}

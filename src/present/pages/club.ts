@@ -1,0 +1,253 @@
+import { gardenRows } from '../../analyse/expected/gardenCells.ts';
+import { varietyOverGardens } from '../../analyse/expected/gardenExpected.ts';
+import type { InOneGarden } from '../../analyse/expected/gardenExpected.ts';
+import { clubSeen } from '../../analyse/club/clubSeen.ts';
+import type { ClubClass, ClubSeen } from '../../analyse/club/clubSeen.ts';
+import type { GroupsSeen } from '../../analyse/club/groups.ts';
+import type { SeasonSeen } from '../../analyse/seen.ts';
+import { plantModel } from '../../analyse/traitsSeen.ts';
+import type { GardenAdvice, GardenClassAdvice } from '../../decide/adviseGarden.ts';
+import { gardensNeeded, GARDENS_ENOUGH } from '../../decide/gardensNeeded.ts';
+import { nth } from '../../numerics/element.ts';
+import { nameLookup } from '../../terms/trial.ts';
+import type { Trial } from '../../terms/trial.ts';
+import type { AdviceSource } from '../nextSeason/source.ts';
+import type { Writing } from '../numbers.ts';
+import type { TableWords } from '../tables.ts';
+
+interface Source {
+  readonly trial: Trial;
+  readonly writing: Writing;
+}
+
+const known = new WeakMap<SeasonSeen, ClubSeen | null>();
+
+/** A season as a club, worked out once. */
+export function clubOf(trial: Trial, seen: SeasonSeen): ClubSeen | null {
+  const found = known.get(seen);
+  if (found !== undefined) return found;
+  const made = clubSeen(trial, seen);
+  known.set(seen, made);
+  return made;
+}
+
+/** What came back of what was sent, and what a figure stands for. */
+export const clubSentences = ({ sent, received, counted }: ClubSeen, { words, number }: Writing): readonly string[] => [
+  words.club.lead(number(sent), number(received), number(counted)),
+  words.club.unit,
+];
+
+/** What hangs together in a class, what tells nothing, and how many gardens it would take. */
+function classSentences(own: ClubClass, { trial, writing }: Source, advice: AdviceSource | null): readonly string[] {
+  const { club: say } = writing.words;
+  const name = nameLookup(trial.varieties);
+  const yields = advice?.next.forecasts.get('yield')?.gardens ?? null;
+  const needed = yields ? gardensNeeded(yields, own.classId) : null;
+  return [
+    ...own.parts.slice(1).map((part) => say.apart(part.map(name))),
+    ...(own.lone > 0 ? [say.lone(writing.number(own.lone))] : []),
+    ...(own.empty > 0 ? [say.empty(writing.number(own.empty))] : []),
+    ...(needed
+      ? [
+          say.needed(
+            writing.number(needed.now, 1),
+            writing.number(needed.forFifth),
+            writing.number(needed.forTwoFifths),
+          ),
+        ]
+      : []),
+    ...(needed && needed.now >= GARDENS_ENOUGH ? [say.enough] : []),
+  ];
+}
+
+function returnsTable({ varieties }: ClubClass, { trial, writing }: Source): TableWords {
+  const { returns: say } = writing.words.club;
+  const name = nameLookup(trial.varieties);
+  const { number, percent } = writing;
+  return {
+    caption: say.caption(percent(trial.settings.interval)),
+    head: say.head,
+    rows: varieties.map(({ variety, returns: { sent, received, again, outer } }) => [
+      name(variety),
+      number(sent),
+      number(received),
+      again ? say.again(number(again.k), number(again.n), percent(again.low, 0), percent(again.high, 0)) : say.none,
+      outer ? say.outer(percent(outer[0], 0), percent(outer[1], 0)) : say.none,
+    ]),
+  };
+}
+
+function groupsTable(
+  own: GroupsSeen,
+  { trial, writing }: Source,
+): { readonly title: string; readonly table: TableWords; readonly sentence: string | null } {
+  const { groups: say, returns } = writing.words.club;
+  const name = nameLookup(trial.varieties);
+  const varieties = [...new Set(own.groups.flatMap(({ estimates }) => [...estimates.keys()]))].toSorted((a, b) =>
+    name(a) < name(b) ? -1 : 1,
+  );
+  const called = (group: string): string => (own.kind === 'setting' ? (say.setting[group] ?? group) : group);
+  const isApart = own.interaction !== null && own.interaction.p < 1 - trial.settings.interval;
+  return {
+    title: say.title[own.kind],
+    sentence: own.interaction === null ? null : isApart ? say.differ : say.alike,
+    table: {
+      caption: say.caption(writing.percent(trial.settings.interval), writing.number(trial.settings.gardens.least)),
+      head: [say.variety, ...own.groups.map((group) => say.name(called(group.name), writing.number(group.gardens)))],
+      rows: varieties.map((id) => [
+        name(id),
+        ...own.groups.map(({ estimates }) => {
+          const estimate = estimates.get(id);
+          return estimate ? say.figure(writing.interval(estimate, 'g'), writing.number(estimate.n)) : returns.none;
+        }),
+      ]),
+    },
+  };
+}
+
+/** A class's part of a club's season. */
+export interface ClubClassWords {
+  readonly title: string;
+  readonly sentences: readonly string[];
+  readonly returns: TableWords;
+  readonly groups: readonly ReturnType<typeof groupsTable>[];
+}
+
+/** What the gardens say of a class; null for a season of one garden. */
+export function clubClassWords(
+  source: Source,
+  seen: SeasonSeen,
+  classId: string,
+  advice: AdviceSource | null,
+): ClubClassWords | null {
+  const own = clubOf(source.trial, seen)?.classes.find((one) => one.classId === classId);
+  if (!own) return null;
+  return {
+    title: source.writing.words.club.title,
+    sentences: classSentences(own, source, advice),
+    returns: returnsTable(own, source),
+    groups: own.groups.map((groups) => groupsTable(groups, source)),
+  };
+}
+
+/** So many gardens are drawn line by line; of more every so many-th of them. */
+const MOST_LINES = 60;
+
+/** A variety over the gardens, for a picture. */
+export interface CaterpillarWords {
+  readonly lines: readonly InOneGarden[];
+  readonly gardens: number;
+  readonly from: number;
+  readonly to: number;
+  readonly marks: readonly { readonly at: number; readonly text: string }[];
+  readonly sentences: readonly string[];
+  readonly caption: string;
+}
+
+const TIMES = [0.1, 0.2, 0.33, 0.5, 0.75, 1, 1.33, 2, 3, 5, 10];
+
+/** A variety's yield over the club's gardens, least first; null where fewer have records than may be told of. */
+export function caterpillar({ trial, next, writing }: AdviceSource, variety: string): CaterpillarWords | null {
+  const yields = next.forecasts.get('yield')?.gardens ?? null;
+  const own = yields?.classes.find(({ varieties }) => varieties.includes(variety));
+  if (!yields || !own) return null;
+  const { interval, gardens } = trial.settings;
+  const all = varietyOverGardens(own, yields.expected.cells, variety, interval);
+  if (all.length < gardens.least) return null;
+  const step = Math.max(1, all.length / MOST_LINES);
+  const lines =
+    all.length <= MOST_LINES ? all : Array.from({ length: MOST_LINES }, (_, i) => nth(all, Math.floor(i * step)));
+  const [low, high] = [Math.min(...all.map((one) => one.low)), Math.max(...all.map((one) => one.high))];
+  const { variety: say } = writing.words.club;
+  const times = (log: number): string => writing.number(Math.exp(log), Math.exp(log) < 9.95 ? 1 : 0);
+  const from = Math.min(low, -0.1);
+  const to = Math.max(high, 0.1);
+  return {
+    lines,
+    gardens: all.length,
+    from,
+    to,
+    marks: TIMES.filter((own_) => Math.log(own_) > from && Math.log(own_) < to)
+      .filter((_, i, kept) => kept.length <= 5 || i % 2 === kept.indexOf(1) % 2)
+      .map((own_) => ({
+        at: Math.log(own_),
+        text: say.axis(writing.number(own_, own_ % 1 === 0 ? 0 : own_ === 0.5 ? 1 : 2)),
+      })),
+    sentences: [
+      say.range(times(nth(all, 0).mean), times(nth(all, -1).mean), writing.number(all.length)),
+      say.spread(`±${writing.percent(Math.exp(yields.expected.withGarden) - 1, 0)}`),
+    ],
+    caption: say.caption(writing.percent(interval)),
+  };
+}
+
+function gardenTable(
+  own: GardenClassAdvice,
+  garden: string,
+  season: number,
+  { trial, writing, seen }: Source & { readonly seen: SeasonSeen },
+): TableWords {
+  const { garden: say } = writing.words.club;
+  const { verdict } = writing.words.nextSeason;
+  const name = nameLookup(trial.varieties);
+  const middling = plantModel(seen, 'yield')?.estimates;
+  return {
+    caption: say.caption(String(season), writing.percent(trial.settings.interval)),
+    head: say.head(String(season)),
+    rows: own.varieties.map(({ variety, here, club, expected }) => {
+      const unit = seen.season.yieldUnits.find((one) => one.garden === garden && one.variety === variety);
+      const grams = unit ? (seen.yields.get(unit.id)?.grams ?? null) : null;
+      const value = grams === null || !unit ? null : grams / unit.plants;
+      const other = middling?.get(variety)?.estimate ?? null;
+      const limits = expected && {
+        estimate: Math.exp(expected.mean),
+        low: Math.exp(expected.low),
+        high: Math.exp(expected.high),
+      };
+      return [
+        name(variety),
+        value === null ? say.none : writing.quantity(value, 'g'),
+        other === null ? say.none : writing.quantity(other, 'g'),
+        value === null || other === null || other === 0 ? say.none : writing.number(value / other, 2),
+        limits ? writing.interval(limits, 'g') : say.none,
+        verdict[here.verdict],
+        verdict[club.verdict],
+      ];
+    }),
+  };
+}
+
+/** A garden's page: its classes, each with its table. */
+export interface GardenWords {
+  readonly title: string;
+  readonly sentences: readonly string[];
+  readonly classes: readonly { readonly name: string; readonly note: string | null; readonly table: TableWords }[];
+}
+
+/**
+ * What a garden's own page says, beside the others.
+ *
+ * @param isPrivate  true for a page that is not on the site
+ */
+export function gardenWords(source: AdviceSource, advice: GardenAdvice, isPrivate: boolean): GardenWords {
+  const { trial, writing, seasons, next } = source;
+  const { garden: say } = writing.words.club;
+  const { garden } = advice;
+  const seen = seasons.findLast(({ season }) => season.gardens.includes(garden)) ?? nth(seasons, -1);
+  const yields = next.forecasts.get('yield')?.gardens ?? null;
+  const hasYields = (id: string): boolean =>
+    yields?.classes.some((one) => one.classId === id && gardenRows(one, garden) !== null) === true;
+  return {
+    title: say.title(garden),
+    sentences: [
+      ...(isPrivate ? [say.private] : []),
+      say.intro(garden, String(seen.season.year)),
+      advice.classes.length > 0 ? say.caution : say.noClasses,
+    ],
+    classes: advice.classes.map((own) => ({
+      name: trial.settings.classes.get(own.classId)?.name ?? own.classId,
+      note: hasYields(own.classId) ? null : say.ratios,
+      table: gardenTable(own, garden, advice.season, { trial, writing, seen }),
+    })),
+  };
+}

@@ -1,0 +1,77 @@
+import { listed } from './shared.ts';
+import type { Words } from '../en/index.ts';
+
+const gardens = (n: string): string => (n === '1' ? '1 Garten' : `${n} Gärten`);
+const ofGardens = (n: string): string => (n === '1' ? '1 Garten' : `${n} Gärten`);
+
+/** Worte über eine Saison mehrerer Gärten. */
+export const club: Words['club'] = {
+  lead: (sent, received, counted) =>
+    `${sent === received ? `Aufzeichnungen kamen aus allen ${sent} Gärten` : `Aufzeichnungen kamen aus ${received} von ${sent} Gärten`}; ${counted} zogen zwei Sorten oder mehr und zeigen so einen Unterschied.`,
+  unit: 'Eine Sorte in einem Garten ist ein Blick auf sie, wie viele Pflanzen sie dort auch hatte; die Zahlen gelten für einen mittleren Garten des Vereins.',
+  title: 'Die Gärten',
+  apart: (one) =>
+    `${one.length === 1 ? `Kein Garten verbindet ${listed(one)} mit den anderen` : `Gärten verbinden ${listed(one)} miteinander, keiner mit den anderen`}: nichts vergleicht sie, und ihre Buchstaben beginnen mit einer Zahl.`,
+  lone: (n) =>
+    `${gardens(n)} ${n === '1' ? 'zog eine einzige Sorte der Klasse und zeigt' : 'zogen eine einzige Sorte der Klasse und zeigen'} keinen Unterschied.`,
+  empty: (n) =>
+    `${gardens(n)} ${n === '1' ? 'erntete nichts von der Klasse und zeigt' : 'ernteten nichts von der Klasse und zeigen'} keinen Unterschied.`,
+  needed: (now, fifth, twoFifths) =>
+    `Um einen Unterschied von einem Fünftel in einer Saison zu sehen, braucht eine Sorte etwa ${ofGardens(fifth)}, für zwei Fünftel etwa ${twoFifths}; sie hatte im Mittel ${now}.`,
+  enough: 'Ab zehn Gärten je Sorte sagt eine weitere Saison mehr als weitere Gärten.',
+  returns: {
+    caption: (level) =>
+      `Was Mitglieder bekamen und was zurückkam. Wieder anbauen: k von n Mitgliedern mit dem ${level}-Intervall.`,
+    head: ['Sorte', 'Ausgegeben an', 'Zurück', 'Wieder anbauen', 'Wenn alle Schweigenden nein, oder ja, gesagt hätten'],
+    again: (k, n, low, high) => `${k} von ${n} (${low} bis ${high})`,
+    outer: (low, high) => `${low} bis ${high}`,
+    none: '–',
+  },
+  groups: {
+    title: { region: 'Gegenden', setting: 'Unter Dach und im Freien' },
+    setting: { open: 'Im Freien', cover: 'Unter Dach' },
+    caption: (level, least) =>
+      `Ertrag je Pflanze in einem mittleren Garten jeder Gruppe mit dem ${level}-Intervall. Eine Zahl steht da, wo ${least} Gärten oder mehr dahinterstehen und keiner über die Hälfte der Pflanzen hat.`,
+    variety: 'Sorte',
+    name: (name, n) => `${name} (${gardens(n)})`,
+    figure: (interval, n) => `${interval}; ${gardens(n)}`,
+    differ: 'Sorten verhalten sich in den Gruppen verschieden.',
+    alike: 'Nichts zeigt, dass Sorten sich in den Gruppen verschieden verhalten.',
+  },
+  variety: {
+    title: 'In den Gärten des Vereins',
+    range: (low, high, n) =>
+      `Neben einer mittleren Sorte gab sie in ${n === '1' ? 'einem Garten' : `${n} Gärten`} das ${low}- bis ${high}-Fache, jeder durch seine anderen Sorten gesehen.`,
+    spread: (percent) => `Zwei von drei Gärten liegen innerhalb von ${percent} um das Verhältnis des Vereins.`,
+    caption: (level) =>
+      `Jede Zeile ist ein Garten, mit seinem ${level}-Intervall; Gärten werden nicht genannt. Die gestrichelte Linie ist eine mittlere Sorte.`,
+    axis: (times) => `${times} ×`,
+  },
+  garden: {
+    title: (code) => `Garten ${code}`,
+    private:
+      'Diese Seite ist für diesen Garten allein. Sie steht nicht auf der Website, und keine seiner Zahlen wird veröffentlicht.',
+    intro: (code, year) =>
+      `Was der Garten ${code} ${year} erntete, neben einem mittleren Garten des Vereins, und was als Nächstes zu erwarten ist.`,
+    caution:
+      'Wenige Pflanzen in einem Garten sagen, was sie dort taten: im Allgemeinen entscheiden sie nichts, und die Gärten des Vereins allein entscheiden nichts über diesen. Die Urteile nehmen beides zusammen.',
+    caption: (season, level) =>
+      `Ertrag je Pflanze; was ${season} in diesem Garten zu erwarten ist, mit dem ${level}-Intervall; Urteile für diesen Garten und für den Verein.`,
+    head: (season) => [
+      'Sorte',
+      'Hier',
+      'Mittlerer Garten',
+      'Mal',
+      `Hier ${season} erwartet`,
+      'Urteil hier',
+      'Urteil im Verein',
+    ],
+    ratios: 'Dieser Garten hat keine Erträge der Klasse: was die Verhältnisse des Vereins über ihn sagen.',
+    none: '–',
+    noClasses: 'Der Garten hat noch keine Aufzeichnungen, die eine Sorte von der anderen unterscheiden.',
+    link: (code) => `Garten ${code}`,
+    links: 'Gärten, die ihre Seite zeigen',
+  },
+  noWeights:
+    'Wo mehrere Gärten Aufzeichnungen führen, ruhen die Urteile des Vereins auf Zahlen einzelner Gärten, die nicht veröffentlicht werden: eigene Gewichte lassen sich hier nicht ausprobieren.',
+};

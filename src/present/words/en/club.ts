@@ -1,0 +1,72 @@
+import { listed } from './shared.ts';
+
+const gardens = (n: string): string => `${n} ${n === '1' ? 'garden' : 'gardens'}`;
+
+/** Words about a season of several gardens. */
+export const club = {
+  lead: (sent: string, received: string, counted: string) =>
+    `${sent === received ? `Records came from all ${gardens(sent)}` : `Records came from ${received} of ${gardens(sent)}`}; ${counted} grew two varieties or more and so tell one from another.`,
+  unit: 'A variety in a garden is one look at it, however many plants it had there; figures are those of a middling garden of the club.',
+  title: 'The gardens',
+  apart: (one: readonly string[]) =>
+    `${one.length === 1 ? 'No garden joins' : 'Gardens join'} ${listed(one)}${one.length === 1 ? ' to the others' : ' with each other, none with the others'}: nothing compares them, and their letters begin with a number.`,
+  lone: (n: string) => `${gardens(n)} grew one variety of the class and ${n === '1' ? 'tells' : 'tell'} no difference.`,
+  empty: (n: string) => `${gardens(n)} picked nothing of the class and ${n === '1' ? 'tells' : 'tell'} no difference.`,
+  needed: (now: string, fifth: string, twoFifths: string) =>
+    `To see a difference of a fifth in one season a variety needs about ${gardens(fifth)}, of two fifths about ${twoFifths}; it had ${now} on average.`,
+  enough: 'From ten gardens a variety on, another season tells more than more gardens.',
+  returns: {
+    caption: (level: string) =>
+      `What members were sent and what came back. Would be grown again: k of n members with the ${level} interval.`,
+    head: ['Variety', 'Sent to', 'Came back', 'Grow again', 'If the silent had all said no, or yes'],
+    again: (k: string, n: string, low: string, high: string) => `${k} of ${n} (${low} to ${high})`,
+    outer: (low: string, high: string) => `${low} to ${high}`,
+    none: '–',
+  },
+  groups: {
+    title: { region: 'Regions', setting: 'Under cover and in the open' },
+    setting: { open: 'In the open', cover: 'Under cover' } as Readonly<Record<string, string>>,
+    caption: (level: string, least: string) =>
+      `Yield a plant in a middling garden of each group with its ${level} interval. A figure is shown where ${least} gardens or more stand behind it and none has over half of its plants.`,
+    variety: 'Variety',
+    name: (name: string, n: string) => `${name} (${gardens(n)})`,
+    figure: (interval: string, n: string) => `${interval}; ${gardens(n)}`,
+    differ: 'Varieties do differently in different groups.',
+    alike: 'Nothing shows that varieties do differently in different groups.',
+  },
+  variety: {
+    title: 'In the club’s gardens',
+    range: (low: string, high: string, n: string) =>
+      `Beside a middling variety it gave ${low} to ${high} times as much in ${gardens(n)}, each seen through its other varieties.`,
+    spread: (percent: string) => `Two gardens in three lie within ${percent} of the club’s ratio.`,
+    caption: (level: string) =>
+      `Each line is a garden, with its ${level} interval; gardens are not named. The broken line is a middling variety.`,
+    axis: (times: string) => `${times} ×`,
+  },
+  garden: {
+    title: (code: string) => `Garden ${code}`,
+    private: 'This page is for this garden alone. It is not on the site, and none of its figures is published.',
+    intro: (code: string, year: string) =>
+      `What garden ${code} picked in ${year} beside a middling garden of the club, and what to expect of it next.`,
+    caution:
+      'A few plants in one garden say what they did there: they decide nothing in general, and the club’s gardens decide nothing about this one by themselves. The verdicts take both together.',
+    caption: (season: string, level: string) =>
+      `Yield a plant; what ${season} is expected to bring in this garden with its ${level} interval; verdicts for this garden and for the club.`,
+    head: (season: string) => [
+      'Variety',
+      'Here',
+      'Middling garden',
+      'Times',
+      `Expected here in ${season}`,
+      'Verdict here',
+      'Verdict in the club',
+    ],
+    ratios: 'This garden has no yields of the class: what the club’s ratios say of it.',
+    none: '–',
+    noClasses: 'The garden has no records that tell one variety from another yet.',
+    link: (code: string) => `Garden ${code}`,
+    links: 'Gardens that show their page',
+  },
+  noWeights:
+    'Where several gardens keep records the club’s verdicts rest on figures of single gardens, which are not published: weights of your own cannot be tried here.',
+};
