@@ -1,3 +1,4 @@
+import type { GardenAdvice } from '../src/decide/adviseGarden.ts';
 import type { SeasonComparisons } from '../src/analyse/compareSeason.ts';
 import type { PublishedLines } from '../src/present/linesDocument.ts';
 import type { AdviceSource } from '../src/present/nextSeason/source.ts';
@@ -27,6 +28,8 @@ export interface SeasonPictures {
 
 /** What every page takes: the records and what stands in its head and foot. */
 export interface FrameContent {
+  /** Gardens of a club that show their page, by their codes. */
+  readonly gardens: ReadonlyMap<string, GardenAdvice>;
   readonly trial: Trial;
   readonly seasons: readonly SeasonSeen[];
   readonly writing: Writing;
@@ -79,7 +82,10 @@ export interface DataContent extends FrameContent {
 }
 
 /** The page of a class in a season: its data lie beside it. */
-export interface ClassContent extends BesideContent, DataContent {}
+export interface ClassContent extends BesideContent, DataContent {
+  /** What the pages advise from; null where no season is recorded. */
+  readonly advice: AdviceSource | null;
+}
 
 /** The page of a class with every figure. */
 export interface ClassFiguresContent extends ClassContent {

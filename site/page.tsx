@@ -43,6 +43,8 @@ interface PageParts {
   /** What lies on the cloth, the page's heading with it; without it the page has its title as heading. */
   readonly hero?: (root: string) => JSX.Element;
   readonly isSheet?: boolean;
+  /** True for a page that stands by itself, without the site about it. */
+  readonly isAlone?: boolean;
 }
 
 export function page(
@@ -50,7 +52,7 @@ export function page(
   address: string,
   title: string,
   body: (root: string) => JSX.Element,
-  { hero, isSheet = false }: PageParts = {},
+  { hero, isSheet = false, isAlone = false }: PageParts = {},
 ): Page {
   const root = './' + '../'.repeat(address.split('/').length - 1);
   const { settings } = content.trial;
@@ -61,8 +63,8 @@ export function page(
         trialTitle={settings.title}
         language={settings.language}
         root={root}
-        pages={doors(content)}
-        feet={feet(content)}
+        pages={isAlone ? [] : doors(content)}
+        feet={isAlone ? [] : feet(content)}
         words={content.writing.words.frame}
         url={siteBase(settings)}
         address={address}

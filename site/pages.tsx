@@ -3,6 +3,7 @@ import type { Page, SiteContent } from './content.ts';
 import { page, Words } from './page.tsx';
 import { classesOf } from './seasonTables.tsx';
 import { classFiguresPage, classPage } from './pages/klass.tsx';
+import { gardenPage } from './pages/club.tsx';
 import { dataPage } from './pages/data.tsx';
 import { frontPageOf } from './pages/front.tsx';
 import { glossaryPage } from './pages/glossary.tsx';
@@ -46,6 +47,9 @@ export function sitePages(content: SiteContent): readonly Page[] {
     ...(content.lines.seed ? [seedPage(content, content.lines.seed)] : []),
     ...content.ownPages.map(({ key, title }) =>
       page(content, addresses.own(key), title, (root) => <Words html={content.words.get(key)} root={root} />),
+    ),
+    ...[...content.gardens.values()].flatMap((own) =>
+      content.advice ? [gardenPage(content, content.advice, own, false)] : [],
     ),
     varietiesPage(content),
     seasonsPage(content),

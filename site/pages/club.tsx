@@ -10,6 +10,10 @@ import { to } from '../layout.tsx';
 import { page } from '../page.tsx';
 import { Table } from '../parts.tsx';
 
+/** Gardens of a season that show their page. */
+export const shownGardens = ({ gardens }: FrameContent, { season }: SeasonSeen): readonly string[] =>
+  season.gardens.filter((code) => gardens.has(code));
+
 /** What came back from the gardens of a season; nothing for a season of one garden. */
 export function ClubLead({
   content: { trial, writing },
@@ -91,7 +95,7 @@ export function OverGardens({
     <section aria-labelledby="over-gardens">
       <h2 id="over-gardens">{advice.writing.words.club.variety.title}</h2>
       <p>{sentences.join(' ')}</p>
-      <div class="many" aria-hidden="true">
+      <div class="over" aria-hidden="true">
         {lines.map(({ mean, low, high }) => (
           <Strip from={from} to={end} estimate={mean} low={low} high={high} bar={0} colour={colour} />
         ))}
@@ -110,7 +114,7 @@ export function gardenPage(
   isPrivate: boolean,
 ): Page {
   const own = gardenWords(source, advice, isPrivate);
-  return page(content, addresses.garden(advice.garden), own.title, () => (
+  const body = (): JSX.Element => (
     <>
       {own.sentences.map((text) => (
         <p>{text}</p>
@@ -123,5 +127,6 @@ export function gardenPage(
         </section>
       ))}
     </>
-  ));
+  );
+  return page(content, addresses.garden(advice.garden), own.title, body, { isAlone: isPrivate });
 }

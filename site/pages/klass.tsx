@@ -11,6 +11,7 @@ import { AdviceSummary } from '../advice.tsx';
 import { Bench, FreshBesideReturning, Matrix } from '../bench/matrix.tsx';
 import type { BesideContent, ClassContent, ClassFiguresContent, Page, SeasonPart } from '../content.ts';
 import { to } from '../layout.tsx';
+import { ClubClass } from './club.tsx';
 import { Preferred } from './preferred.tsx';
 import { page } from '../page.tsx';
 import { Picture, Table } from '../parts.tsx';
@@ -162,6 +163,7 @@ export function classPage(content: ClassContent, seen: SeasonSeen, classId: stri
           </section>
         ) : null}
         <Preferred content={content} seen={seen} classId={classId} />
+        <ClubClass content={content} seen={seen} classId={classId} advice={parts.isLast ? content.advice : null} />
         <Pairs content={content} parts={parts} />
         <p class="more">
           <a href={to(root, addresses.classFigures(season.key, classId))}>{bench.klass.figures}</a>

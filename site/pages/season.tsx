@@ -10,6 +10,7 @@ import { Bench, FreshBesideReturning } from '../bench/matrix.tsx';
 import { Strip } from '../bench/rows.tsx';
 import type { Page, SeasonPart, SeasonContent } from '../content.ts';
 import { to } from '../layout.tsx';
+import { ClubLead, shownGardens } from './club.tsx';
 import { page, Words } from '../page.tsx';
 import { Picture } from '../parts.tsx';
 import { classesOf } from '../seasonTables.tsx';
@@ -176,6 +177,7 @@ export function seasonPage(content: SeasonContent, seen: SeasonSeen): Page {
         <>
           <Words html={content.words.get(wordsOf.season(season.key))} root={root} />
           <p class="rest">{[say.one, ...(weather === null ? [] : [weather])].join(' ')}</p>
+          <ClubLead content={content} seen={seen} gardens={shownGardens(content, seen)} root={root} />
           <Glance {...part} />
           <div class="readkey s">
             <b>{bench.season.readKey}</b>

@@ -22,6 +22,7 @@ import { OddPlant } from './oddPlant.tsx';
 import { CrossOf } from './varietyParts.tsx';
 import { identity, PlantNotes } from './written.tsx';
 import { OngoingOf } from './ongoing.tsx';
+import { OverGardens } from './club.tsx';
 import { Besides } from './besides.tsx';
 import { classParts } from './klass.tsx';
 import { HowMany, Picked } from './varietyParts.tsx';
@@ -224,6 +225,7 @@ export function varietyPage(content: AdviceContent, variety: Variety): Page {
             />
           ) : null}
           <BySeason {...part} />
+          <OverGardens advice={advice} variety={variety.id} colour={variety.colourRipe} />
           <section class="two">
             <Picked {...part} />
             <HowMany {...part} />

@@ -92,7 +92,8 @@ function WeightsTable({ content, name, rows }: Part & { readonly rows: readonly 
 
 /** Readers set what matters and how many spots; without JavaScript the club's own verdicts stand there. */
 export function weightsPage(content: FrameContent, { weights }: NextContent): Page {
-  const say = content.writing.words.yourWeights;
+  const { yourWeights: say, club } = content.writing.words;
+  if (weights.cases.length === 0) return page(content, addresses.weights, say.title, () => <p>{club.noWeights}</p>);
   return page(content, addresses.weights, say.title, (root) => (
     <>
       <p>{say.intro}</p>

@@ -25,21 +25,24 @@ const OPTIONS = {
   picked: { type: 'string' },
   from: { type: 'string' },
   take: { type: 'boolean' },
+  garden: { type: 'string' },
 } as const;
 
 /** Options that belong to one command alone. */
 const OWN_OPTIONS = [
   ['build', ['pdf', 'drop-addresses', 'keep-addresses']],
   ['view', ['port']],
-  ['adopt', ['into', 'table', 'dates', 'sheet', 'column', 'picked']],
+  ['adopt', ['table', 'dates', 'sheet', 'column', 'picked']],
   ['plan', ['take']],
   ['new', ['from']],
 ] as const;
 
 /** Options of two commands. */
 const SHARED_OPTIONS: readonly (readonly [name: string, commands: readonly string[]])[] = [
-  ['out', ['build', 'plan']],
-  ['season', ['adopt', 'plan']],
+  ['out', ['build', 'plan', 'share']],
+  ['into', ['adopt', 'gather']],
+  ['season', ['adopt', 'plan', 'share', 'gather']],
+  ['garden', ['build', 'share']],
 ];
 
 function usage(message: string): number {
@@ -137,7 +140,7 @@ async function main(args: readonly string[]): Promise<number> {
   if (values.help || command === undefined || command === 'help')
     return help(command === 'help' ? positionals[1] : command, values.help ?? command === 'help');
   if (!COMMANDS.includes(command)) return usage(noCommand(command));
-  if (more.length > 0) return usage(`one folder is enough, not also ${more.join(' ')}`);
+  if (more.length > 0 && command !== 'gather') return usage(`one folder is enough, not also ${more.join(' ')}`);
   const telling = { json: values.json ?? false, strict: values.strict ?? false, quiet: values.quiet ?? false };
   const foreign = foreignOption(values, command);
   if (foreign !== null) return usage(foreign);
@@ -149,9 +152,18 @@ async function main(args: readonly string[]): Promise<number> {
     return (await import('./new.ts')).runNew(folder, values.from ?? null, telling.quiet);
   }
   if (command === 'view') return (await import('./view.ts')).runView(folder, Number(values.port ?? 4690), telling);
+  if (values.season !== undefined && !/^\d{4}$/.test(values.season)) return usage('--season is a year, such as 2027');
+  const season = values.season === undefined ? null : Number(values.season);
+  if (command === 'share') {
+    const sharing = { garden: values.garden ?? null, season, out: values.out ?? null };
+    return (await import('./share.ts')).runShare(folder, sharing, telling);
+  }
+  if (command === 'gather') {
+    if (positionals.length < 2) return usage('gather needs sheets: keeprow gather FILE …');
+    const gathering = { into: values.into ?? '.', season };
+    return (await import('./gather.ts')).runGather(positionals.slice(1), gathering, telling);
+  }
   if (command === 'plan') {
-    if (values.season !== undefined && !/^\d{4}$/.test(values.season)) return usage('--season is a year, such as 2027');
-    const season = values.season === undefined ? null : Number(values.season);
     const planning = { out: values.out ?? null, season, take: values.take ?? false };
     return (await import('./plan.ts')).runPlan(folder, planning, telling);
   }
@@ -161,6 +173,8 @@ async function main(args: readonly string[]): Promise<number> {
     mayDrop: values['drop-addresses'] ?? false,
     keepsAddresses: values['keep-addresses'] ?? false,
   };
+  if (command === 'build' && values.garden !== undefined)
+    return (await import('./gardenPage.ts')).runGardenPage(folder, values.garden, values.out, telling);
   if (command === 'build') return (await import('./build.ts')).runBuild(folder, values.out, telling, choices);
   return (await import('./columns.ts')).runColumns(positionals[1] ?? null, telling.json);
 }

@@ -16,6 +16,10 @@ import { adviceFigures } from '../present/nextSeason/figures.ts';
 import type { AdviceSource } from '../present/nextSeason/source.ts';
 import { ongoingOf } from '../present/pages/ongoing.ts';
 import { standPhotos, standsOf } from '../present/pages/stands.ts';
+import { adviseGarden } from '../decide/adviseGarden.ts';
+import type { GardenAdvice } from '../decide/adviseGarden.ts';
+import { withheldGardens } from '../present/withheld.ts';
+import { isOfClub } from '../terms/gardens.ts';
 import { problemsForReaders } from '../present/people.ts';
 import { spreadWords } from '../present/nextSeason/spread.ts';
 import { weightsContent } from '../present/nextSeason/weights.ts';
@@ -31,7 +35,7 @@ import type { Compared } from './drawings.ts';
 import { whatWillNotFit } from './memory.ts';
 import { makePhotos } from './photos.ts';
 import type { MadePhotos } from './photos.ts';
-import { checkOnce, workOut } from './worked.ts';
+import { checkOnce, memory, workOut } from './worked.ts';
 import { publicationFiles, qrCode } from './publication.ts';
 import { readFolder } from './readFolder.ts';
 import { nth } from '../numerics/element.ts';
@@ -93,6 +97,14 @@ interface Computed {
   readonly photos: MadePhotos['photos'];
 }
 
+/** Advice for the gardens of a club that show their page. */
+function publishedGardens(trial: Trial, advice: AdviceSource | null): ReadonlyMap<string, GardenAdvice> {
+  if (!advice || !trial.seasons.some(isOfClub)) return new Map();
+  const withheld = withheldGardens(trial);
+  const shown = new Set(trial.seasons.flatMap(({ gardens }) => gardens.filter((code) => !withheld.has(code))));
+  return new Map([...shown].toSorted().map((code) => [code, adviseGarden(trial, advice.next, code, memory.recall)]));
+}
+
 /** Everything the pages are made from, drawn and worded. */
 async function siteContent({
   trial,
@@ -135,6 +147,7 @@ async function siteContent({
     qr: qrCode(trial),
     pictures,
     ongoing: ongoingOf(trial),
+    gardens: publishedGardens(trial, advice),
     lines,
     ownPages: [...content].flatMap(([key, text]) =>
       key.startsWith('pages/') ? [{ key, title: ownTitle(key, text) }] : [],
@@ -180,7 +193,7 @@ export async function makePages(
   const all = [...problems, ...ledger.problems];
   if (!isFit(all)) return { ...none, problems: all };
   const files = new Map<string, string | Uint8Array>([
-    ...(await publicationFiles({ trial, compared, advice, lines, downloads, pages, writing })),
+    ...(await publicationFiles({ trial, compared, advice, lines, gardens: site.gardens, downloads, pages, writing })),
     ...photos.files,
   ]);
   return { pages, files, problems: all, ledger: ledger.text, lastSeason: seasons.at(-1)?.season.key ?? null };

@@ -1,4 +1,5 @@
 import { addresses } from '../terms/addresses.ts';
+import type { GardenAdvice } from '../decide/adviseGarden.ts';
 import type { SeasonComparisons } from '../analyse/compareSeason.ts';
 import type { SeasonSeen } from '../analyse/seen.ts';
 import { downloadText } from '../present/downloadTable.ts';
@@ -20,6 +21,7 @@ interface Published {
   readonly compared: readonly { readonly seen: SeasonSeen; readonly compared: SeasonComparisons }[];
   readonly advice: AdviceSource | null;
   readonly lines: PublishedLines;
+  readonly gardens: ReadonlyMap<string, GardenAdvice>;
   readonly downloads: readonly Download[];
   readonly pages: readonly Page[];
   readonly writing: Writing;
@@ -42,7 +44,7 @@ export async function publicationFiles(own: Published): Promise<ReadonlyMap<stri
   const years = compared.map(({ seen }) => seen.season.year);
   const json = (document: unknown): string => `${JSON.stringify(document, null, 1)}\n`;
   const files = new Map<string, string | Uint8Array>(downloads.map((one) => [one.path, downloadText(one)]));
-  files.set('results.json', json(resultsDocument(trial, compared, advice, own.lines)));
+  files.set('results.json', json(resultsDocument(trial, compared, advice, own.lines, own.gardens)));
   files.set('results.schema.json', json(resultsSchema));
   files.set('datapackage.json', dataPackage(settings, downloads));
   files.set('csv-metadata.json', csvMetadata(settings, downloads));

@@ -16,6 +16,8 @@ Commands (keeprow help COMMAND tells more of each)
   build [DIR]      check, compute, write the site
   view [DIR]       build, serve on this machine, rebuild on a change
   plan [DIR]       next season’s plan and sheets to _plan
+  share [DIR]      show, and write, the sheet that a garden sends its club
+  gather FILE …    check members’ sheets, file them, say who is missing
   columns [TABLE]  every table, column and setting that there is
   help [COMMAND]   this page, or a command's
 
@@ -69,6 +71,7 @@ Checks, computes, and writes the site to _site in the trial folder.
 
   --out DIR         write the site elsewhere
   --pdf             print the handout too, where a Chromium is found
+  --garden CODE     only one garden’s own page, a file by itself in _gardens, to be sent to its grower
   --drop-addresses  addresses published before may go
   --keep-addresses  note the pages' addresses in data/addresses.csv though the site lies outside the trial folder
 `,
@@ -89,6 +92,27 @@ Writes a page, sheets to print and the season's tables to _plan.
   --take         put the tables into data/YEAR; rows that stand there stay as they are
   --season YEAR  another season than the next; one that has begun gets its sheets alone
   --out DIR      write elsewhere
+`,
+  share: `keeprow share [DIR] [--garden CODE] [--season YEAR]
+Shows the sheet that a garden would send its club: variety, plants, sums, the first day, mean scores, again.
+No picking, taster, note, photo or place is in it.
+
+  keeprow share
+  keeprow share --season 2026 --out g07.csv
+
+  --garden CODE  another garden of the records than the trial’s own
+  --season YEAR  another season than the last
+  --out FILE     write what was shown; the file’s name is to be the garden’s code in the club
+`,
+  gather: `keeprow gather FILE … [--into DIR] [--season YEAR]
+Checks members’ sheets (CSV, .xlsx, .ods), puts them into data/YEAR/gardens, and says which gardens are missing.
+A file’s name is its garden’s code. A sheet with errors is refused; one that stands there is never written over.
+
+  keeprow gather mail/g07.csv mail/g12.ods
+  keeprow gather mail/*.csv --into club --season 2026
+
+  --into DIR     the trial folder; this one where it is left out
+  --season YEAR  another season than the last in the folder
 `,
   columns: `keeprow columns [TABLE]
 Every table, column, event, trait and setting in a line with an example; those of one table where it is named.

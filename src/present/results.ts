@@ -15,6 +15,8 @@ import type { PublishedLines } from './linesDocument.ts';
 import { ongoingOf } from './pages/ongoing.ts';
 import { traitFacts } from '../terms/traits.ts';
 import { publishedSeason, withheldGardens } from './withheld.ts';
+import type { GardenAdvice } from '../decide/adviseGarden.ts';
+import { clubOf } from './pages/club.ts';
 
 type ByClass = 'letters' | 'against_check' | 'new_against_returning';
 
@@ -203,12 +205,18 @@ function ongoingDocument(trial: Trial): Results['ongoing'] {
   };
 }
 
+function gardensOf(trial: Trial, seen: SeasonSeen): Pick<Results['seasons'][number], 'gardens'> {
+  const club = clubOf(trial, seen);
+  return club ? { gardens: { sent: club.sent, received: club.received, counted: club.counted } } : {};
+}
+
 /** results.json: everything on a page is in it. */
 export function resultsDocument(
   trial: Trial,
   seasons: readonly { readonly seen: SeasonSeen; readonly compared: SeasonComparisons }[],
   advice: AdviceSource | null,
   lines: PublishedLines,
+  gardens: ReadonlyMap<string, GardenAdvice> = new Map(),
 ): Results {
   const withheld = withheldGardens(trial);
   return {
@@ -216,6 +224,7 @@ export function resultsDocument(
     trial: { title: trial.settings.title, interval: trial.settings.interval },
     seasons: seasons.map(({ seen, compared }) => ({
       season: seen.season.year,
+      ...gardensOf(trial, seen),
       varieties: seen.varieties.map((own) => ({
         variety: own.variety.id,
         name: own.variety.name,
@@ -234,6 +243,6 @@ export function resultsDocument(
     })),
     ongoing: ongoingDocument(trial),
     ...linesDocument(lines),
-    next_season: advice && nextSeasonDocument(advice),
+    next_season: advice && nextSeasonDocument(advice, gardens),
   };
 }

@@ -22,6 +22,7 @@ import { checkLots } from './rules/lots.ts';
 import { checkParents } from './rules/parents.ts';
 import { reportNoStart, reportNotRecorded } from './rules/recorded.ts';
 import { reportPlantNumbers } from './rules/plantNumbers.ts';
+import { reportJoined } from './rules/gardensJoined.ts';
 import { reportScores } from './rules/scores.ts';
 import { reportSettingsAgainstRecords } from './rules/settingsAgainstRecords.ts';
 import { reportWeightAgainstSize, reportWeightsUnlikeSeasons } from './rules/fruitSizes.ts';
@@ -184,6 +185,7 @@ export function checkRecords(files: TrialFiles): CheckedRecords {
     reportNotRecorded(season, context);
     reportNoStart(season, context);
     reportScores(season, context);
+    reportJoined(season, varieties, context);
   }
   const complete = withClasses(withCheckIds(settings, registry), varieties);
   return {

@@ -61,6 +61,7 @@ export function pagesOfTrial(
     ongoing: ongoingOf(trial),
     lines,
     ownPages: [],
+    gardens: new Map(),
   };
   return sitePages(content);
 }

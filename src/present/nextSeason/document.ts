@@ -1,5 +1,7 @@
 import type { VarietyAdvice } from '../../decide/adviseVariety.ts';
 import type { ClassOutcome } from '../../decide/nextSeason.ts';
+import type { GardenAdvice } from '../../decide/adviseGarden.ts';
+import { gardensNeeded } from '../../decide/gardensNeeded.ts';
 import { traitFacts } from '../../terms/traits.ts';
 import type { AdvisedDocument, ClassAdviceDocument, NextSeasonDocument } from '../publication/schemaAdvice.ts';
 import { plainUnits } from '../units.ts';
@@ -74,23 +76,61 @@ function classDocument(source: AdviceSource, outcome: ClassOutcome): ClassAdvice
   };
 }
 
+/** What is published of a club beside its verdicts. */
+function clubDocument(
+  { next }: AdviceSource,
+  gardens: ReadonlyMap<string, GardenAdvice>,
+): Pick<NextSeasonDocument, 'gardens' | 'gardens_needed'> {
+  const yields = next.forecasts.get('yield')?.gardens ?? null;
+  if (!yields) return {};
+  const needed = next.classes.flatMap(({ classId }) => gardensNeeded(yields, classId) ?? []);
+  return {
+    gardens: [...gardens.values()].map(({ garden, classes }) => ({
+      garden,
+      classes: Object.fromEntries(
+        classes.map(({ classId, varieties }) => [
+          classId,
+          varieties.map(({ variety, here, club }) => ({
+            variety,
+            verdict: here.verdict,
+            share: here.share,
+            club_verdict: club.verdict,
+            club_share: club.share,
+          })),
+        ]),
+      ),
+    })),
+    gardens_needed: Object.fromEntries(
+      needed.map(({ classId, now, forFifth, forTwoFifths }) => [
+        classId,
+        { now, for_fifth: forFifth, for_two_fifths: forTwoFifths },
+      ]),
+    ),
+  };
+}
+
 /** `next_season` of results.json. */
-export function nextSeasonDocument(source: AdviceSource): NextSeasonDocument {
+export function nextSeasonDocument(
+  source: AdviceSource,
+  gardens: ReadonlyMap<string, GardenAdvice>,
+): NextSeasonDocument {
   const { next, trial } = source;
   return {
     season: next.season,
     simulations: trial.settings.verdicts.simulations,
     spread: Object.fromEntries(
-      [...next.forecasts].map(([trait, { expected, values }]) => [
+      [...next.forecasts].map(([trait, { expected, values, gardens: over }]) => [
         trait,
         {
           between_varieties: expected.between,
           variety_by_season: expected.withSeason,
+          ...(over ? { variety_by_garden: over.expected.withGarden, rest: over.expected.rest } : {}),
           working_scale: values.isLog ? 'log' : 'as it is',
           prior_scale: values.priorScale,
         },
       ]),
     ),
     classes: Object.fromEntries(next.classes.map((outcome) => [outcome.classId, classDocument(source, outcome)])),
+    ...clubDocument(source, gardens),
   };
 }

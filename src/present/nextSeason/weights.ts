@@ -44,7 +44,11 @@ export interface WeightsDocument extends WeightsData {
 export function weightsContent(source: AdviceSource): WeightsContent {
   const { next, trial, writing } = source;
   const say = writing.words;
-  const advised = next.classes.filter(({ advice }) => advice !== null);
+  // Verdicts over gardens rest on figures of single gardens, which are not published.
+  const isOverGardens = (trait: string): boolean => (next.forecasts.get(trait)?.gardens ?? null) !== null;
+  const advised = next.classes.filter(
+    ({ advice, case: own }) => advice !== null && !own.goals.some(({ trait }) => isOverGardens(trait)),
+  );
   const cases = advised.map((outcome) => outcome.case);
   const needed = new Set(cases.flatMap(({ goals, must }) => [...goals, ...must].map(({ trait }) => trait)));
   const traits = [...next.forecasts].filter(([trait]) => needed.has(trait)).map(([, { own }]) => own);

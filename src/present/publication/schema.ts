@@ -180,6 +180,13 @@ const results = object('Figures of a variety trial', {
     'Seasons, oldest first',
     object('A season', {
       season: whole('Year', 'year'),
+      gardens: optional(
+        object('Gardens of a club', {
+          sent: whole('That were sent anything, or sent records', 'gardens'),
+          received: whole('Of which records came', 'gardens'),
+          counted: whole('That grew two varieties of a class or more', 'gardens'),
+        }),
+      ),
       varieties: list('Varieties grown', seen),
       plantings: list('Plantings', planting),
       comparisons: map('Comparisons by trait', comparison),

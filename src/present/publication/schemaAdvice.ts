@@ -1,6 +1,8 @@
-import { either, flag, fraction, list, map, number, object, oneOf, orNull, text, whole } from './fields.ts';
+import { either, flag, fraction, list, map, number, object, oneOf, optional, orNull, text, whole } from './fields.ts';
 import type { Of } from './fields.ts';
 import { UNIT, variety, WORKING } from './schemaWords.ts';
+
+const VERDICTS = ['keep', 'drop', 'no-room', 'try-again'] as const;
 
 const limit = (meaning: string) =>
   either(number(meaning, UNIT), list(`${meaning}: both ends of the best range`, number('An end', UNIT)));
@@ -31,7 +33,7 @@ const expected = object('What is expected of a variety in an average season', {
 
 const advised = object('Advice on a variety', {
   variety,
-  verdict: oneOf('The advice', ['keep', 'drop', 'no-room', 'try-again']),
+  verdict: oneOf('The advice', VERDICTS),
   share: fraction('Share of simulated seasons in which it earns a spot'),
   above_bar: fraction('Share of simulated seasons in which it is above the bar'),
   on_the_edge: flag('True where another seed of the simulation could turn the verdict'),
@@ -45,7 +47,7 @@ const advised = object('Advice on a variety', {
     object('A goal', {
       trait: text('Key of the trait'),
       factor: number('Factor of its weight', 'factor'),
-      verdict: oneOf('The verdict then', ['keep', 'drop', 'no-room', 'try-again']),
+      verdict: oneOf('The verdict then', VERDICTS),
     }),
   ),
   untested: flag('True where a limit was never tested'),
@@ -113,11 +115,44 @@ export const nextSeason = object('What is expected and advised', {
     object('Posterior means', {
       between_varieties: number('SD between varieties', WORKING),
       variety_by_season: number('SD of a variety between seasons', WORKING),
+      variety_by_garden: optional(number('SD of a variety between gardens', WORKING)),
+      rest: optional(number('SD of a variety in a garden and season beside them', WORKING)),
       working_scale: oneOf('The working scale', ['log', 'as it is']),
       prior_scale: number('Scale of the priors of both', WORKING),
     }),
   ),
   classes: map('Advice by class', classAdvice),
+  gardens: optional(
+    list(
+      'Gardens of a club that show their page',
+      object('A garden', {
+        garden: text('Its code'),
+        classes: map(
+          'Advice for it by class',
+          list(
+            'In order of share',
+            object('A variety', {
+              variety,
+              verdict: oneOf('Verdict for this garden', VERDICTS),
+              share: fraction('Share of simulated seasons in which it earns a spot there'),
+              club_verdict: oneOf('Verdict for the club', VERDICTS),
+              club_share: fraction('The same share in the club'),
+            }),
+          ),
+        ),
+      }),
+    ),
+  ),
+  gardens_needed: optional(
+    map(
+      'Gardens that a variety of a class needs to see a difference of yield in one season, by class',
+      object('Numbers of gardens', {
+        now: number('Gardens of a variety in the last season, on average', 'gardens'),
+        for_fifth: whole('For a difference of a fifth', 'gardens'),
+        for_two_fifths: whole('For a difference of two fifths', 'gardens'),
+      }),
+    ),
+  ),
 });
 
 export type NextSeasonDocument = Of<typeof nextSeason>;

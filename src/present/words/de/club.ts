@@ -38,6 +38,11 @@ export const club: Words['club'] = {
     differ: 'Sorten verhalten sich in den Gruppen verschieden.',
     alike: 'Nichts zeigt, dass Sorten sich in den Gruppen verschieden verhalten.',
   },
+  howMany: {
+    cropped: (n) => (n === 1 ? 'Garten erntete etwas' : 'Gärten ernteten etwas'),
+    ripe: (n) => (n === 1 ? 'Garten hatte bis zum Ende reife Früchte' : 'Gärten hatten bis zum Ende reife Früchte'),
+    again: (n) => (n === 1 ? 'Mitglied würde sie wieder anbauen' : 'Mitglieder würden sie wieder anbauen'),
+  },
   variety: {
     title: 'In den Gärten des Vereins',
     range: (low, high, n) =>

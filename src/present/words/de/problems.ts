@@ -968,12 +968,12 @@ export const problems: Words['problems'] = {
     'nächste Saison einem Garten beide geben: {join}',
   ],
   'gardens-thin': [
-    'Klasse {class}: Teile des Versuchs hängen nur durch {gardens} zusammen',
-    'drei Gärten oder mehr zwischen je zwei Teilen',
+    'Klasse {class}: hängt nur durch wenige Gärten mit den anderen zusammen ({gardens})',
+    'drei Gärten oder mehr, die sie neben einer anderen ziehen',
     'nichts zu tun; nächste Saison mehr Gärten von beiden eine geben',
   ],
   'garden-lone': [
-    'Klasse {class}: {gardens} mit einer einzigen Sorte zeigen keinen Unterschied zwischen Sorten',
+    'Klasse {class}: Gärten mit einer einzigen Sorte zeigen keinen Unterschied zwischen Sorten ({gardens})',
     'zwei Sorten oder mehr in einem Garten, am besten drei',
     'nichts zu tun; sie zählen auf der eigenen Seite und bei „wieder anbauen“',
   ],

@@ -34,6 +34,11 @@ export const club = {
     differ: 'Varieties do differently in different groups.',
     alike: 'Nothing shows that varieties do differently in different groups.',
   },
+  howMany: {
+    cropped: (n: number) => `${n === 1 ? 'garden' : 'gardens'} picked some`,
+    ripe: (n: number) => `${n === 1 ? 'garden' : 'gardens'} had ripe fruit by the end`,
+    again: (n: number) => `${n === 1 ? 'member' : 'members'} would grow it again`,
+  },
   variety: {
     title: 'In the club’s gardens',
     range: (low: string, high: string, n: string) =>

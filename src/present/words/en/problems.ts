@@ -902,12 +902,12 @@ export const problems = {
     'next season give one garden both {join}',
   ],
   'gardens-thin': [
-    'class {class}: parts of the trial hang together by only {gardens}',
-    'three gardens or more between any two parts',
+    'class {class}: hangs together with the others by few gardens ({gardens})',
+    'three gardens or more that grow it beside another',
     'nothing to do; next season give more gardens one of each',
   ],
   'garden-lone': [
-    'class {class}: {gardens} with one variety tell no difference between varieties',
+    'class {class}: gardens with one variety tell no difference between varieties ({gardens})',
     'two varieties or more in a garden, best three',
     'nothing to do; they count for the garden’s own page and for `again`',
   ],

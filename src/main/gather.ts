@@ -1,0 +1,126 @@
+import { existsSync, mkdirSync, readFileSync } from 'node:fs';
+import { basename, dirname, extname, join } from 'node:path';
+import { inOrder, problemText } from '../present/problems.ts';
+import { checkRecords } from '../records/trial.ts';
+import { foldName } from '../terms/names.ts';
+import { severityOf } from '../terms/problem.ts';
+import type { Problem } from '../terms/problem.ts';
+import { everySeason } from '../terms/trial.ts';
+import { readFolder } from './readFolder.ts';
+import { say } from './tellProblems.ts';
+import type { Telling } from './tellProblems.ts';
+import { writeWhole } from './writeWhole.ts';
+import { openWorkbooks } from './workbooks.ts';
+import { sortFiles } from '../records/folder.ts';
+import type { TrialFiles } from '../records/folder.ts';
+import type { SourceFile } from '../read/decode.ts';
+
+export interface GatheringChoices {
+  readonly into: string;
+  readonly season: number | null;
+}
+
+const SHEETS = new Set(['.csv', '.txt', '.tsv', '.xlsx', '.ods']);
+
+/** What became of a sheet. */
+interface Gathered {
+  readonly file: string;
+  readonly code: string;
+  readonly outcome: 'filed' | 'the same stands there' | 'refused';
+  readonly problems: readonly Problem[];
+  readonly why: string | null;
+}
+
+const isError = (problem: Problem): boolean => severityOf(problem) === 'error';
+
+/** The files of a folder with a sheet more, as if it lay there. */
+async function withSheet(found: TrialFiles, path: string, bytes: Uint8Array): Promise<TrialFiles> {
+  const isBook = /\.(?:xlsx|ods)$/i.test(path);
+  const source: SourceFile = { path, bytes };
+  const added = isBook ? (await openWorkbooks([source])).sheets : [source];
+  const { gardens } = sortFiles(added, [], true);
+  const merged = new Map([...found.gardens].map(([year, own]) => [year, new Map(own)]));
+  const seasons = new Map(found.seasons);
+  for (const [year, own] of gardens) {
+    merged.set(year, new Map([...(merged.get(year) ?? []), ...own]));
+    if (!seasons.has(year)) seasons.set(year, new Map());
+  }
+  return { ...found, gardens: merged, seasons };
+}
+
+async function gatherOne(file: string, folder: string, year: number, found: TrialFiles): Promise<Gathered> {
+  const kind = extname(file).toLowerCase();
+  const code = basename(file, extname(file));
+  const refused = (why: string, problems: readonly Problem[] = []): Gathered => ({
+    file,
+    code,
+    outcome: 'refused',
+    problems,
+    why,
+  });
+  if (!SHEETS.has(kind)) return refused('a sheet is a CSV file or a workbook');
+  let bytes: Buffer;
+  try {
+    bytes = readFileSync(file);
+  } catch {
+    return refused('the file could not be read');
+  }
+  const inside = `data/${year}/gardens/${code}${kind === '.txt' || kind === '.tsv' ? '.csv' : kind}`;
+  const path = join(folder, inside);
+  const sent = found.gardens.get(year)?.get(code);
+  if (existsSync(path) && readFileSync(path).equals(bytes))
+    return { file, code, outcome: 'the same stands there', problems: [], why: null };
+  if (existsSync(path) || sent) return refused(`${inside} stands there with other figures: keep one of the two`);
+  const { problems } = checkRecords(await withSheet(found, inside, bytes));
+  const own = problems.filter(({ places }) => places.some((place) => place.file.split('#')[0] === inside));
+  if (own.some(isError)) return refused('it has errors', own);
+  mkdirSync(dirname(path), { recursive: true });
+  writeWhole(path, bytes);
+  return { file, code, outcome: 'filed', problems: own, why: null };
+}
+
+/** Gardens that were sent anything, or are listed, of which no record of a season came. */
+function missing(found: TrialFiles, year: number): readonly string[] {
+  const { trial } = checkRecords(found);
+  const season =
+    trial && [...everySeason(trial), ...(trial.planned ? [trial.planned] : [])].find((own) => own.year === year);
+  if (!trial || !season) return [];
+  const asked = season.sent.length > 0 ? season.sent.map(({ garden }) => garden) : [...trial.gardens.keys()];
+  const came = new Set(season.gardens.map(foldName));
+  return [...new Set(asked)].filter((code) => !came.has(foldName(code))).toSorted();
+}
+
+/** `keeprow gather`: checks members' sheets, puts them into the season, says who is missing. Returns the exit code. */
+export async function runGather(
+  files: readonly string[],
+  { into, season }: GatheringChoices,
+  telling: Telling,
+): Promise<number> {
+  const start = await readFolder(into);
+  const year = season ?? Math.max(...start.seasons.keys(), Number.NEGATIVE_INFINITY);
+  if (!Number.isFinite(year)) {
+    say('no season is recorded yet: say which with --season YEAR');
+    return 2;
+  }
+  const done: Gathered[] = [];
+  for (const file of files) done.push(await gatherOne(file, into, year, await readFolder(into)));
+  const silent = missing(await readFolder(into), year);
+  if (telling.json) {
+    const document = {
+      format: 'keeprow-gathered/1',
+      season: year,
+      sheets: done.map(({ file, code, outcome, why }) => ({ file, garden: code, outcome, why })),
+      missing: silent,
+    };
+    process.stdout.write(`${JSON.stringify(document, null, 1)}\n`);
+  } else if (!telling.quiet) {
+    for (const { file, outcome, problems, why } of done) {
+      process.stdout.write(`${file}: ${outcome}${why === null ? '' : `, ${why}`}\n`);
+      for (const problem of inOrder(problems)) process.stdout.write(`${problemText(problem)}\n\n`);
+    }
+    process.stdout.write(
+      silent.length === 0 ? `All gardens have sent ${year}.\n` : `Missing in ${year}: ${silent.join(', ')}\n`,
+    );
+  }
+  return done.some(({ outcome }) => outcome === 'refused') ? 1 : 0;
+}
