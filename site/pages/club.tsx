@@ -1,6 +1,7 @@
 import type { JSX } from 'preact';
 import type { SeasonSeen } from '../../src/analyse/seen.ts';
-import { caterpillar, clubClassWords, clubOf, clubSentences, gardenWords } from '../../src/present/pages/club.ts';
+import { caterpillar, clubClassWords, clubOf, clubSentences } from '../../src/present/pages/club.ts';
+import { gardenWords } from '../../src/present/pages/garden.ts';
 import type { GardenAdvice } from '../../src/decide/adviseGarden.ts';
 import type { AdviceSource } from '../../src/present/nextSeason/source.ts';
 import { addresses } from '../../src/terms/addresses.ts';

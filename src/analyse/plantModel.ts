@@ -91,13 +91,8 @@ export function fitPlantModel(season: Season, units: readonly Unit[], options: M
   };
   const { fit, counts, scales } = refitted(data, used, fitAdditive(data), options);
   const fitted: Fitted = { options, used, variety, block, fit, layouts, hasSpread: spreads(fit, used) };
-  const results = [...new Set(used.map(({ classId }) => classId))].map((classId) =>
-    classResult(
-      fitted,
-      classId,
-      used.flatMap((unit, i) => (unit.classId === classId ? [i] : [])),
-    ),
-  );
+  const membersOf = (id: string): readonly number[] => used.flatMap((unit, i) => (unit.classId === id ? [i] : []));
+  const results = [...new Set(used.map(({ classId }) => classId))].map((id) => classResult(fitted, id, membersOf(id)));
   const isStray = results.some(({ estimates: own }) => own.some(({ reason }) => reason === 'not-estimable'));
   // An estimate that no planting could have given comes from the blocks: totals over plants have none.
   if (isStray && block !== null) return fitPlantModel(season, units, { ...options, withBlocks: false });

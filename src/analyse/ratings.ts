@@ -1,18 +1,13 @@
-import { isOfClub } from '../terms/gardens.ts';
-import { totalsOf } from '../terms/record.ts';
-import { varietyId } from '../terms/ids.ts';
 import { foldName } from '../terms/names.ts';
-import type { Estimate, Share } from '../terms/estimate.ts';
-import type { Settings } from '../terms/settings.ts';
-import type { DeclaredTrait, RatingTrait } from '../terms/traits.ts';
-import type { Score, Season } from '../terms/trial.ts';
+import type { Estimate } from '../terms/estimate.ts';
+import type { RatingTrait } from '../terms/traits.ts';
+import type { Score } from '../terms/trial.ts';
 import { mean } from 'simple-statistics';
 import { fitAdditive } from '../numerics/additive.ts';
 import type { AdditiveFit } from '../numerics/additive.ts';
 import { fitBlocks } from '../numerics/incompleteBlocks.ts';
 import { connectedParts } from '../numerics/connected.ts';
 import { tQuantile } from '../numerics/distributions.ts';
-import { wilsonInterval } from '../numerics/wilson.ts';
 import { keyed, nth } from '../numerics/element.ts';
 
 /** A trait's scores of one season, freed of the tasters' generosity. */
@@ -38,7 +33,8 @@ interface Cell {
   readonly mean: number;
 }
 
-function cellsOf(scores: readonly Score[], raterOf: (score: Score) => string): readonly Cell[] {
+/** Means of each rater's scores of each variety. */
+export function cellsOf(scores: readonly Score[], raterOf: (score: Score) => string): readonly Cell[] {
   const cells = new Map<string, { rater: string; variety: string; sum: number; n: number }>();
   for (const score of scores) {
     const rater = raterOf(score);
@@ -215,70 +211,4 @@ export function fitRatings(trait: RatingTrait, scores: readonly Score[], level: 
   // Of a club, what hangs together with the most varieties; the others have scores, and nothing to compare them by.
   const estimates = new Map([...(isClub ? rawMeans(all, byTaster, tasters) : []), ...made.estimates]);
   return { ...base, method: 'additive', residualDf, dispersion, ...made, estimates };
-}
-
-/**
- * Answers of a yes-no trait by variety: k of n.
- *
- * @param level  such as 0.95
- * @source Wilson (1927) JASA 22:209
- */
-export function answerShares(scores: readonly Score[], level: number): ReadonlyMap<string, Share> {
-  const counts = new Map<string, { k: number; n: number }>();
-  for (const { variety, score } of scores) {
-    const own = counts.get(variety) ?? { k: 0, n: 0 };
-    own.k += score;
-    own.n++;
-    counts.set(variety, own);
-  }
-  const shares = new Map<string, Share>();
-  for (const [variety, { k, n }] of counts) {
-    const [low, high] = wilsonInterval(k, n, level);
-    shares.set(variety, { k, n, low, high });
-  }
-  return shares;
-}
-
-/** One answer of each garden about each variety: what most of its own were. */
-function oneOfGarden(scores: readonly Score[]): readonly Score[] {
-  return cellsOf(scores, ({ taster }) => taster).map(({ rater, variety, mean: share }, i) => ({
-    ...nth(scores, i),
-    taster: rater,
-    variety: varietyId(variety),
-    planting: null,
-    score: share >= 0.5 ? 1 : 0,
-  }));
-}
-
-/** Scores of a season by declared trait; totals count where the season has no scores of the trait. */
-export function scoresByTrait(season: Season, settings: Settings): ReadonlyMap<DeclaredTrait, readonly Score[]> {
-  const byTrait = new Map<DeclaredTrait, readonly Score[]>();
-  for (const trait of settings.traits.values()) {
-    if (trait.kind === 'measure') continue;
-    const own = season.scores.filter((score) => score.trait === trait.key);
-    const found = isOfClub(season) || own.length === 0 ? [...own, ...scoresFromTotals(season, trait.key)] : own;
-    const scores = isOfClub(season) && trait.kind === 'yes-no' ? oneOfGarden(found) : found;
-    if (scores.length > 0) byTrait.set(trait, scores);
-  }
-  return byTrait;
-}
-
-function scoresFromTotals(season: Season, trait: string): readonly Score[] {
-  return season.plantings.flatMap((planting) => {
-    const { variety, id } = planting;
-    const score = totalsOf(planting)?.traits.get(trait);
-    return score === undefined
-      ? []
-      : [
-          {
-            day: null,
-            taster: isOfClub(season) ? planting.garden : 'notebook',
-            variety,
-            planting: id,
-            trait,
-            score,
-            isBlind: null,
-          },
-        ];
-  });
 }

@@ -16,7 +16,7 @@ export interface TraitDraws {
 }
 
 /** Where a uniform number falls among weights that were added up. */
-function pick(cumulated: Float64Array, u: number): number {
+export function pickCell(cumulated: Float64Array, u: number): number {
   let [low, high] = [0, cumulated.length - 1];
   while (low < high) {
     const middle = (low + high) >> 1;
@@ -78,7 +78,7 @@ export function openDraws(own: ClassValues, cells: readonly SpreadCell[], name: 
     next(values, newcomer) {
       const batch = newcomer.length;
       for (let j = 0; j < batch; j++) {
-        const { season, fixed, pull, sd } = given(pick(cumulated, shared.uniform()));
+        const { season, fixed, pull, sd } = given(pickCell(cumulated, shared.uniform()));
         for (let s = 0; s < seasons; s++) means[s] = shared.normal();
         solveUpper(season.factor, seasons, means);
         let classMean = 0;

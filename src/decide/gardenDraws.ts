@@ -3,10 +3,13 @@ import { cell, nth } from '../numerics/element.ts';
 import { randomStream } from '../numerics/random.ts';
 import { packedGardens } from '../analyse/expected/gardenCells.ts';
 import type { GardenClass } from '../analyse/expected/gardenCells.ts';
-import { gardensGiven, inClub, levelsOf, meanOfGardens, ownInGarden } from '../analyse/expected/gardenGiven.ts';
-import type { GardenLevels, GardensGiven, LinearFigure } from '../analyse/expected/gardenGiven.ts';
+import { inClub, levelsOf, meanOfGardens, ownInGarden } from '../analyse/expected/gardenFigures.ts';
+import { gardensGiven } from '../analyse/expected/gardenGiven.ts';
+import type { GardenLevels, LinearFigure } from '../analyse/expected/gardenFigures.ts';
+import type { GardensGiven } from '../analyse/expected/gardenGiven.ts';
 import { thinnedCells } from '../analyse/expected/gardenPosterior.ts';
 import type { GardenSpreadCell } from '../analyse/expected/gardenPosterior.ts';
+import { pickCell } from './draws.ts';
 import type { TraitDraws } from './draws.ts';
 
 /** Numbers kept of all cells together: 8 bytes each. */
@@ -94,11 +97,6 @@ export function openGardenDraws(
   const streams = own.varieties.map((id) => randomStream(`${name}/${id}`));
   let sum = 0;
   const cumulated = Float64Array.from(used, ({ weight }) => (sum += weight));
-  const pick = (u: number): number =>
-    Math.min(
-      used.length - 1,
-      cumulated.findIndex((below) => below >= u * sum),
-    );
   const known = new Map<number, CellDraws>();
   const at = (i: number): CellDraws => {
     const found = known.get(i);
@@ -116,7 +114,7 @@ export function openGardenDraws(
     next(values, newcomer) {
       const n = own.varieties.length;
       for (let j = 0; j < newcomer.length; j++) {
-        const { factor, means, level, figures } = at(pick(shared.uniform()));
+        const { factor, means, level, figures } = at(pickCell(cumulated, shared.uniform() * sum));
         for (let i = 0; i < size; i++) b[i] = nth(streams, varietyOf[i]!).normal();
         solveUpper(factor, size, b);
         for (let i = 0; i < size; i++) b[i]! += cell(means, i);

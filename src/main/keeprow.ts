@@ -4,6 +4,7 @@ import { parseArgs } from 'node:util';
 import { COMMAND_HELP, COMMANDS, HELP } from '../present/help.ts';
 import { nearestName } from '../terms/names.ts';
 import { nth } from '../numerics/element.ts';
+import type { Telling } from './tellProblems.ts';
 
 const OPTIONS = {
   help: { type: 'boolean' },
@@ -62,7 +63,9 @@ function version(): string {
   return 'unknown';
 }
 
-type Values = Readonly<Partial<Record<'into' | 'season' | 'table' | 'dates' | 'sheet' | 'picked', string>>> & {
+type Values = Readonly<
+  Partial<Record<'into' | 'season' | 'table' | 'dates' | 'sheet' | 'picked' | 'garden' | 'out', string>>
+> & {
   readonly column?: readonly string[];
 };
 
@@ -90,6 +93,23 @@ async function adopt(
     isQuiet: quiet,
     isJson: json,
   });
+}
+
+/** What a member sends, and what the secretary does with it. */
+async function ofClub(
+  command: 'share' | 'gather',
+  positionals: readonly string[],
+  values: Values,
+  season: number | null,
+  telling: Telling,
+): Promise<number> {
+  if (command === 'share') {
+    const sharing = { garden: values.garden ?? null, season, out: values.out ?? null };
+    return (await import('./share.ts')).runShare(positionals[1] ?? '.', sharing, telling);
+  }
+  if (positionals.length < 2) return usage('gather needs sheets: keeprow gather FILE …');
+  const gathering = { into: values.into ?? '.', season };
+  return (await import('./gather.ts')).runGather(positionals.slice(1), gathering, telling);
 }
 
 /** Says to which commands an option belongs that was given to another; null where all are this command's. */
@@ -154,15 +174,7 @@ async function main(args: readonly string[]): Promise<number> {
   if (command === 'view') return (await import('./view.ts')).runView(folder, Number(values.port ?? 4690), telling);
   if (values.season !== undefined && !/^\d{4}$/.test(values.season)) return usage('--season is a year, such as 2027');
   const season = values.season === undefined ? null : Number(values.season);
-  if (command === 'share') {
-    const sharing = { garden: values.garden ?? null, season, out: values.out ?? null };
-    return (await import('./share.ts')).runShare(folder, sharing, telling);
-  }
-  if (command === 'gather') {
-    if (positionals.length < 2) return usage('gather needs sheets: keeprow gather FILE …');
-    const gathering = { into: values.into ?? '.', season };
-    return (await import('./gather.ts')).runGather(positionals.slice(1), gathering, telling);
-  }
+  if (command === 'share' || command === 'gather') return ofClub(command, positionals, values, season, telling);
   if (command === 'plan') {
     const planning = { out: values.out ?? null, season, take: values.take ?? false };
     return (await import('./plan.ts')).runPlan(folder, planning, telling);

@@ -124,10 +124,11 @@ function scored(table: Table): { readonly eta: Float64Array; readonly last: Solv
     const from = distance(table, eta);
     const start = eta;
     const step = (part: number): Float64Array => next.map((own, j) => cell(start, j) + part * (own - cell(start, j)));
-    let part = 1;
     // The first step leaves the start, which is no sum of effects.
-    while (i > 0 && part > SMALLEST_PART && !(distance(table, step(part)) <= from + ROUNDING * Math.abs(from)))
-      part /= 2;
+    const isTooFar = (part: number): boolean =>
+      i > 0 && part > SMALLEST_PART && !(distance(table, step(part)) <= from + ROUNDING * Math.abs(from));
+    let part = 1;
+    while (isTooFar(part)) part /= 2;
     eta = part === 1 ? next : step(part);
   }
   if (!(change < CLOSE_ENOUGH)) notConverged('the fit of varieties within gardens');

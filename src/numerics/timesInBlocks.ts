@@ -56,11 +56,12 @@ function located(table: BlocksTable, times: readonly BlockedTime[], sigma: numbe
         next.map((own, i) => cell(from.eta, i) + part * (own - cell(from.eta, i))),
         sigma,
       );
+    // The first step leaves the start, which is no sum of effects.
+    const isTooFar = (own: Located, part: number): boolean =>
+      step > 0 && part > SMALLEST_PART && likelihood(own) < likelihood(from) - 1e-12;
     let part = 1;
     let there = towards(part);
-    // The first step leaves the start, which is no sum of effects.
-    while (step > 0 && part > SMALLEST_PART && likelihood(there) < likelihood(from) - 1e-12)
-      there = towards((part /= 2));
+    while (isTooFar(there, part)) there = towards((part /= 2));
     const change = there.eta.reduce((most, own, i) => Math.max(most, Math.abs(own - cell(from.eta, i))), 0);
     here = there;
     if (change < CLOSE) return here;

@@ -1,8 +1,7 @@
-import { plantingId } from '../terms/ids.ts';
 import type { Day } from '../terms/day.ts';
 import type { Picked, Picking, PlantingRecord } from '../terms/picked.ts';
 import type { Planting, PlantingEvent } from '../terms/trial.ts';
-import { given, nth } from '../numerics/element.ts';
+import { nth } from '../numerics/element.ts';
 
 /** Numbers kept of one row: day, twice its line and 1 for green fruit, fruits, grams, culls by number and weight. */
 const WIDTH = 6;
@@ -188,7 +187,8 @@ function pickingsOf(records: readonly RecordDraft[]): readonly Picking[] {
   return [...byDay].toSorted(([a], [b]) => a - b).map(([, picking]) => picking);
 }
 
-function recordOf(totals: PlantingFields['totals'], records: readonly RecordDraft[]): PlantingRecord {
+/** A planting's record as its totals, or its pickings, have it. */
+export function recordOf(totals: PlantingFields['totals'], records: readonly RecordDraft[]): PlantingRecord {
   const pickings = pickingsOf(records);
   if (totals) return { kind: 'totals', pickings, ...totals };
   return pickings.length > 0 ? { kind: 'pickings', pickings } : { kind: 'nothing' };
@@ -201,53 +201,5 @@ export function finishPlanting({ fields: { totals, ...fields }, record }: Planti
     record: recordOf(totals, [record]),
     events: record.events.toSorted((a, b) => a.day - b.day),
     joins: [],
-  };
-}
-
-function shared<V>(values: readonly V[]): V | null {
-  return values.every((value) => value === values[0]) ? nth(values, 0) : null;
-}
-
-/**
- * Plantings of one variety as a single unit, because they were recorded together.
- * Plants lost by accident are not among its plants; the unit is removed when its last planting is.
- *
- * @param drafts   the plantings, at least one
- * @param records  what was recorded under the variety's name
- * @param key      the variety, within its garden
- */
-export function joinPlantings(
-  drafts: readonly PlantingDraft[],
-  records: readonly RecordDraft[],
-  key: string,
-): Planting {
-  const kept = drafts.filter(({ fields }) => fields.cause !== 'accident');
-  const members = (kept.length > 0 ? kept : drafts).map(({ fields }) => fields);
-  const { totals, ...first } = nth(members, 0);
-  const starts = (of: (fields: PlantingFields) => Day | null): Day | null => {
-    const days = members.map(of).filter((day) => day !== null);
-    return days.length === members.length ? (Math.min(...days) as Day) : null;
-  };
-  const removed = members.every((fields) => fields.removed !== null)
-    ? members.reduce((last, fields) => (given(fields.removed) > given(last.removed) ? fields : last))
-    : null;
-  const all = [...drafts.map(({ record }) => record), ...records];
-  return {
-    ...first,
-    id: plantingId(`${key}*`),
-    plants: members.reduce((sum, { plants }) => sum + plants, 0),
-    bed: shared(members.map(({ bed }) => bed)),
-    block: shared(members.map(({ block }) => block)),
-    row: null,
-    column: null,
-    sown: starts(({ sown }) => sown),
-    transplanted: starts(({ transplanted }) => transplanted),
-    removed: removed?.removed ?? null,
-    cause: removed?.cause ?? null,
-    standsIn: shared(members.map(({ standsIn }) => standsIn)),
-    topped: shared(members.map(({ topped }) => topped)),
-    record: recordOf(totals, all),
-    events: all.flatMap(({ events }) => events).toSorted((a, b) => a.day - b.day),
-    joins: drafts.map(({ fields }) => fields.id),
   };
 }

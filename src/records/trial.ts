@@ -143,6 +143,30 @@ export interface CheckedRecords {
   readonly problems: readonly Problem[];
 }
 
+const NONE: Trial['gardens'] = new Map();
+
+/** What is doubtful in a season that is over. */
+function reportSeason(season: Season, varieties: readonly Variety[], context: CheckContext): void {
+  reportNotRecorded(season, context);
+  reportNoStart(season, context);
+  reportScores(season, context);
+  reportJoined(season, varieties, context);
+}
+
+/** What every table is read with. */
+function openContext(settings: Settings, gardens: Trial['gardens'] | null, log: CheckContext['log']): CheckContext {
+  return {
+    log,
+    gardens: gardenRegistry(settings.gardens.own, gardens),
+    garden: null,
+    dates: dateReader([settings.language], settings.dates),
+    settings,
+    limited: [],
+    remarks: [],
+    lots: new Map(),
+  };
+}
+
 /** Reads and checks the tables and settings of a trial folder. */
 export function checkRecords(files: TrialFiles): CheckedRecords {
   const log = openLog();
@@ -156,18 +180,8 @@ export function checkRecords(files: TrialFiles): CheckedRecords {
       names: [],
       problems: log.problems(),
     };
-  const limits = { log, limited: [], settings };
-  const gardens = files.gardensList ? checkGardens(files.gardensList, limits) : null;
-  const bare: CheckContext = {
-    log,
-    gardens: gardenRegistry(settings.gardens.own, gardens),
-    garden: null,
-    dates: dateReader([settings.language], settings.dates),
-    settings,
-    limited: [],
-    remarks: [],
-    lots: new Map(),
-  };
+  const gardens = files.gardensList ? checkGardens(files.gardensList, { log, limited: [], settings }) : null;
+  const bare = openContext(settings, gardens, log);
   const read = files.varieties ? checkVarieties(files.varieties, bare) : [];
   const registry = varietyRegistry(read);
   const lotsRead = files.seeds ? checkSeeds(files.seeds, registry, bare) : bare.lots;
@@ -181,25 +195,11 @@ export function checkRecords(files: TrialFiles): CheckedRecords {
   reportBetweenSeasons(records, registry, context);
   const { planned, ongoing, over } = sortSeasons(seasons, context);
   reportPlantNumbers(ongoing ? [...over, ongoing] : over, context);
-  for (const season of over) {
-    reportNotRecorded(season, context);
-    reportNoStart(season, context);
-    reportScores(season, context);
-    reportJoined(season, varieties, context);
-  }
+  for (const season of over) reportSeason(season, varieties, context);
   const complete = withClasses(withCheckIds(settings, registry), varieties);
   return {
     settings,
-    trial: {
-      settings: complete,
-      varieties,
-      seasons: over,
-      ongoing,
-      planned,
-      ...plans,
-      lots,
-      gardens: gardens ?? new Map(),
-    },
+    trial: { settings: complete, varieties, seasons: over, ongoing, planned, ...plans, lots, gardens: gardens ?? NONE },
     registry,
     seasons,
     names: read.flatMap(({ name, alsoKnownAs }) => [name, ...alsoKnownAs]),

@@ -184,14 +184,14 @@ describe('members’ sheets', () => {
       'garden-twice 2026/season.csv:2:5',
     ],
   ])('%s', (_, files, expected) => {
-    const found = codes({ ...sheets, ...files } as unknown as Folder);
+    const found = codes({ ...sheets, ...files });
     expect(found.join('\n')).toContain(expected);
   });
   it('no value of a person’s column is told again', () => {
     const { problems } = check({
       ...sheets,
       'gardens.csv': 'garden,e-mail\ng01,ann@post.example\n',
-    } as unknown as Folder);
+    });
     expect(JSON.stringify(problems)).not.toContain('ann@post.example');
   });
 });

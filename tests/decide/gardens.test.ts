@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { expectedInGarden, expectedOverGardens } from '../../src/analyse/expected/gardenExpected.ts';
-import { gardensGiven, inClub, inGarden, levelsOf, momentsOf } from '../../src/analyse/expected/gardenGiven.ts';
+import { inClub, inGarden, levelsOf, momentsOf } from '../../src/analyse/expected/gardenFigures.ts';
+import { gardensGiven } from '../../src/analyse/expected/gardenGiven.ts';
 import { gardenPosterior } from '../../src/analyse/expected/gardenPosterior.ts';
 import { openGardenDraws } from '../../src/decide/gardenDraws.ts';
 import { lastSpot } from '../../src/decide/spots.ts';

@@ -4,8 +4,10 @@ import { nth } from '../../numerics/element.ts';
 import type { ExpectedClass, ExpectedVariety } from './expectedTrait.ts';
 import { packedGardens } from './gardenCells.ts';
 import type { GardenClass } from './gardenCells.ts';
-import { gardensGiven, inClub, inGarden, levelsOf, meanOfGardens, momentsOf } from './gardenGiven.ts';
-import type { GardensGiven, LinearFigure } from './gardenGiven.ts';
+import { inClub, inGarden, levelsOf, meanOfGardens, momentsOf } from './gardenFigures.ts';
+import { gardensGiven } from './gardenGiven.ts';
+import type { LinearFigure } from './gardenFigures.ts';
+import type { GardensGiven } from './gardenGiven.ts';
 import { gardenPosterior, thinnedCells } from './gardenPosterior.ts';
 import type { GardenSpreadCell } from './gardenPosterior.ts';
 

@@ -1,6 +1,6 @@
 import { choleskyFactor, solveLower, solveUpper } from '../../numerics/cholesky.ts';
 import type { Cholesky } from '../../numerics/cholesky.ts';
-import { cell, nth } from '../../numerics/element.ts';
+import { cell } from '../../numerics/element.ts';
 import { packedGardens } from './gardenCells.ts';
 import type { GardenClass, GardenRows } from './gardenCells.ts';
 
@@ -30,7 +30,7 @@ interface Eliminated {
 }
 
 /** Σ = diag(e + σ_r²) + σ_u² for rows of one variety, inverted by a rank-one update a variety. */
-function eliminated(rows: GardenRows, { withGarden, rest }: GardenSpreads): Eliminated {
+export function eliminated(rows: GardenRows, { withGarden, rest }: GardenSpreads): Eliminated {
   const { from, season, seasons, variance } = rows;
   const size = variance.length;
   const u2 = withGarden * withGarden;
@@ -43,10 +43,10 @@ function eliminated(rows: GardenRows, { withGarden, rest }: GardenSpreads): Elim
     let total = 0;
     let product = 1;
     for (let i = from[k]!; i < from[k + 1]!; i++) {
-      const variance_ = cell(variance, i) + rest * rest;
-      inverse[i] = 1 / variance_;
-      total += 1 / variance_;
-      product *= variance_;
+      const summed = cell(variance, i) + rest * rest;
+      inverse[i] = 1 / summed;
+      total += 1 / summed;
+      product *= summed;
     }
     logDeterminant += Math.log(product * (1 + u2 * total));
     const part = u2 / (1 + u2 * total);
@@ -142,133 +142,4 @@ export function gardensGiven(own: GardenClass, spreads: GardenSpreads): GardensG
   solveLower(factor, size, right);
   for (let i = 0; i < size; i++) twice += 2 * Math.log(cell(factor, i * size + i)) - cell(right, i) ** 2;
   return { own, spreads, means: solveUpper(factor, size, right), factor, logLikelihood: -twice / 2 };
-}
-
-/** A normal figure that is linear in the cells: constant + pull'b + noise. */
-export interface LinearFigure {
-  readonly constant: number;
-  readonly pull: Float64Array;
-  readonly noise: number;
-}
-
-/** Mean and variance of a linear figure. */
-export function momentsOf({ means, factor }: GardensGiven, { constant, pull, noise }: LinearFigure) {
-  const size = means.length;
-  const mean = pull.reduce((sum, own, i) => sum + own * cell(means, i), constant);
-  const half = solveLower(factor, size, pull.slice());
-  return { mean, variance: half.reduce((sum, own) => sum + own * own, noise) };
-}
-
-/** A variety's v given its cells: the same pull on each, and what is left of its variance. */
-export function varietyPart({ own, spreads }: GardensGiven, variety: number) {
-  const cells = nth(packedGardens(own).cellsOf, variety);
-  const [v2, w2] = [spreads.between ** 2, spreads.withSeason ** 2];
-  const whole = w2 + cells.length * v2;
-  return { cells, pull: v2 / whole, left: cells.length === 0 ? v2 : (v2 * w2) / whole };
-}
-
-/** Means c of a garden's seasons given the cells: constants + pulls b + N(0, (L Lᵀ)⁻¹). */
-export interface GardenLevels {
-  readonly rows: GardenRows;
-  readonly inverse: Float64Array;
-  readonly constants: Float64Array;
-  /** Seasons × rows: what each row's cell is multiplied by. */
-  readonly weights: Float64Array;
-  readonly factor: Cholesky;
-}
-
-/** What a garden's rows say of its own means; θ about the class's middle. */
-export function gardenLevels(rows: GardenRows, spreads: GardenSpreads): GardenLevels {
-  const { inverse, weights, means: factor } = eliminated(rows, spreads);
-  const { seasons, theta } = rows;
-  const n = theta.length;
-  const solved = new Float64Array(seasons * n);
-  const column = new Float64Array(seasons);
-  const constants = new Float64Array(seasons);
-  for (let i = 0; i < n; i++) {
-    for (let s = 0; s < seasons; s++) column[s] = cell(weights, s * n + i);
-    solveUpper(factor, seasons, solveLower(factor, seasons, column));
-    for (let s = 0; s < seasons; s++) {
-      solved[s * n + i] = cell(column, s);
-      constants[s]! += cell(column, s) * cell(theta, i);
-    }
-  }
-  return { rows, inverse, constants, weights: solved, factor };
-}
-
-/** The levels of one garden; null where it has no rows in the class. */
-export function levelsOf({ own, spreads }: GardensGiven, garden: string): GardenLevels | null {
-  const rows = packedGardens(own).gardens.find((one) => one.garden === garden);
-  return rows ? gardenLevels(rows, spreads) : null;
-}
-
-/** Adds parts of a garden's means to a linear figure; returns the variance that they bring. */
-function addLevels(
-  { rows, constants, weights, factor }: GardenLevels,
-  parts: Float64Array,
-  into: LinearFigure,
-): LinearFigure {
-  const { seasons, cell: at } = rows;
-  const n = at.length;
-  let constant = into.constant;
-  for (let s = 0; s < seasons; s++) {
-    constant += cell(parts, s) * cell(constants, s);
-    for (let i = 0; i < n; i++) into.pull[at[i]!]! -= cell(parts, s) * cell(weights, s * n + i);
-  }
-  const half = solveLower(factor, seasons, parts.slice());
-  return { ...into, constant, noise: half.reduce((sum, own) => sum + own * own, into.noise) };
-}
-
-/** Mean of the garden-season means, all of them alike, or of one garden's: linear in the cells. */
-export function meanOfGardens({ own, spreads, means }: GardensGiven, garden: string | null): LinearFigure {
-  const { gardens, middle } = packedGardens(own);
-  const chosen = gardens.filter((rows) => garden === null || rows.garden === garden);
-  const count = chosen.reduce((sum, { seasons }) => sum + seasons, 0);
-  return chosen.reduce<LinearFigure>(
-    (figure, rows) => addLevels(gardenLevels(rows, spreads), new Float64Array(rows.seasons).fill(1 / count), figure),
-    { constant: middle, pull: new Float64Array(means.length), noise: 0 },
-  );
-}
-
-/** v + u of a variety in a garden given cells and means: constant + pull b + parts c + noise. */
-export interface OwnInGarden extends LinearFigure {
-  /** A part for each of the garden's seasons. */
-  readonly parts: Float64Array;
-}
-
-/** v + u of a variety in a garden, whether it was seen there or not. */
-export function ownInGarden(given: GardensGiven, { rows, inverse }: GardenLevels, variety: number): OwnInGarden {
-  const part = varietyPart(given, variety);
-  const pull = new Float64Array(given.means.length);
-  for (const i of part.cells) pull[i]! += part.pull;
-  const parts = new Float64Array(rows.seasons);
-  const mine = [...rows.variety.keys()].filter((i) => rows.variety[i] === variety);
-  const tau = 1 / (1 / given.spreads.withGarden ** 2 + mine.reduce((sum, i) => sum + cell(inverse, i), 0));
-  let constant = 0;
-  for (const i of mine) {
-    const weight = tau * cell(inverse, i);
-    constant += weight * cell(rows.theta, i);
-    pull[rows.cell[i]!]! -= weight;
-    parts[rows.season[i]!]! -= weight;
-  }
-  return { constant, pull, parts, noise: part.left + tau };
-}
-
-/**
- * v + u of a variety in a garden, with the garden's mean level or without it, as one linear figure.
- *
- * @param share  1 with the level, 0 without
- */
-export function inGarden(given: GardensGiven, levels: GardenLevels, variety: number, share: 0 | 1): LinearFigure {
-  const own = ownInGarden(given, levels, variety);
-  const parts = own.parts.map((part) => part + share / levels.rows.seasons);
-  return addLevels(levels, parts, { ...own, constant: own.constant + share * packedGardens(given.own).middle });
-}
-
-/** v of a variety over the club, with the mean level of its gardens where `level` gives it. */
-export function inClub(given: GardensGiven, variety: number, level: LinearFigure | null): LinearFigure {
-  const part = varietyPart(given, variety);
-  const pull = level ? level.pull.slice() : new Float64Array(given.means.length);
-  for (const i of part.cells) pull[i]! += part.pull;
-  return { constant: level?.constant ?? 0, pull, noise: part.left + (level?.noise ?? 0) };
 }

@@ -24,7 +24,7 @@ function figuresOf(drafts: readonly PlantingDraft[]): string {
   return drafts
     .map(({ fields, record }) => {
       const { variety, plants, totals } = fields;
-      const picked = [...record.rows.slice(0, record.used)].map((own, i) => (i % 6 === 1 ? 0 : own));
+      const picked = Array.from(record.rows.slice(0, record.used), (own, i) => (i % 6 === 1 ? 0 : own));
       return [variety, plants, totals?.firstRipe, ...(totals?.traits.values() ?? []), ...picked].join(' ');
     })
     .join('; ');

@@ -87,17 +87,9 @@ export function checkRatings(source: SourceFile, index: SeasonIndex, span: Seaso
       });
     seen.add(sign);
     remark(row, target, day);
-    for (const { trait, value } of values) {
-      scores.push({
-        day,
-        taster: target.garden === context.gardens.own ? taster : target.garden,
-        variety: target.variety.id,
-        planting,
-        trait: trait.key,
-        score: value,
-        isBlind,
-      });
-    }
+    const by = target.garden === context.gardens.own ? taster : target.garden;
+    const scored = { day, taster: by, variety: target.variety.id, planting, isBlind };
+    for (const { trait, value } of values) scores.push({ ...scored, trait: trait.key, score: value });
   }
   reportFills(fills, source.path, context.log);
   const spelled = oneSpelling(scores.map(({ taster }) => taster));
