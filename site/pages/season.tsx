@@ -4,6 +4,7 @@ import { pickingsOf } from '../../src/terms/record.ts';
 import { COLD_NIGHT_C, weatherOf } from '../../src/analyse/summaries.ts';
 import type { SeasonSeen } from '../../src/analyse/seen.ts';
 import { recordsOf } from '../../src/terms/record.ts';
+import { seasonWriting } from '../../src/present/seasonWriting.ts';
 import { addresses, wordsOf } from '../../src/terms/addresses.ts';
 import { FruitPicture } from '../bench/fruit.tsx';
 import { Bench, FreshBesideReturning } from '../bench/matrix.tsx';
@@ -182,7 +183,7 @@ export function seasonPage(content: SeasonContent, seen: SeasonSeen): Page {
           <div class="readkey s">
             <b>{bench.season.readKey}</b>
             <Strip from={0} to={10} estimate={5} low={2.5} high={8} plants={[3.4, 4.4, 5.6, 6.8]} />
-            {bench.season.readKeyText(level)}
+            {seasonWriting(content.writing, season).words.bench.season.readKeyText(level)}
           </div>
           {classesOf(content, seen).map(({ id }) => (
             <ClassSection {...part} classId={id} />

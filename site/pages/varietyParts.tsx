@@ -3,7 +3,7 @@ import type { SeasonSeen, VarietySeen } from '../../src/analyse/seen.ts';
 import { gramsByDay } from '../../src/analyse/summaries.ts';
 import { answersTo, plantModel } from '../../src/analyse/traitsSeen.ts';
 import { byWeek, dayWriting, weeksOf } from '../../src/present/pages/days.ts';
-import { isOfClub } from '../../src/terms/gardens.ts';
+import { seasonWriting } from '../../src/present/seasonWriting.ts';
 import { addresses } from '../../src/terms/addresses.ts';
 import type { Variety } from '../../src/terms/trial.ts';
 import { Bars } from '../bench/rows.tsx';
@@ -61,7 +61,7 @@ export function HowMany({ content, variety, grown }: VarietyPart): JSX.Element |
   const last = grown.at(-1);
   if (!last) return null;
   const { writing } = content;
-  const say = { ...writing.words.bench.variety, ...(isOfClub(last.seen.season) ? writing.words.club.howMany : {}) };
+  const say = seasonWriting(writing, last.seen.season).words.bench.variety;
   const again = answersTo(last.seen, 'again')?.get(variety.id);
   const { germinated, cropped, ripe_by_end: ripe, off_type: offType, hot } = last.v.shares;
   const shares = [

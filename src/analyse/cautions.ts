@@ -1,3 +1,4 @@
+import { isOfClub } from '../terms/gardens.ts';
 import { plantModel } from './traitsSeen.ts';
 import type { Settings } from '../terms/settings.ts';
 import { placeVariance } from './units.ts';
@@ -89,12 +90,14 @@ export function classCautions(trial: Trial, seen: SeasonSeen, classId: string): 
   const model = gave ? plantModel(seen, 'yield') : undefined;
   if (model && model.residualDf <= 0) cautions.push({ kind: 'no-residual-df' });
   const single = [...groups].filter(([, own]) => own.length === 1).map(([id]) => id);
-  if (model && model.residualDf > 0 && single.length > 0)
+  // In a club the gardens are the looks; how many there are stands beside every figure.
+  const isClub = isOfClub(seen.season);
+  if (model && !isClub && model.residualDf > 0 && single.length > 0)
     cautions.push({ kind: 'single-plantings', varieties: single });
-  const bedded = inOneBed(groups);
+  const bedded = isClub ? [] : inOneBed(groups);
   if (bedded.length > 0) cautions.push({ kind: 'one-bed', varieties: bedded });
   if (model?.withoutBlocks.has(classId)) cautions.push({ kind: 'without-blocks' });
-  cautions.push(...growing(plantings, seen));
+  if (!isClub) cautions.push(...growing(plantings, seen));
   if (
     model?.cvPercent != null &&
     isHighCv(model.cvPercent, plantings, model.layouts.get(classId), trial.settings.spotCorrelation)

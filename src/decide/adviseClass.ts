@@ -1,10 +1,7 @@
 import { EXPECTED, varietyAdvice, weightingsOf } from './adviseVariety.ts';
 import type { Run, TraitForecast, VarietyAdvice } from './adviseVariety.ts';
 import type { ClassCase, Goal, VerdictSettings } from './cases.ts';
-import type { ClassValues } from '../analyse/expected/posterior.ts';
 import { openDraws } from './draws.ts';
-import { gardenLevel } from '../analyse/expected/gardenExpected.ts';
-import { openGardenDraws } from './gardenDraws.ts';
 import { pointRange } from './points.ts';
 import type { PointRange } from './points.ts';
 import { simulateClass } from './simulate.ts';
@@ -37,18 +34,10 @@ export interface ClassAdvice {
   readonly gain: number | null;
 }
 
-/** Draws of a trait: over gardens where several have records, in one of them or in the club. */
-function drawsOf({ gardens, expected }: TraitForecast, values: ClassValues, name: string, garden: string | null) {
-  const own = gardens?.classes.find(({ classId }) => classId === values.classId);
-  if (!gardens || !own) return openDraws(values, expected.cells, name);
-  return openGardenDraws(own, gardens.expected.cells, name, garden);
-}
-
 /** Where points begin and end: about the class's mean, or about a garden's own. */
 function levelOf({ gardens, expected }: TraitForecast, id: string, garden: string | null): number {
   const { classMean } = first(expected.classes, ({ classId }) => classId === id);
-  const own = garden === null ? undefined : gardens?.classes.find(({ classId }) => classId === id);
-  return (own && gardens && garden !== null ? gardenLevel(own, gardens.expected.cells, garden) : null) ?? classMean;
+  return (garden === null ? null : gardens?.level(id, garden)) ?? classMean;
 }
 
 function drawnTraits(own: ClassCase, traits: ReadonlyMap<string, TraitForecast>, seed: number, garden: string | null) {
@@ -61,7 +50,9 @@ function drawnTraits(own: ClassCase, traits: ReadonlyMap<string, TraitForecast>,
     const goal = own.goals.find((one) => one.trait === trait);
     const classMean = levelOf(forecast, own.classId, garden);
     const basis = { ...forecast.own, classMean, between: forecast.expected.between };
-    const draws = drawsOf(forecast, values, `${seed}/${own.classId}/${trait}`, garden);
+    const name = `${seed}/${own.classId}/${trait}`;
+    const draws =
+      forecast.gardens?.draws(own.classId, name, garden) ?? openDraws(values, forecast.expected.cells, name);
     drawn.push({ trait: forecast.own, draws, range: goal ? pointRange(goal, basis) : null });
   }
   return drawn;

@@ -1,7 +1,6 @@
 import type { ExpectedTrait, ExpectedVariety } from '../analyse/expected/expectedTrait.ts';
-import type { GardenClass } from '../analyse/expected/gardenCells.ts';
-import type { GardenSpreadCell } from '../analyse/expected/gardenPosterior.ts';
 import type { ClassCase, Goal, TraitCase, VerdictSettings } from './cases.ts';
+import type { TraitDraws } from './draws.ts';
 import { chanceToSettle } from './settling.ts';
 import type { Simulated } from './simulate.ts';
 import { isOnTheEdge, verdictOf } from './verdict.ts';
@@ -11,10 +10,10 @@ import { keyed, nth } from '../numerics/element.ts';
 /** A trait with its posterior; the varieties are needed only for what would settle a verdict. */
 export interface TraitForecast {
   readonly own: TraitCase;
-  /** The trait garden by garden; null where one garden alone has records, absent where only it is known. */
+  /** Draws and levels over gardens; null, or absent, where one garden alone has records. */
   readonly gardens?: {
-    readonly classes: readonly GardenClass[];
-    readonly expected: { readonly cells: readonly GardenSpreadCell[] };
+    readonly draws: (classId: string, name: string, garden: string | null) => TraitDraws | null;
+    readonly level: (classId: string, garden: string) => number | null;
   } | null;
   readonly expected: Pick<ExpectedTrait, 'cells' | 'between' | 'withSeason'> & {
     readonly classes: readonly {

@@ -4,7 +4,7 @@ import { expectedTrait } from '../analyse/expected/expectedTrait.ts';
 import type { ExpectedTrait } from '../analyse/expected/expectedTrait.ts';
 import { classValues, traitValues } from '../analyse/expected/values.ts';
 import type { TraitValues } from '../analyse/expected/values.ts';
-import { expectedOverGardens } from '../analyse/expected/gardenExpected.ts';
+import { expectedOverGardens, gardenLevel } from '../analyse/expected/gardenExpected.ts';
 import type { GardensExpected } from '../analyse/expected/gardenExpected.ts';
 import { gardenValues } from '../analyse/expected/gardenValues.ts';
 import type { GardenValues } from '../analyse/expected/gardenValues.ts';
@@ -13,6 +13,8 @@ import { afresh } from '../terms/recall.ts';
 import { COUNT_FOR_YIELD, traitFacts } from '../terms/traits.ts';
 import { classLookup } from '../terms/trial.ts';
 import type { Trial } from '../terms/trial.ts';
+import type { TraitForecast } from './adviseVariety.ts';
+import { openGardenDraws } from './gardenDraws.ts';
 import type { TraitCase } from './cases.ts';
 import { mustOf, weightsOf } from './goals.ts';
 
@@ -22,7 +24,9 @@ export interface Forecast {
   readonly own: TraitCase;
   readonly expected: ExpectedTrait;
   /** The trait garden by garden, with its posterior; null where one garden alone has records. */
-  readonly gardens: (GardenValues & { readonly expected: GardensExpected }) | null;
+  readonly gardens:
+    | (GardenValues & NonNullable<TraitForecast['gardens']> & { readonly expected: GardensExpected })
+    | null;
 }
 
 /** Squared standard error of one more season's result. */
@@ -52,6 +56,23 @@ function traitsThatCount({ settings }: Trial): readonly string[] {
   }
   traits.add('again');
   return [...traits];
+}
+
+/** A trait over gardens with what is drawn from it. */
+function overGardensOf(gardens: GardenValues, expected: GardensExpected): NonNullable<Forecast['gardens']> {
+  const of = (id: string) => gardens.classes.find(({ classId }) => classId === id);
+  return {
+    ...gardens,
+    expected,
+    draws(id, name, garden) {
+      const own = of(id);
+      return own ? openGardenDraws(own, expected.cells, name, garden) : null;
+    },
+    level(id, garden) {
+      const own = of(id);
+      return own ? gardenLevel(own, expected.cells, garden) : null;
+    },
+  };
 }
 
 /**
@@ -95,7 +116,7 @@ export function forecastsOf(
       );
       const { between, withSeason, classes: expectedClasses } = overGardens;
       const expected = { cells: [], between, withSeason, classes: expectedClasses };
-      forecasts.set(trait, { values, own, expected, gardens: { ...gardens, expected: overGardens } });
+      forecasts.set(trait, { values, own, expected, gardens: overGardensOf(gardens, overGardens) });
       continue;
     }
     const expected = recall('expected', { classes, priorScale, level }, (input) =>

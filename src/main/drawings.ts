@@ -3,6 +3,7 @@ import type { SeasonSeen } from '../analyse/seen.ts';
 import { drawChart } from './draw.ts';
 import { fruitFigure } from '../present/fruitDrawing.ts';
 import { gardenMap } from '../present/gardenMap.ts';
+import { seasonWriting } from '../present/seasonWriting.ts';
 import { writingOf } from '../present/numbers.ts';
 import type { Writing } from '../present/numbers.ts';
 import { narrowWidth } from '../present/charts/text.ts';
@@ -60,8 +61,8 @@ export async function drawFigures(trial: Trial, seasons: readonly Compared[]): P
     for (const classId of trial.settings.classes.keys()) {
       const source = { seen, compared, classId };
       const figures = await drawAll(
-        classFigures({ ...source, ...here }),
-        classFigures({ ...source, ...there }),
+        classFigures({ ...source, ...here, writing: seasonWriting(here.writing, seen.season) }),
+        classFigures({ ...source, ...there, writing: seasonWriting(there.writing, seen.season) }),
         trial.settings.language,
       );
       own.set(classId, figures);

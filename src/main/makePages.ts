@@ -20,6 +20,7 @@ import { adviseGarden } from '../decide/adviseGarden.ts';
 import type { GardenAdvice } from '../decide/adviseGarden.ts';
 import { withheldGardens } from '../present/withheld.ts';
 import { isOfClub } from '../terms/gardens.ts';
+import { seasonWriting } from '../present/seasonWriting.ts';
 import { problemsForReaders } from '../present/people.ts';
 import { spreadWords } from '../present/nextSeason/spread.ts';
 import { weightsContent } from '../present/nextSeason/weights.ts';
@@ -120,7 +121,7 @@ async function siteContent({
   const reports = new Map(
     compared.map((own) => {
       const classes = [...trial.settings.classes.keys()].map(
-        (id) => [id, classReport(trial, own.seen, own.compared, id, writing)] as const,
+        (id) => [id, classReport(trial, own.seen, own.compared, id, seasonWriting(writing, own.seen.season))] as const,
       );
       return [own.seen.season.key, new Map(classes)] as const;
     }),

@@ -10,6 +10,7 @@ import type { AdviceSource } from '../../src/present/nextSeason/source.ts';
 import { weightsContent } from '../../src/present/nextSeason/weights.ts';
 import { writingOf } from '../../src/present/numbers.ts';
 import { ongoingOf } from '../../src/present/pages/ongoing.ts';
+import { seasonWriting } from '../../src/present/seasonWriting.ts';
 import { standsOf } from '../../src/present/pages/stands.ts';
 import type { Trial } from '../../src/terms/trial.ts';
 import { sitePages } from '../../site/pages.tsx';
@@ -39,7 +40,10 @@ export function pagesOfTrial(
       compared.map((own) => [
         own.seen.season.key,
         new Map(
-          [...trial.settings.classes.keys()].map((id) => [id, classReport(trial, own.seen, own.compared, id, writing)]),
+          [...trial.settings.classes.keys()].map((id) => [
+            id,
+            classReport(trial, own.seen, own.compared, id, seasonWriting(writing, own.seen.season)),
+          ]),
         ),
       ]),
     ),

@@ -26,6 +26,8 @@ const MOST_TIMES = 100;
 /** What the class's plantings could have told apart; nothing where that is no help. */
 function powerLine({ writing, own, seen, trial, classId }: Source, model: PlantModel): readonly string[] {
   const { tables: say } = writing.words;
+  // Of a club the gardens that it would take are told instead.
+  if (model.factor === 'garden') return [];
   const units = seen.season.yieldUnits
     .filter(
       (unit) =>

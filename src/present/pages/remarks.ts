@@ -1,5 +1,6 @@
 import type { Day } from '../../terms/day.ts';
 import { shownColumns } from '../../terms/published.ts';
+import { publishedSeason, withheldGardens } from '../withheld.ts';
 import type { Season, Trial } from '../../terms/trial.ts';
 
 /** A remark as it is published. */
@@ -14,7 +15,8 @@ export interface PublishedRemark {
 }
 
 /** What was written down in a season and is published: of plantings first, then beside their records by day. */
-export function remarksOf({ year, plantings, remarks }: Season, trial: Trial): readonly PublishedRemark[] {
+export function remarksOf(season: Season, trial: Trial): readonly PublishedRemark[] {
+  const { year, plantings, remarks } = publishedSeason(season, withheldGardens(trial));
   const { show } = trial.settings.publish;
   const ofPlantings = plantings.flatMap(({ id, variety, notes, unknownColumns }) => {
     const parts = [...(notes !== null && show.includes('notes') ? [notes] : []), ...shownColumns(unknownColumns, show)];

@@ -38,6 +38,30 @@ export const club: Words['club'] = {
     differ: 'Sorten verhalten sich in den Gruppen verschieden.',
     alike: 'Nichts zeigt, dass Sorten sich in den Gruppen verschieden verhalten.',
   },
+  tables: {
+    plantings: 'Gärten',
+    yields: (level) =>
+      `Brauchbarer Ertrag je Pflanze in einem mittleren Garten, mit Intervallen zu ${level}; n zählt Gärten`,
+    medianSeen: 'Median dieser Gärten',
+    countsPlantings: 'n zählt Gärten.',
+    looks: (days) =>
+      `${days === 0 ? 'Der Tag, an dem reife Frucht gefunden wurde, zählt als der Tag der Reife.' : `Frucht, die reif gefunden wurde, kann schon bis zu ${days === 1 ? 'einen Tag' : `${days} Tage`} reif gewesen sein; das Modell rechnet damit, der Median nicht.`} Das Modell sieht jeden Garten durch seine anderen Sorten.`,
+    measures: (level) => `Messungen, Mittel der Gärten mit Intervallen zu ${level}`,
+    tasting: (level) => `Verkostung, mit Intervallen zu ${level}; n zählt Gärten`,
+    tasters: (n) => `${n} Gärten`,
+    theseTasters: 'Die Intervalle gelten für die Verkoster dieser Gärten, nicht für alle Leute.',
+  },
+  ticks: (level) =>
+    `Der Punkt ist der beste Schätzwert, die Linie sein ${level}-Intervall, ein dünner Strich ein Garten. Zwei Sorten mit einem gemeinsamen Buchstaben sind in diesem Versuch nicht zu unterscheiden (Tukey-Kramer).`,
+  dots: (axis, level, hasTicks) =>
+    `${axis}; Zeichen sind Schätzwerte, Balken Intervalle zu ${level}${hasTicks ? ', graue Striche die Gärten' : ''}. Raute: neu. Kreis: wiederholt angebaut.`,
+  ripening: {
+    allRipe: () => 'in jedem Garten gab es am Ende reife Früchte',
+    unripe: (list) => `Gärten ohne reife Frucht am Ende: ${list}`,
+    half: 'Bei keiner Sorte hatte die Hälfte der Gärten reife Früchte',
+    measure: (isSown) =>
+      `Anteil der Gärten mit reifer Frucht nach Tagen ab ${isSown ? 'Aussaat' : 'Auspflanzen'} (Kaplan-Meier); der obere Rand jedes Streifens bedeutet alle.`,
+  },
   howMany: {
     cropped: (n) => (n === 1 ? 'Garten erntete etwas' : 'Gärten ernteten etwas'),
     ripe: (n) => (n === 1 ? 'Garten hatte bis zum Ende reife Früchte' : 'Gärten hatten bis zum Ende reife Früchte'),

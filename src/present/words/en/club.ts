@@ -34,6 +34,30 @@ export const club = {
     differ: 'Varieties do differently in different groups.',
     alike: 'Nothing shows that varieties do differently in different groups.',
   },
+  /** Where the unit is a variety in a garden, in place of plantings and tasters. */
+  tables: {
+    plantings: 'Gardens',
+    yields: (level: string) => `Usable yield per plant in a middling garden, with ${level} intervals; n counts gardens`,
+    medianSeen: 'Median of these gardens',
+    countsPlantings: 'n counts gardens.',
+    looks: (days: number) =>
+      `${days === 0 ? 'The day on which ripe fruit was found counts as the day it ripened.' : `Fruit found ripe may have been ripe for up to ${days === 1 ? 'a day' : `${days} days`}; the model counts that, the median does not.`} The model sees every garden through its other varieties.`,
+    measures: (level: string) => `Measurements, means of gardens with ${level} intervals`,
+    tasting: (level: string) => `Tasting, with ${level} intervals; n counts gardens`,
+    tasters: (n: number) => `${n} gardens`,
+    theseTasters: 'The intervals are for these gardens’ tasters, not for people at large.',
+  },
+  ticks: (level: string) =>
+    `The dot is the best estimate, the line its ${level} interval, a thin tick one garden. Two varieties with a letter in common cannot be told apart in this trial (Tukey-Kramer).`,
+  dots: (axis: string, level: string, hasTicks: boolean) =>
+    `${axis}; marks are estimates, bars ${level} intervals${hasTicks ? ', grey ticks the gardens' : ''}. Diamond: new. Circle: returning.`,
+  ripening: {
+    allRipe: () => 'in every garden it had ripe fruit by the end',
+    unripe: (list: string) => `gardens without ripe fruit at the end: ${list}`,
+    half: 'In no variety did half of the gardens have ripe fruit',
+    measure: (isSown: boolean) =>
+      `Share of gardens with ripe fruit by days from ${isSown ? 'sowing' : 'planting out'} (Kaplan-Meier); the top of each strip is all of them.`,
+  },
   howMany: {
     cropped: (n: number) => `${n === 1 ? 'garden' : 'gardens'} picked some`,
     ripe: (n: number) => `${n === 1 ? 'garden' : 'gardens'} had ripe fruit by the end`,
