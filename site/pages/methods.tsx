@@ -1,4 +1,5 @@
 import { formulasOf } from '../../src/present/words/formulas.ts';
+import { isOfClub } from '../../src/terms/gardens.ts';
 import { addresses } from '../../src/terms/addresses.ts';
 import type { JSX } from 'preact';
 import { coverageRows } from '../../src/present/words/coverage.ts';
@@ -66,7 +67,10 @@ export function methodsPage(content: FrameContent): Page {
   const { settings } = content.trial;
   const { methods: say } = content.writing.words;
   const level = `${content.writing.number(settings.interval * 100)} %`;
-  const all = say.all(settings);
+  // What only a club of several gardens has to know stands on no other trial's page.
+  const all = say
+    .all(settings)
+    .filter(({ id }) => id !== 'gardens' || content.seasons.some(({ season }) => isOfClub(season)));
   const contents = [
     ...all.map(({ id, title }) => [id, title] as const),
     ['coverage', say.cover.title] as const,

@@ -215,6 +215,7 @@ export const methods: Words['methods'] = {
   formulas: {
     variety: 'Sorte',
     block: 'Block',
+    garden: 'Garten',
     weight: 'Gewicht',
     fruits: 'Früchte',
     'such that': 'so, dass',

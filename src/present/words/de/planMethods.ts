@@ -30,4 +30,19 @@ export const planMethods: readonly Method[] = [
     source:
       'Plackett (1975) Appl. Stat. 24:193; Davidson (1970) J. Am. Stat. Assoc. 65:317; Firth & de Menezes (2004) Biometrika 91:65',
   },
+  {
+    id: 'gardens',
+    title: 'Viele Gärten',
+    words: [
+      'Wo mehrere Gärten Aufzeichnungen führen, ist eine Sorte in einem Garten die Einheit: ihre Pflanzungen dort werden zusammengezählt, und drei Pflanzen in einem Garten sind ein Blick. Der Garten steht im Modell neben der Sorte, mit einer eigenen Wirkung, über die nichts angenommen wird, damit bessere Gärten ihre Erträge nicht dem leihen, was zufällig in ihnen wächst. Ein Schätzwert gilt für einen mittleren Garten: jeder Garten zählt gleich. Gärten mit einer einzigen Sorte der Klasse und solche, die nichts von ihr ernteten, zeigen keinen Unterschied und bleiben weg; ein Ertrag von nichts neben anderen zählt. Sorten, die keine Kette von Gärten verbindet, werden über die Lücke mit nichts verglichen. Tage bis zur reifen Frucht und Noten werden ebenso genommen, der Garten ist der Verkoster.',
+      'Zum Erwarteten kommen zwei Streuungen: die einer Sorte von Garten zu Garten, und was Garten, Saison und Platz gemeinsam machen. Ihre Verteilung wird auf einem Gitter aller vier Streuungen berechnet; bei mehr als 250 Sorten mal Saisons in einer Klasse dienen die Schätzwerte des Vereins jeder Saison wie in einem Versuch eines Gartens. Das Urteil des Vereins gilt für einen seiner Gärten im Mittel; das eines Gartens nimmt hinzu, was er selbst zeigte, und den Zufall seines Platzes. Quadrierter Variationskoeffizient der Pflanzen in einem Garten, wo weniger als zehn Unterschiede von Pflanzen aufgezeichnet sind: 0,128.',
+      'Eine Zahl einer Gegend oder eines Umfelds steht da, wo fünf Gärten oder mehr dahinterstehen und keiner über die Hälfte der Pflanzen hat; ist eine Gruppe verborgen, so auch die nächstkleinste.',
+    ],
+    assumes:
+      'Mitglieder pflegen jede Sorte gleich, und was sie einsenden, hängt nicht davon ab, wie sie ausfiel; Gärten unterscheiden sich auf der logarithmischen Skala; die Streuungen sind in allen Gärten gleich.',
+    limits:
+      'Über die, die keinen Bogen sandten, wird nichts gesagt als der Bereich, in den sie einen Anteil bringen könnten. In Simulationen hielten Intervalle für einen Garten des Vereins in 94 bis 95 von 100 Fällen. Ein Garten entscheidet im Allgemeinen nichts, der Verein allein nichts über einen Garten.',
+    source:
+      'Yates (1936) Ann. Eugen. 7:121 für unvollständige Blöcke; Patterson & Thompson (1971) Biometrika 58:545; Wilson (1927) J. Am. Stat. Assoc. 22:209; Manski (1989) J. Hum. Resour. 24:343 für die Schweigenden',
+  },
 ];

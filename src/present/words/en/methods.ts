@@ -203,6 +203,7 @@ export const methods = {
   formulas: {
     variety: 'variety',
     block: 'block',
+    garden: 'garden',
     weight: 'weight',
     fruits: 'fruits',
     'such that': 'such that',
