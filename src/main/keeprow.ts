@@ -24,7 +24,8 @@ const OPTIONS = {
   sheet: { type: 'string' },
   column: { type: 'string', multiple: true },
   picked: { type: 'string' },
-  from: { type: 'string' },
+  from: { type: 'string', multiple: true },
+  plantings: { type: 'string' },
   take: { type: 'boolean' },
   garden: { type: 'string' },
 } as const;
@@ -35,13 +36,14 @@ const OWN_OPTIONS = [
   ['view', ['port']],
   ['adopt', ['table', 'dates', 'sheet', 'column', 'picked']],
   ['plan', ['take']],
-  ['new', ['from']],
+  ['totals', ['plantings']],
 ] as const;
 
 /** Options of two commands. */
 const SHARED_OPTIONS: readonly (readonly [name: string, commands: readonly string[]])[] = [
   ['out', ['build', 'plan', 'share']],
-  ['into', ['adopt', 'gather']],
+  ['into', ['adopt', 'gather', 'totals']],
+  ['from', ['new', 'totals']],
   ['season', ['adopt', 'plan', 'share', 'gather']],
   ['garden', ['build', 'share']],
 ];
@@ -64,9 +66,10 @@ function version(): string {
 }
 
 type Values = Readonly<
-  Partial<Record<'into' | 'season' | 'table' | 'dates' | 'sheet' | 'picked' | 'garden' | 'out', string>>
+  Partial<Record<'into' | 'season' | 'table' | 'dates' | 'sheet' | 'picked' | 'garden' | 'out' | 'plantings', string>>
 > & {
   readonly column?: readonly string[];
+  readonly from?: readonly string[];
 };
 
 async function adopt(
@@ -97,7 +100,7 @@ async function adopt(
 
 /** What a member sends, and what the secretary does with it. */
 async function ofClub(
-  command: 'share' | 'gather',
+  command: 'share' | 'gather' | 'totals',
   positionals: readonly string[],
   values: Values,
   season: number | null,
@@ -106,6 +109,14 @@ async function ofClub(
   if (command === 'share') {
     const sharing = { garden: values.garden ?? null, season, out: values.out ?? null };
     return (await import('./share.ts')).runShare(positionals[1] ?? '.', sharing, telling);
+  }
+  if (command === 'totals') {
+    // A shell may have made many files of one: --from a.csv b.csv.
+    const from = [...(values.from ?? []), ...positionals.slice(1)];
+    if (from.length === 0) return usage('totals needs --from FILE, or a database: --from postgres://…');
+    if (values.plantings === undefined) return usage('totals needs --plantings FILE: garden,planting,variety,plants');
+    const choices = { from, plantings: values.plantings, into: values.into ?? '.' };
+    return (await import('./totals.ts')).runTotals(choices, telling);
   }
   if (positionals.length < 2) return usage('gather needs sheets: keeprow gather FILE …');
   const gathering = { into: values.into ?? '.', season };
@@ -160,7 +171,8 @@ async function main(args: readonly string[]): Promise<number> {
   if (values.help || command === undefined || command === 'help')
     return help(command === 'help' ? positionals[1] : command, values.help ?? command === 'help');
   if (!COMMANDS.includes(command)) return usage(noCommand(command));
-  if (more.length > 0 && command !== 'gather') return usage(`one folder is enough, not also ${more.join(' ')}`);
+  if (more.length > 0 && command !== 'gather' && command !== 'totals')
+    return usage(`one folder is enough, not also ${more.join(' ')}`);
   const telling = { json: values.json ?? false, strict: values.strict ?? false, quiet: values.quiet ?? false };
   const foreign = foreignOption(values, command);
   if (foreign !== null) return usage(foreign);
@@ -169,12 +181,13 @@ async function main(args: readonly string[]): Promise<number> {
   if (command === 'adopt') return adopt(positionals, values, telling);
   if (command === 'new') {
     if (positionals.length < 2) return usage('new needs a folder: keeprow new DIR');
-    return (await import('./new.ts')).runNew(folder, values.from ?? null, telling.quiet);
+    return (await import('./new.ts')).runNew(folder, values.from?.[0] ?? null, telling.quiet);
   }
   if (command === 'view') return (await import('./view.ts')).runView(folder, Number(values.port ?? 4690), telling);
   if (values.season !== undefined && !/^\d{4}$/.test(values.season)) return usage('--season is a year, such as 2027');
   const season = values.season === undefined ? null : Number(values.season);
-  if (command === 'share' || command === 'gather') return ofClub(command, positionals, values, season, telling);
+  if (command === 'share' || command === 'gather' || command === 'totals')
+    return ofClub(command, positionals, values, season, telling);
   if (command === 'plan') {
     const planning = { out: values.out ?? null, season, take: values.take ?? false };
     return (await import('./plan.ts')).runPlan(folder, planning, telling);

@@ -18,6 +18,7 @@ Commands (keeprow help COMMAND tells more of each)
   plan [DIR]       next season’s plan and sheets to _plan
   share [DIR]      show, and write, the sheet that a garden sends its club
   gather FILE …    check members’ sheets, file them, say who is missing
+  totals           sums of very many pickings, from large tables or a database, as season.csv
   columns [TABLE]  every table, column and setting that there is
   help [COMMAND]   this page, or a command's
 
@@ -113,6 +114,17 @@ A file’s name is its garden’s code. A sheet with errors is refused; one that
 
   --into DIR     the trial folder; this one where it is left out
   --season YEAR  another season than the last in the folder
+`,
+  totals: `keeprow totals --from FILE … --plantings FILE [--into DIR]
+keeprow totals --from postgres://… --plantings FILE [--into DIR]
+Adds up pickings (region, garden, season, planting, date, fruits, weight_g or weight_mg) and writes data/YEAR/season.csv.
+Large tables are read by DuckDB where @duckdb/node-api is installed, Parquet only by it; a database needs pg.
+
+  keeprow totals --from harvests.parquet --plantings plantings.csv
+  keeprow totals --from postgres://club@north.example/trial --plantings plantings.csv --into network
+
+  --plantings FILE  what each planting is: garden, planting, variety, plants; season where it differs by year
+  --into DIR        the trial folder; this one where it is left out
 `,
   columns: `keeprow columns [TABLE]
 Every table, column, event, trait and setting in a line with an example; those of one table where it is named.
