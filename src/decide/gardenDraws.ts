@@ -92,7 +92,10 @@ export function openGardenDraws(
 ): TraitDraws {
   const { varietyOf } = packedGardens(own);
   const size = varietyOf.length;
-  const used = thinnedCells(cells, Math.max(50, Math.floor(MOST_NUMBERS / (size * (size + own.varieties.length)))));
+  const used = thinnedCells(
+    cells,
+    Math.max(50, Math.min(500, Math.floor(MOST_NUMBERS / (size * (size + own.varieties.length))))),
+  );
   const shared = randomStream(name);
   const streams = own.varieties.map((id) => randomStream(`${name}/${id}`));
   let sum = 0;

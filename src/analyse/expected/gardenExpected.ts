@@ -23,6 +23,9 @@ export interface GardensExpected {
   readonly classes: readonly ExpectedClass[];
 }
 
+/** So many cells of equal weight give means and limits as the whole grid does, to what is written of them. */
+const FOR_FIGURES = 500;
+
 const averageOf = (cells: readonly GardenSpreadCell[], of: (cell: GardenSpreadCell, i: number) => number): number =>
   cells.reduce((sum, cell, i) => sum + cell.weight * of(cell, i), 0);
 
@@ -106,14 +109,15 @@ export function expectedOverGardens(
     withSeason: averageOf(cells, ({ withSeason }) => withSeason),
     withGarden: averageOf(cells, ({ withGarden }) => withGarden),
     rest: averageOf(cells, ({ rest }) => rest),
-    classes: classes.map((own) => expectedClass(own, cells, level, CLUB)),
+    classes: classes.map((own) => expectedClass(own, thinnedCells(cells, FOR_FIGURES), level, CLUB)),
   };
 }
 
 /** Posterior mean of a garden's mean level in a class, working scale; null where it has no values in it. */
 export function gardenLevel(own: GardenClass, cells: readonly GardenSpreadCell[], garden: string): number | null {
   if (!packedGardens(own).gardens.some((rows) => rows.garden === garden)) return null;
-  return averageOf(cells, (cell) => {
+  const used = thinnedCells(cells, FOR_FIGURES);
+  return averageOf(used, (cell) => {
     const given = gardensGiven(own, cell);
     return momentsOf(given, meanOfGardens(given, garden)).mean;
   });
@@ -127,7 +131,7 @@ export function expectedInGarden(
   level: number,
 ): ExpectedClass | null {
   const isKnown = packedGardens(own).gardens.some((rows) => rows.garden === garden);
-  return isKnown ? expectedClass(own, cells, level, aimAt(garden)) : null;
+  return isKnown ? expectedClass(own, thinnedCells(cells, FOR_FIGURES), level, aimAt(garden)) : null;
 }
 
 /** A variety in one garden beside the club's middle, working scale: v + u with its interval. */
@@ -141,10 +145,34 @@ export interface InOneGarden {
 /** So many cells serve for a picture. */
 const FOR_PICTURE = 60;
 
+/** Mean spreads of the posterior, as one cell. */
+const middleOf = (cells: readonly GardenSpreadCell[]): GardenSpreadCell => ({
+  between: averageOf(cells, ({ between }) => between),
+  withSeason: averageOf(cells, ({ withSeason }) => withSeason),
+  withGarden: averageOf(cells, ({ withGarden }) => withGarden),
+  rest: averageOf(cells, ({ rest }) => rest),
+  weight: 1,
+});
+
+/** Normal parts of v + u in some gardens, cell by cell. */
+function partsIn(own: GardenClass, variety: number, gardens: readonly string[], cells: readonly GardenSpreadCell[]) {
+  const parts = gardens.map((): NormalPart[] => []);
+  const all = cells.reduce((sum, { weight }) => sum + weight, 0);
+  for (const cell of cells) {
+    const given = gardensGiven(own, cell);
+    gardens.forEach((garden, i) => {
+      const { mean, variance } = momentsOf(given, inGarden(given, levelsOf(given, garden)!, variety, 0));
+      nth(parts, i).push({ weight: cell.weight / all, mean, sd: Math.sqrt(variance) });
+    });
+  }
+  return parts;
+}
+
 /**
- * A variety over the gardens that have grown it.
+ * A variety over the gardens that have grown it, or over so many of them evenly spaced from the least to the most.
  *
- * @returns  in order of their means, the least first
+ * @param most  gardens that are told at the most
+ * @returns     those gardens in order of their means, and how many there are
  * @source gardens page 2.3 and 5
  */
 export function varietyOverGardens(
@@ -152,28 +180,28 @@ export function varietyOverGardens(
   cells: readonly GardenSpreadCell[],
   variety: string,
   level: number,
-): readonly InOneGarden[] {
+  most: number,
+): { readonly gardens: number; readonly lines: readonly InOneGarden[] } {
   const at = own.varieties.indexOf(variety);
-  const gardens = [...new Set(own.values.filter((value) => value.variety === variety).map(({ garden }) => garden))];
-  const parts = gardens.map((): NormalPart[] => []);
-  for (const cell of thinnedCells(cells, FOR_PICTURE)) {
-    const given = gardensGiven(own, cell);
-    gardens.forEach((garden, i) => {
-      const { mean, variance } = momentsOf(given, inGarden(given, levelsOf(given, garden)!, at, 0));
-      nth(parts, i).push({ weight: cell.weight, mean, sd: Math.sqrt(variance) });
-    });
-  }
-  return gardens
-    .map((garden, i) => {
-      const all = nth(parts, i);
-      const sum = all.reduce((total, { weight }) => total + weight, 0);
-      const scaled = all.map((part) => ({ ...part, weight: part.weight / sum }));
-      return {
-        garden,
-        mean: scaled.reduce((total, { weight, mean }) => total + weight * mean, 0),
-        low: mixtureQuantile(scaled, (1 - level) / 2),
-        high: mixtureQuantile(scaled, (1 + level) / 2),
-      };
-    })
-    .toSorted((a, b) => a.mean - b.mean || (a.garden < b.garden ? -1 : 1));
+  const grown = [
+    ...new Set(own.values.filter((value) => value.variety === variety).map(({ garden }) => garden)),
+  ].toSorted();
+  const roughly = partsIn(own, at, grown, [middleOf(cells)]).map(([part]) => part!.mean);
+  const ordered = grown.map((garden, i) => ({ garden, mean: nth(roughly, i) })).toSorted((a, b) => a.mean - b.mean);
+  const step = Math.max(1, ordered.length / most);
+  const told = Array.from(
+    { length: Math.min(most, ordered.length) },
+    (_, i) => nth(ordered, Math.floor(i * step)).garden,
+  );
+  const parts = partsIn(own, at, told, thinnedCells(cells, FOR_PICTURE));
+  const lines = told.map((garden, i) => {
+    const all = nth(parts, i);
+    return {
+      garden,
+      mean: all.reduce((total, { weight, mean }) => total + weight * mean, 0),
+      low: mixtureQuantile(all, (1 - level) / 2),
+      high: mixtureQuantile(all, (1 + level) / 2),
+    };
+  });
+  return { gardens: grown.length, lines: lines.toSorted((a, b) => a.mean - b.mean || (a.garden < b.garden ? -1 : 1)) };
 }

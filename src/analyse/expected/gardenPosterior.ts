@@ -9,7 +9,11 @@ export interface GardenSpreadCell extends GardenSpreads {
   readonly weight: number;
 }
 
-type Point = readonly [between: number, withSeason: number, withGarden: number, rest: number];
+/**
+ * A place of the grid: of variety and season, and of garden and rest, how large they are together and by which angle they
+ * share it. One season tells the sums of squares and hardly the parts: along these axes the posterior is no thin arc.
+ */
+type Point = readonly [ofVariety: number, seasonAngle: number, ofGarden: number, restAngle: number];
 
 /** A point with its log density, and the logarithm of the weight of its place. */
 interface Node {
@@ -23,18 +27,18 @@ interface Box {
   readonly to: Point;
 }
 
-const NEGLIGIBLE = 12;
-const PASSES = 10;
+const NEGLIGIBLE = 8;
+const PASSES = 20;
 /** Nodes an axis while the box is drawn closer. */
-const COARSE = 6;
+const COARSE = 4;
 /** Cells are left out whose weights together are no more than this. */
 const LEFT_OUT = 1e-4;
 
-const spreadsOf = ([between, withSeason, withGarden, rest]: Point): GardenSpreads => ({
-  between,
-  withSeason,
-  withGarden,
-  rest,
+const spreadsOf = ([ofVariety, seasonAngle, ofGarden, restAngle]: Point): GardenSpreads => ({
+  between: ofVariety * Math.cos(seasonAngle),
+  withSeason: ofVariety * Math.sin(seasonAngle),
+  withGarden: ofGarden * Math.cos(restAngle),
+  rest: ofGarden * Math.sin(restAngle),
 });
 
 function evaluate(density: (at: Point) => number, { from, to }: Box, points: number): readonly Node[] {
@@ -91,29 +95,38 @@ function weighed(nodes: readonly Node[]): readonly GardenSpreadCell[] {
   return kept.map(({ at, weight }) => ({ ...spreadsOf(at), weight: weight / sum }));
 }
 
+/** Nodes an axis by how many values there are. */
+function pointsFor(classes: readonly GardenClass[]): number {
+  const values = classes.reduce((sum, own) => sum + own.values.length, 0);
+  return values < 150 ? 12 : values < 600 ? 10 : values < 2000 ? 8 : 6;
+}
+
 /**
  * Posterior of σ_v ~ half-normal(A), σ_w, σ_u, σ_r ~ half-normal(A/2), shared over classes, by Gauss-Legendre
  * quadrature on a box that is drawn closer about the posterior until it fills it. No chains: the same bytes every run.
  *
  * @param classes     every class's values of the trait
  * @param priorScale  A, working scale, > 0
- * @param points      nodes along each of the four axes
+ * @param points      nodes along each of the four axes; fewer where much is known, since the posterior is smoother then
  * @source gardens page 2.3; Gelman (2006) Bayesian Anal. 1:515; reference case o2
  */
 export function gardenPosterior(
   classes: readonly GardenClass[],
   priorScale: number,
-  points = 10,
+  points = pointsFor(classes),
 ): readonly GardenSpreadCell[] {
   const density = (at: Point): number => {
-    const [v, w, u, r] = at;
     const spreads = spreadsOf(at);
+    const { between: v, withSeason: w, withGarden: u, rest: r } = spreads;
     const half = priorScale / 2;
-    let log = -0.5 * ((v / priorScale) ** 2 + (w / half) ** 2 + (u / half) ** 2 + (r / half) ** 2);
+    // The logarithms are those of the change of axes.
+    let log = Math.log(at[0]) + Math.log(at[2]);
+    log -= 0.5 * ((v / priorScale) ** 2 + (w / half) ** 2 + (u / half) ** 2 + (r / half) ** 2);
     for (const own of classes) log += gardensGiven(own, spreads).logLikelihood;
     return log;
   };
-  let box: Box = { from: [0, 0, 0, 0], to: [4 * priorScale, 2 * priorScale, 2 * priorScale, 2 * priorScale] };
+  const right = Math.PI / 2;
+  let box: Box = { from: [0, 0, 0, 0], to: [4 * priorScale, right, 3 * priorScale, right] };
   for (let pass = 0; pass < PASSES; pass++) {
     const next = narrowed(box, evaluate(density, box, COARSE));
     const isFull = volume(next) > 0.6 * volume(box);

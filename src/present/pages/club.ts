@@ -127,7 +127,7 @@ export function clubClassWords(
   };
 }
 
-/** So many gardens are drawn line by line; of more every so many-th of them. */
+/** So many gardens are drawn line by line; of more as many, evenly spaced from the least to the most. */
 const MOST_LINES = 60;
 
 /** A variety over the gardens, for a picture. */
@@ -149,19 +149,16 @@ export function caterpillar({ trial, next, writing }: AdviceSource, variety: str
   const own = yields?.classes.find(({ varieties }) => varieties.includes(variety));
   if (!yields || !own) return null;
   const { interval, gardens } = trial.settings;
-  const all = varietyOverGardens(own, yields.expected.cells, variety, interval);
-  if (all.length < gardens.least) return null;
-  const step = Math.max(1, all.length / MOST_LINES);
-  const lines =
-    all.length <= MOST_LINES ? all : Array.from({ length: MOST_LINES }, (_, i) => nth(all, Math.floor(i * step)));
-  const [low, high] = [Math.min(...all.map((one) => one.low)), Math.max(...all.map((one) => one.high))];
+  const { gardens: count, lines } = varietyOverGardens(own, yields.expected.cells, variety, interval, MOST_LINES);
+  if (count < gardens.least) return null;
+  const [low, high] = [Math.min(...lines.map((one) => one.low)), Math.max(...lines.map((one) => one.high))];
   const { variety: say } = writing.words.club;
   const times = (log: number): string => writing.number(Math.exp(log), Math.exp(log) < 9.95 ? 1 : 0);
   const from = Math.min(low, -0.1);
   const to = Math.max(high, 0.1);
   return {
     lines,
-    gardens: all.length,
+    gardens: count,
     from,
     to,
     marks: TIMES.filter((own_) => Math.log(own_) > from && Math.log(own_) < to)
@@ -171,7 +168,7 @@ export function caterpillar({ trial, next, writing }: AdviceSource, variety: str
         text: say.axis(writing.number(own_, own_ % 1 === 0 ? 0 : own_ === 0.5 ? 1 : 2)),
       })),
     sentences: [
-      say.range(times(nth(all, 0).mean), times(nth(all, -1).mean), writing.number(all.length)),
+      say.range(times(nth(lines, 0).mean), times(nth(lines, -1).mean), writing.number(count)),
       say.spread(`±${writing.percent(Math.exp(yields.expected.withGarden) - 1, 0)}`),
     ],
     caption: say.caption(writing.percent(interval)),
