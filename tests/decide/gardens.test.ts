@@ -1,9 +1,10 @@
 import { describe, expect, it } from 'vitest';
 import { expectedInGarden, expectedOverGardens } from '../../src/analyse/expected/gardenExpected.ts';
-import { inClub, inGarden, levelsOf, momentsOf } from '../../src/analyse/expected/gardenFigures.ts';
+import { inClub, inGarden, levelsOf, meanOfGardens, momentsOf } from '../../src/analyse/expected/gardenFigures.ts';
 import { gardensGiven } from '../../src/analyse/expected/gardenGiven.ts';
 import { gardenPosterior } from '../../src/analyse/expected/gardenPosterior.ts';
 import { openGardenDraws } from '../../src/decide/gardenDraws.ts';
+import { choleskyFactor, solveLower } from '../../src/numerics/cholesky.ts';
 import { lastSpot } from '../../src/decide/spots.ts';
 import { reference, referenceRows } from '../reference/read.ts';
 
@@ -122,3 +123,61 @@ describe('o8: shares in the club, in a garden seen, in one without records (dens
     });
   });
 });
+
+describe('a garden with one season and a row a variety', () => {
+  const plain = own.values.filter(({ season }) => season === 1931);
+  const spreads = { between: 0.15, withSeason: 0.08, withGarden: 0.1, rest: 0.14 };
+  it('and one with two have the likelihood of a dense normal', () => {
+    expect(gardensGiven(own, spreads).logLikelihood).toBeCloseTo(dense(own.values, spreads), 8);
+    const one = gardensGiven({ ...own, values: plain }, spreads);
+    const [a, b] = [meanOfGardens(one, null), meanOfGardens(one, 'waseca')];
+    // The likelihood by hand: a dense normal with the garden means flat (Patterson & Thompson 1971).
+    expect(one.logLikelihood).toBeCloseTo(dense(plain, spreads), 8);
+    expect(momentsOf(one, a).variance).toBeLessThan(momentsOf(one, b).variance);
+  });
+});
+
+/** Restricted likelihood of values with a flat mean for each garden and season, everything dense. */
+function dense(values: typeof own.values, { between, withSeason, withGarden, rest }: Record<string, number>): number {
+  const n = values.length;
+  const same = (i: number, j: number, ...keys: ('variety' | 'garden' | 'season')[]): number =>
+    keys.every((key) => values[i]![key] === values[j]![key]) ? 1 : 0;
+  const v = Float64Array.from({ length: n * n }, (_, at) => {
+    const [i, j] = [Math.floor(at / n), at % n];
+    return (
+      between! ** 2 * same(i, j, 'variety') +
+      withSeason! ** 2 * same(i, j, 'variety', 'season') +
+      withGarden! ** 2 * same(i, j, 'variety', 'garden') +
+      (i === j ? rest! ** 2 : 0)
+    );
+  });
+  const factor = choleskyFactor(v, n)!;
+  const levels = [...new Set(values.map(({ garden, season }) => `${garden}/${season}`))];
+  const solved = levels.map((level) =>
+    solveLower(
+      factor,
+      n,
+      Float64Array.from(values, ({ garden, season }) => (`${garden}/${season}` === level ? 1 : 0)),
+    ),
+  );
+  const y = solveLower(
+    factor,
+    n,
+    Float64Array.from(values, ({ theta }) => theta),
+  );
+  const dot = (a: Float64Array, b: Float64Array): number => a.reduce((sum, x, i) => sum + x * b[i]!, 0);
+  const k = levels.length;
+  const m = choleskyFactor(
+    Float64Array.from({ length: k * k }, (_, at) => dot(solved[Math.floor(at / k)]!, solved[at % k]!)),
+    k,
+  )!;
+  const r = solveLower(
+    m,
+    k,
+    Float64Array.from(solved, (column) => dot(column, y)),
+  );
+  let twice = dot(y, y) - dot(r, r);
+  for (let i = 0; i < n; i++) twice += 2 * Math.log(factor[i * n + i]!);
+  for (let i = 0; i < k; i++) twice += 2 * Math.log(m[i * k + i]!);
+  return -twice / 2;
+}

@@ -28,6 +28,8 @@ export interface GardenRows {
   readonly seasons: number;
   /** Where the rows of each variety begin, and where the last one's end. */
   readonly from: Int32Array;
+  /** One season, a row a variety. */
+  readonly isPlain: boolean;
 }
 
 /** A class's values sorted for stage two; θ about their middle, so that large values lose no digits. */
@@ -50,6 +52,7 @@ function rowsOf(garden: string, own: readonly GardenValue[], known: Known): Gard
   return {
     garden,
     from: Int32Array.from([...starts, own.length]),
+    isPlain: seasons.length === 1 && starts.length === own.length,
     variety: Int32Array.from(own, ({ variety }) => known.varietyAt.get(variety)!),
     season: Int32Array.from(own, ({ season }) => seasons.indexOf(season)),
     cell: Int32Array.from(own, ({ variety, season }) => known.cellAt.get(`${variety}/${season}`)!),

@@ -114,6 +114,42 @@ function addGarden(rows: GardenRows, done: Eliminated, precision: Float64Array, 
   return square;
 }
 
+/** A product so small is near the end of what a number can hold: its logarithm is taken. */
+const SMALL = 1e-200;
+
+/** The same for a garden with one season and a row a variety, most often so: u and the rest are one variance. */
+function addPlainGarden(
+  { theta, variance, cell: at }: GardenRows,
+  { withGarden, rest }: GardenSpreads,
+  precision: Float64Array,
+  right: Float64Array,
+): number {
+  const [n, size] = [theta.length, right.length];
+  const added = withGarden * withGarden + rest * rest;
+  let [total, mean, product, twice] = [0, 0, 1, 0];
+  for (let i = 0; i < n; i++) {
+    const own = variance[i]! + added;
+    total += 1 / own;
+    mean += theta[i]! / own;
+    product *= own;
+    if (product > SMALL) continue;
+    twice += Math.log(product);
+    product = 1;
+  }
+  mean /= total;
+  for (let i = 0; i < n; i++) {
+    const own = 1 / (variance[i]! + added);
+    const row = at[i]! * size;
+    const pulled = own * (theta[i]! - mean);
+    right[at[i]!]! += pulled;
+    twice += pulled * theta[i]!;
+    precision[row + at[i]!]! += own;
+    const part = own / total;
+    for (let j = 0; j <= i; j++) precision[row + at[j]!]! -= part / (variance[j]! + added);
+  }
+  return twice + Math.log(product) + Math.log(total);
+}
+
 /**
  * Cells of variety × season given the four spreads, gardens eliminated one by one, and the logarithm of the restricted
  * likelihood: garden-season means are flat.
@@ -127,6 +163,10 @@ export function gardensGiven(own: GardenClass, spreads: GardenSpreads): GardensG
   const right = new Float64Array(size);
   let twice = 0;
   for (const rows of gardens) {
+    if (rows.isPlain) {
+      twice += addPlainGarden(rows, spreads, precision, right);
+      continue;
+    }
     const done = eliminated(rows, spreads);
     twice += done.logDeterminant + addGarden(rows, done, precision, right);
   }
