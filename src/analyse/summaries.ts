@@ -5,10 +5,42 @@ import type { MarkedValue } from './expected/values.ts';
 import type { PlantModel } from './plantTypes.ts';
 import type { SeasonSeen } from './seen.ts';
 import { ratingModel } from './traitsSeen.ts';
+import { nth } from '../numerics/element.ts';
+
+const unitsByVariety = new WeakMap<Season, ReadonlyMap<string, readonly Planting[]>>();
+
+function grouped({ yieldUnits }: Season): ReadonlyMap<string, readonly Planting[]> {
+  const groups = new Map<string, Planting[]>();
+  for (const unit of yieldUnits) {
+    if (unit.cause === 'accident') continue;
+    const known = groups.get(unit.variety);
+    if (known) known.push(unit);
+    else groups.set(unit.variety, [unit]);
+  }
+  return groups;
+}
 
 /** Units of a variety's yield in a season, those lost by accident left out. */
 export function yieldUnitsOf({ season }: Pick<SeasonSeen, 'season'>, variety: string): readonly Planting[] {
-  return season.yieldUnits.filter((unit) => unit.variety === variety && unit.cause !== 'accident');
+  const known = unitsByVariety.get(season) ?? grouped(season);
+  unitsByVariety.set(season, known);
+  return known.get(variety) ?? [];
+}
+
+/** So many units of a variety are drawn one by one; of more as many, evenly spaced from the least to the most. */
+const MOST_TICKS = 40;
+
+/** What each unit of a variety yielded, g a plant, as it is drawn: never more than there is room for. */
+export function drawnYields(seen: Pick<SeasonSeen, 'season' | 'yields'>, variety: string): readonly number[] {
+  const all = yieldUnitsOf(seen, variety).flatMap(({ id, plants }) => {
+    const grams = seen.yields.get(id)?.grams ?? null;
+    return grams === null ? [] : [grams / plants];
+  });
+  if (all.length <= MOST_TICKS) return all;
+  const sorted = all.toSorted((a, b) => a - b);
+  return Array.from({ length: MOST_TICKS }, (_, i) =>
+    nth(sorted, Math.round((i * (sorted.length - 1)) / (MOST_TICKS - 1))),
+  );
 }
 
 const plantsIn = (units: readonly Planting[]): number => units.reduce((sum, { plants }) => sum + plants, 0);

@@ -25,9 +25,20 @@ export function withheldGardens(
   );
 }
 
+const published = new WeakMap<Season, { readonly key: string; readonly made: Season }>();
+
 /** A season with the rows of those gardens that are published; sums over gardens are made before. */
 export function publishedSeason(season: Season, withheld: ReadonlySet<string>): Season {
   if (withheld.size === 0) return season;
+  const key = [...withheld].join(',');
+  const known = published.get(season);
+  if (known?.key === key) return known.made;
+  const made = withoutGardens(season, withheld);
+  published.set(season, { key, made });
+  return made;
+}
+
+function withoutGardens(season: Season, withheld: ReadonlySet<string>): Season {
   const isShown = ({ garden }: Pick<Planting, 'garden'>): boolean => !withheld.has(garden);
   const shown = new Set<string>(
     [...season.plantings, ...season.yieldUnits, ...season.ripeningUnits].filter(isShown).map(({ id }) => id),

@@ -39,8 +39,23 @@ export interface GardenLevels {
   readonly factor: Cholesky;
 }
 
+/** The same for a garden with one season and a row a variety. */
+function plainLevels(rows: GardenRows, { withGarden, rest }: GardenSpreads): GardenLevels {
+  const { theta, variance } = rows;
+  const weights = variance.map((own) => 1 / (own + rest * rest + withGarden * withGarden));
+  const total = weights.reduce((sum, own) => sum + own, 0);
+  let mean = 0;
+  for (let i = 0; i < weights.length; i++) {
+    weights[i]! /= total;
+    mean += cell(weights, i) * cell(theta, i);
+  }
+  const inverse = variance.map((own) => 1 / (own + rest * rest));
+  return { rows, inverse, constants: Float64Array.of(mean), weights, factor: Float64Array.of(Math.sqrt(total)) };
+}
+
 /** What a garden's rows say of its own means; θ about the class's middle. */
 export function gardenLevels(rows: GardenRows, spreads: GardenSpreads): GardenLevels {
+  if (rows.isPlain) return plainLevels(rows, spreads);
   const { inverse, weights, means: factor } = eliminated(rows, spreads);
   const { seasons, theta } = rows;
   const n = theta.length;

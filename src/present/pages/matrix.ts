@@ -1,6 +1,6 @@
 import type { SeasonComparisons } from '../../analyse/compareSeason.ts';
 import type { SeasonSeen } from '../../analyse/seen.ts';
-import { yieldUnitsOf } from '../../analyse/summaries.ts';
+import { drawnYields } from '../../analyse/summaries.ts';
 import { plantModel, ratingModels, ripeningModel } from '../../analyse/traitsSeen.ts';
 import { traitFacts } from '../../terms/traits.ts';
 import type { Estimate } from '../../terms/estimate.ts';
@@ -70,11 +70,7 @@ function weights(source: MatrixSource): Draft | null {
       scale: null,
       write: (own) => parted(source, own, 'g'),
       end: (value) => writing.quantity(value, 'g', 0),
-      plants: (variety) =>
-        yieldUnitsOf(seen, variety).flatMap((unit_) => {
-          const own = seen.yields.get(unit_.id)?.grams ?? null;
-          return own === null ? [] : [own / unit_.plants];
-        }),
+      plants: (variety) => drawnYields(seen, variety),
     };
   }
   const fruits = plantModel(seen, 'fruits');

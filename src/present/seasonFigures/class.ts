@@ -1,3 +1,4 @@
+import { drawnYields } from '../../analyse/summaries.ts';
 import { plantModel, ratingModels } from '../../analyse/traitsSeen.ts';
 import type { Estimate } from '../../terms/estimate.ts';
 import type { DotRow } from '../charts/kinds.ts';
@@ -81,12 +82,7 @@ export function classFigures(source: ChartSource): readonly Figure[] {
       zero: true,
       lowerIsBetter: false,
       estimateOf: (id) => yields.estimates.get(id) ?? null,
-      plantsOf: (id) =>
-        seen.season.yieldUnits.flatMap((unit) => {
-          const grams =
-            unit.variety === id && unit.cause !== 'accident' ? (seen.yields.get(unit.id)?.grams ?? null) : null;
-          return grams === null ? [] : [grams / unit.plants];
-        }),
+      plantsOf: (id) => drawnYields(seen, id),
     });
   }
   for (const [key, model] of ratingModels(seen)) {
