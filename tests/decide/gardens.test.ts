@@ -5,6 +5,7 @@ import { gardensGiven } from '../../src/analyse/expected/gardenGiven.ts';
 import { gardenPosterior } from '../../src/analyse/expected/gardenPosterior.ts';
 import { openGardenDraws } from '../../src/decide/gardenDraws.ts';
 import { choleskyFactor, solveLower } from '../../src/numerics/cholesky.ts';
+import { randomStream } from '../../src/numerics/random.ts';
 import { lastSpot } from '../../src/decide/spots.ts';
 import { reference, referenceRows } from '../reference/read.ts';
 
@@ -181,3 +182,33 @@ function dense(values: typeof own.values, { between, withSeason, withGarden, res
   for (let i = 0; i < k; i++) twice += 2 * Math.log(m[i * k + i]!);
   return -twice / 2;
 }
+
+describe('more cells than a grid can hold', () => {
+  it('the likeliest spreads stand for all, near those that the values were drawn with', () => {
+    const { normal, uniform } = randomStream('many cells');
+    const ids = Array.from({ length: 90 }, (_, i) => `v${String(i).padStart(2, '0')}`);
+    const v = ids.map(() => 0.3 * normal());
+    const w = ids.map(() => [0, 1, 2].map(() => 0.2 * normal()));
+    const values = Array.from({ length: 60 }, (_, g) => {
+      const start = Math.floor(90 * uniform());
+      const u = Array.from({ length: 12 }, () => 0.2 * normal());
+      return [0, 1, 2].flatMap((season) => {
+        const level = 0.4 * normal();
+        return u.map((own, k) => {
+          const i = (start + 7 * k) % 90;
+          const theta = level + v[i]! + w[i]![season]! + own + 0.15 * normal();
+          return { variety: ids[i]!, garden: `g${g}`, season, theta, variance: 0 };
+        });
+      });
+    }).flat();
+    const many = { classId: 'all', varieties: ids, values };
+    const [only, ...others] = gardenPosterior([many], A);
+    expect(others).toEqual([]);
+    const near = (value: number, truth: number, within: number): void =>
+      expect(Math.abs(value - truth)).toBeLessThan(within);
+    near(only!.between, 0.3, 0.06);
+    near(only!.withSeason, 0.2, 0.03);
+    near(only!.withGarden, 0.2, 0.02);
+    near(only!.rest, 0.15, 0.01);
+  });
+});

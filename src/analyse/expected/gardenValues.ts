@@ -23,8 +23,8 @@ export interface GardenValues {
 /** Squared CV of plants in a garden where too few are recorded one by one. @source gardens page 2.3 */
 const ASSUMED = 0.128;
 const FEWEST_DF = 10;
-/** Up to so many cells of variety × season in a class the posterior is worked out on a grid. */
-export const MOST_CELLS = 250;
+/** Up to so many cells of variety × season in a class gardens are told apart: their matrix is a full one. */
+const MOST_CELLS = 1500;
 
 interface Amount {
   readonly planting: Planting;
@@ -186,7 +186,7 @@ function foundOf(seen: SeasonSeen, facts: TraitFacts, plantVariance: number, cla
  *
  * @param grown  varieties of each class that are spoken of
  * @param own    code of the trial's own garden
- * @returns      null where one garden alone has records, for shares of yes, and where a class has more cells than a grid can hold
+ * @returns      null where one garden alone has records, for shares of yes, and where a class has more cells than a matrix of them can hold
  * @source gardens page 2.3
  */
 export function gardenValues(
