@@ -1,6 +1,6 @@
 import type { JSX } from 'preact';
 import type { SeasonSeen } from '../../src/analyse/seen.ts';
-import { areApart, matrixOf } from '../../src/present/pages/matrix.ts';
+import { areApart, areUnjoined, matrixOf } from '../../src/present/pages/matrix.ts';
 import type { MatrixCell, MatrixColumn } from '../../src/present/pages/matrix.ts';
 import { addresses } from '../../src/terms/addresses.ts';
 import type { Variety } from '../../src/terms/trial.ts';
@@ -54,7 +54,7 @@ function Compared({
 }): JSX.Element {
   const say = content.writing.words.bench.variety;
   const [mine, theirs] = [column.cells.get(own)!, column.cells.get(other)];
-  if (!theirs) return <td data-t={head}></td>;
+  if (!theirs || areUnjoined(mine.letters, theirs.letters)) return <td data-t={head}></td>;
   const isClear = areApart(mine.letters, theirs.letters);
   return (
     <td data-t={head}>

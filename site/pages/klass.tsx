@@ -2,7 +2,7 @@ import type { JSX } from 'preact';
 import type { SeasonSeen } from '../../src/analyse/seen.ts';
 import { classSentences, freshRows } from '../../src/present/pages/classSentences.ts';
 import { plantModel } from '../../src/analyse/traitsSeen.ts';
-import { areApart, matrixOf } from '../../src/present/pages/matrix.ts';
+import { areApart, areUnjoined, matrixOf } from '../../src/present/pages/matrix.ts';
 import type { MatrixColumn } from '../../src/present/pages/matrix.ts';
 import type { Stand } from '../../src/present/pages/stands.ts';
 import { addresses } from '../../src/terms/addresses.ts';
@@ -110,7 +110,10 @@ function Pairs({
               own.variety.name,
               ...shown
                 .slice(0, i + 1)
-                .map((other) => (areApart(lettersOf(own), lettersOf(other)) ? `● ${say.clear}` : '○')),
+                .map((other) => {
+                  if (areUnjoined(lettersOf(own), lettersOf(other))) return '–';
+                  return areApart(lettersOf(own), lettersOf(other)) ? `● ${say.clear}` : '○';
+                }),
               ...shown.slice(i + 1, -1).map(() => ''),
             ])}
         />

@@ -140,6 +140,15 @@ function modelOfRipening(
   });
 }
 
+/** Shares of members' answers that no single member can be known by: those of gardens enough. */
+function toldShares(
+  shares: ReadonlyMap<string, Share>,
+  season: Season,
+  { gardens }: Settings,
+): ReadonlyMap<string, Share> {
+  return isOfClub(season) ? new Map([...shares].filter(([, { n }]) => n >= gardens.least)) : shares;
+}
+
 /**
  * Everything seen in one season of a trial: plants, days, ratings, shares, by variety and by trait.
  *
@@ -164,8 +173,10 @@ export function seasonSeen(trial: Trial, season: Season): SeasonSeen {
         plantsSetOut: plantings.reduce((sum, { plants }) => sum + plants, 0),
         plantings: plantings.length,
         plantingsExcluded: plantings.filter(({ cause }) => cause === 'accident').length,
-        shares: varietyShares(variety.id, season, yields, ripening, settings.interval),
-        ripening: own.length > 0 ? ripeningCurve(own, settings.interval) : null,
+        shares: varietyShares(variety.id, season, yields, ripening, settings),
+        // Of few gardens a curve would show each one's day.
+        ripening:
+          own.length >= (isOfClub(season) ? settings.gardens.least : 1) ? ripeningCurve(own, settings.interval) : null,
         ripeningDegreeDays: inDegreeDays(own, clock, settings),
       };
     });
@@ -181,7 +192,7 @@ export function seasonSeen(trial: Trial, season: Season): SeasonSeen {
     traits.set(
       trait.key,
       trait.kind === 'yes-no'
-        ? { kind: 'answers', shares: answerShares(scores, settings.interval) }
+        ? { kind: 'answers', shares: toldShares(answerShares(scores, settings.interval), season, settings) }
         : { kind: 'rating', model: fitRatings(trait as RatingTrait, scores, settings.interval, isOfClub(season)) },
     );
   return { season, varieties, yields, traits };

@@ -1,4 +1,5 @@
 import { isOfClub } from '../terms/gardens.ts';
+import type { Settings } from '../terms/settings.ts';
 import type { Share } from '../terms/estimate.ts';
 import type { Season } from '../terms/trial.ts';
 import { wilsonInterval } from '../numerics/wilson.ts';
@@ -18,7 +19,7 @@ function shareOf(k: number, n: number, level: number): Share | null {
  * Shares of a variety in a season, k of n with Wilson intervals. For `cropped` and `ripe_by_end` only plantings of one
  * plant count, since of a group it is not known how many of its plants cropped.
  *
- * @param level  such as 0.95
+ * @param settings  its interval, such as 0.95, and how many gardens of a club stand behind a figure
  * @source methods page A4; Wilson (1927) JASA 22:209
  */
 export function varietyShares(
@@ -26,7 +27,7 @@ export function varietyShares(
   season: Season,
   yields: ReadonlyMap<string, PlantingYield>,
   ripening: readonly Ripening[],
-  level: number,
+  { interval: level, gardens: { least } }: Pick<Settings, 'interval' | 'gardens'>,
 ): Readonly<Partial<Record<ShareKey, Share>>> {
   const batches = season.seedBatches.filter((batch) => batch.variety === variety);
   // In a club the variety in a garden is the unit, however many plants it has there.
@@ -62,7 +63,9 @@ export function varietyShares(
   const shares: Partial<Record<ShareKey, Share>> = {};
   for (const [key, k, n] of all) {
     const share = shareOf(k, n, level);
-    if (share) shares[key] = share;
+    // Of few gardens each could be known by it.
+    const isTold = !isOfClub(season) || n >= least || key === 'germinated';
+    if (share && isTold) shares[key] = share;
   }
   return shares;
 }

@@ -1,11 +1,11 @@
 import type { Day } from '../terms/day.ts';
+import { isOfClub } from '../terms/gardens.ts';
 import { pickingsOf } from '../terms/record.ts';
 import type { Planting, Season, Trial, Variety } from '../terms/trial.ts';
 import type { MarkedValue } from './expected/values.ts';
 import type { PlantModel } from './plantTypes.ts';
 import type { SeasonSeen } from './seen.ts';
 import { ratingModel } from './traitsSeen.ts';
-import { nth } from '../numerics/element.ts';
 
 const unitsByVariety = new WeakMap<Season, ReadonlyMap<string, readonly Planting[]>>();
 
@@ -27,20 +27,13 @@ export function yieldUnitsOf({ season }: Pick<SeasonSeen, 'season'>, variety: st
   return known.get(variety) ?? [];
 }
 
-/** So many units of a variety are drawn one by one; of more as many, evenly spaced from the least to the most. */
-const MOST_TICKS = 40;
-
-/** What each unit of a variety yielded, g a plant, as it is drawn: never more than there is room for. */
+/** What each unit of a variety yielded, g a plant, as it is drawn; none of a club, whose units are members' gardens. */
 export function drawnYields(seen: Pick<SeasonSeen, 'season' | 'yields'>, variety: string): readonly number[] {
-  const all = yieldUnitsOf(seen, variety).flatMap(({ id, plants }) => {
+  if (isOfClub(seen.season)) return [];
+  return yieldUnitsOf(seen, variety).flatMap(({ id, plants }) => {
     const grams = seen.yields.get(id)?.grams ?? null;
     return grams === null ? [] : [grams / plants];
   });
-  if (all.length <= MOST_TICKS) return all;
-  const sorted = all.toSorted((a, b) => a - b);
-  return Array.from({ length: MOST_TICKS }, (_, i) =>
-    nth(sorted, Math.round((i * (sorted.length - 1)) / (MOST_TICKS - 1))),
-  );
 }
 
 const plantsIn = (units: readonly Planting[]): number => units.reduce((sum, { plants }) => sum + plants, 0);

@@ -189,7 +189,9 @@ export function varietyAdvice(run: Run, i: number): VarietyAdvice {
     return turned === byShares || isWanted ? [] : [{ trait, factor, verdict: turned }];
   });
   const isOpen = verdict === 'try-again';
-  const learning = isOpen && run.withDetail ? learningOf(run, i) : null;
+  // Over gardens what settles a verdict is more gardens and another season, not more plants.
+  const isOverGardens = own.goals.some(({ trait }) => (run.traits.get(trait)?.gardens ?? null) !== null);
+  const learning = isOpen && run.withDetail && !isOverGardens ? learningOf(run, i) : null;
   const isAlone = own.competitors.filter(({ competes }) => competes).length === 1;
   return {
     variety: competitor.id,

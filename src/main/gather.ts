@@ -50,7 +50,8 @@ async function withSheet(found: TrialFiles, path: string, bytes: Uint8Array): Pr
 
 async function gatherOne(file: string, folder: string, year: number, found: TrialFiles): Promise<Gathered> {
   const kind = extname(file).toLowerCase();
-  const code = basename(file, extname(file));
+  // A second download of a file is called `g07 (2).csv`.
+  const code = basename(file, extname(file)).replace(/ ?\(\d+\)$/, '');
   const refused = (why: string, problems: readonly Problem[] = []): Gathered => ({
     file,
     code,
@@ -70,9 +71,17 @@ async function gatherOne(file: string, folder: string, year: number, found: Tria
   const sent = found.gardens.get(year)?.get(code);
   if (existsSync(path) && readFileSync(path).equals(bytes))
     return { file, code, outcome: 'the same stands there', problems: [], why: null };
-  if (existsSync(path) || sent) return refused(`${inside} stands there with other figures: keep one of the two`);
+  if (existsSync(path) || sent)
+    return refused(
+      `another sheet of ${code} stands in data/${year}/gardens: compare the two, and move that one away to take this`,
+    );
   const { problems } = checkRecords(await withSheet(found, inside, bytes));
-  const own = problems.filter(({ places }) => places.some((place) => place.file.split('#')[0] === inside));
+  const own = problems
+    .filter(({ places }) => places.some((place) => place.file.split('#')[0] === inside))
+    .map((problem) => ({
+      ...problem,
+      places: problem.places.map((place) => ({ ...place, file: place.file.replace(inside, file) })),
+    }));
   if (own.some(isError)) return refused('it has errors', own);
   mkdirSync(dirname(path), { recursive: true });
   writeWhole(path, bytes);
@@ -118,8 +127,12 @@ export async function runGather(
       process.stdout.write(`${file}: ${outcome}${why === null ? '' : `, ${why}`}\n`);
       for (const problem of inOrder(problems)) process.stdout.write(`${problemText(problem)}\n\n`);
     }
+    const refused = done.filter(({ outcome }) => outcome === 'refused').map(({ code }) => code);
+    const mending = silent.filter((code) => refused.includes(code));
+    const never = silent.filter((code) => !refused.includes(code));
+    if (mending.length > 0) process.stdout.write(`To be mended for ${year}: ${mending.join(', ')}\n`);
     process.stdout.write(
-      silent.length === 0 ? `All gardens have sent ${year}.\n` : `Missing in ${year}: ${silent.join(', ')}\n`,
+      never.length === 0 ? `All others have sent ${year}.\n` : `Missing in ${year}: ${never.join(', ')}\n`,
     );
   }
   return done.some(({ outcome }) => outcome === 'refused') ? 1 : 0;

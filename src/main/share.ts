@@ -29,7 +29,7 @@ export async function runShare(
   if (!found || sheet === null || sheet === undefined) {
     const known = [...new Set(all.flatMap(({ gardens }) => gardens))].toSorted().join(', ');
     say(
-      `no records of garden ${own}${season === null ? '' : ` in ${season}`}: there are ${known === '' ? 'none' : known}`,
+      `no records of garden ${own}${season === null ? '' : ` in ${season}`}: there are ${known === '' ? 'none' : `${known}; say which with --garden CODE`}`,
     );
     return 2;
   }

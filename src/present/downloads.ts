@@ -110,8 +110,9 @@ function harvestsDownload({ key, year, yieldUnits }: Season, say: DataWords): Do
         .map(([stage, picked]): readonly Cell[] => [
           day === null ? null : isoDate(day),
           unit.id,
-          picked.fruits,
-          picked.grams,
+          // What was not counted, or not weighed, is no 0.
+          picked.fruits === 0 && picked.gramsUncounted > 0 ? null : picked.fruits,
+          picked.grams === 0 && picked.fruitsUnweighed > 0 ? null : picked.grams,
           stage,
           stage === 'ripe' && hasCulls ? cullFruits : null,
         ]),

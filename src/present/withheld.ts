@@ -57,7 +57,7 @@ function withoutGardens(season: Season, withheld: ReadonlySet<string>): Season {
 }
 
 /** Problems that are the secretary's alone: which garden did what. */
-const OF_GARDENS = /^(?:garden|gardens|sheets|answer)-/;
+const OF_GARDENS = /^(?:garden|gardens|sheet|sheets|answer|grown)-/;
 
 /** A text without the codes of withheld gardens, as they stand before a planting. */
 const withoutCodes = (text: string, withheld: ReadonlySet<string>): string =>

@@ -3,7 +3,7 @@ import type { Table } from '../read/table.ts';
 
 /** Columns that tell who a member is: gardens are codes. */
 const PERSON =
-  /^(?:e_?mail|mail|(?:tele)?phone(?:_number)?|tel|mobile|handy|street|road|address|post_?code|zip(?:_code)?|(?:first|last|sur|family|full|member)_?name|name|member|person|gardener|owner|lat(?:itude)?|lon(?:gitude)?|lng|coordinates?|gps|telefon|adresse|stra(?:ss|ß)e|plz|(?:vor|nach)name|mitglied)$/;
+  /^(?:e_?mail|mail|(?:tele)?phone(?:_number)?|tel|mobile|handy|street|road|address|post_?code|zip(?:_code)?|(?:first|last|sur|family|full|member)_?name|name|member|person|gardener|grower|owner|sender|sent_by|from|contact|who|village|town|city|place|lat(?:itude)?|lon(?:gitude)?|lng|coordinates?|gps|telefon|adresse|stra(?:ss|ß)e|plz|(?:vor|nach)name|mitglied|g[äa]e?rtner(?:in)?|kontakt|absender|wer|dorf|ort|wohnort)$/;
 
 /**
  * Reports the columns of a table of members that tell who one is. Nothing of such a table is taken, and no value of it

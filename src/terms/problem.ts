@@ -38,6 +38,7 @@ const JOINED: ReadonlySet<ProblemCode> = new Set([
   'yield-not-recorded',
   'fruits-not-recorded',
   'ripening-not-dated',
+  'no-start-date',
 ]);
 
 /**

@@ -118,6 +118,8 @@ export const factNames = {
   'garden-listed-twice': ['line'],
   'garden-twice': ['other'],
   'sheets-alike': ['other'],
+  'sheet-variety-twice': ['line'],
+  'grown-not-sent': ['garden'],
   'gardens-apart': ['class', 'one', 'other', 'join'],
   'gardens-thin': ['class', 'gardens'],
   'garden-lone': ['class', 'gardens'],

@@ -1,7 +1,7 @@
 import type { Writing } from '../numbers.ts';
 import { traitFacts } from '../../terms/traits.ts';
 import { dayWriting, startOf } from './days.ts';
-import { areApart } from './matrix.ts';
+import { areApart, ofFirstPart } from './matrix.ts';
 import type { MatrixColumn, MatrixSource } from './matrix.ts';
 import { first, keyed, nth } from '../../numerics/element.ts';
 
@@ -40,7 +40,7 @@ function behindSentence({ writing }: MatrixSource, column: MatrixColumn, nameOf:
   const letters = keyed(column.cells, top).letters;
   const behind = [...column.cells].filter(([, cell]) => areApart(cell.letters, letters)).map(([id]) => nameOf(id));
   if (behind.length === 0) return say.noneApart(trait);
-  return say.behind(trait, behind.length > NAMED ? [say.many(behind.length)] : behind, nameOf(top));
+  return say.behind(trait, behind.length > NAMED ? [say.many(behind.length)] : behind, nameOf(top), behind.length);
 }
 
 export interface ClassSentences {
@@ -59,9 +59,9 @@ export function classSentences(
   const { say } = source.writing.words.bench;
   const members = source.seen.varieties.filter(({ variety }) => variety.classId === source.classId);
   if (members.length === 1) return { lead: say.only(nth(members, 0).variety.name), beyond: '' };
-  const told = columns.filter(
-    ({ trait, cells }) => cells.size > 1 && traitFacts(trait, source.trial.settings.traits).better !== 'none',
-  );
+  const told = columns
+    .map(ofFirstPart)
+    .filter(({ trait, cells }) => cells.size > 1 && traitFacts(trait, source.trial.settings.traits).better !== 'none');
   if (told.length === 0) return { lead: say.nothing, beyond: '' };
   return {
     lead: told.map((column) => bestSentence(source, column, nameOf)).join(' '),

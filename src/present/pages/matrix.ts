@@ -199,7 +199,19 @@ function madeMatrix(source: MatrixSource, isWhole: boolean): readonly MatrixColu
   });
 }
 
+/** Number before letters: of the part of a club's varieties that gardens join; empty for the first, and for one garden. */
+const partOf = (letters: string): string => /^\d*/.exec(letters)?.[0] ?? '';
+
+/** True where nothing compares two varieties: no chain of gardens joins them. */
+export const areUnjoined = (a: string, b: string): boolean => a !== '' && b !== '' && partOf(a) !== partOf(b);
+
 /** True where two varieties share no letter: they differ beyond chance. */
 export function areApart(a: string, b: string): boolean {
-  return a !== '' && b !== '' && ![...a].some((letter) => b.includes(letter));
+  return a !== '' && b !== '' && !areUnjoined(a, b) && ![...a].some((letter) => b.includes(letter));
+}
+
+/** A column with the varieties alone that can be compared: of a club the part with the most. */
+export function ofFirstPart(column: MatrixColumn): MatrixColumn {
+  const isFirst = (letters: string): boolean => partOf(letters) === '';
+  return { ...column, cells: new Map([...column.cells].filter(([, { letters }]) => isFirst(letters))) };
 }

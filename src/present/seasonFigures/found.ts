@@ -35,10 +35,11 @@ export function found(
   say: Words['charts']['found'],
 ): string {
   const { what, isLowest } = measured;
-  const [first, ...others] = ranked;
+  // Of a club the part with the most varieties: nothing compares the others with them.
+  const [first, ...others] = ranked.filter(({ id }) => !/^\d/.test(compared?.letters.get(id) ?? ''));
   if (!first) return say.none(what);
   if (others.length === 0) return say.only(first.name, what);
-  const alike = level(ranked, measured, say);
+  const alike = level([first, ...others], measured, say);
   if (alike !== null) return alike;
   const lettersOf = (id: string): string => compared?.letters.get(id) ?? '';
   const best = lettersOf(first.id);

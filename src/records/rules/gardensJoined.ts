@@ -48,9 +48,19 @@ function partsOf(
     .toSorted((a, b) => b.length - a.length);
 }
 
+/** Warns of what a garden grew that it was not sent, where it was sent anything. */
+function reportNotSent(season: Season, { log }: CheckContext): void {
+  const given = new Map<string, Set<string>>();
+  for (const { garden, variety } of season.sent) given.set(garden, (given.get(garden) ?? new Set()).add(variety));
+  for (const { garden, variety, place } of season.plantings)
+    if (given.has(garden) && !given.get(garden)?.has(variety)) log.add('grown-not-sent', place, variety, { garden });
+}
+
 /** Reports what of a club's season nothing compares, or hardly anything. */
-export function reportJoined(season: Season, varieties: readonly Variety[], { log, settings }: CheckContext): void {
+export function reportJoined(season: Season, varieties: readonly Variety[], context: CheckContext): void {
   if (!isOfClub(season)) return;
+  reportNotSent(season, context);
+  const { log, settings } = context;
   const name = nameLookup(varieties);
   const place = fileOnly(`data/${season.year}`);
   for (const classId of new Set(varieties.map((own) => own.classId))) {

@@ -7,6 +7,7 @@ import { addPicked } from '../draft.ts';
 import type { PlantingDraft } from '../draft.ts';
 import type { VarietyRegistry } from '../registry.ts';
 import { countIn, dayIn, neededIn, placeIn, quantityIn, textIn } from '../../sheet/row.ts';
+import type { Row } from '../../sheet/row.ts';
 import { rowsOf } from '../../sheet/rows.ts';
 import { nth } from '../../numerics/element.ts';
 import type { KnownTable } from '../../sheet/knownTable.ts';
@@ -28,6 +29,20 @@ function reportDayColumns(source: SourceFile, { table, unknown }: KnownTable, { 
   const file = source.path.split('/').at(-1) ?? source.path;
   const titles = days.map(({ title }) => title).join(', ');
   log.add('day-columns-unused', table.placeOf(table.header, nth(days, 0).index), titles, { file });
+}
+
+/** Reports what a member's sheet should not have: a variety twice, or without a yield. */
+function reportSheetRow(
+  row: Row,
+  { fields: { variety, place } }: PlantingDraft,
+  isWithout: boolean,
+  seen: Map<string, number>,
+  { log }: CheckContext,
+): void {
+  const before = seen.get(variety);
+  if (before !== undefined) log.add('sheet-variety-twice', place, variety, { line: String(before) });
+  seen.set(variety, row.raw.line);
+  if (isWithout && row.marred.length === 0) log.add('sheet-without-yield', place, variety);
 }
 
 /**
@@ -55,6 +70,7 @@ export function checkTotals(
   if (!known) return [];
   reportDayColumns(source, known, context);
   const drafts: PlantingDraft[] = [];
+  const seen = new Map<string, number>();
   for (const row of rowsOf(known)) {
     if (!isByPlanting) neededIn(row, 'plants');
     const draft = plantingIn(row, days, registry, context);
@@ -73,6 +89,7 @@ export function checkTotals(
         facts,
       );
     }
+    if (context.garden !== null) reportSheetRow(row, draft, fruits === null && grams === null, seen, context);
     if (fruits !== null || grams !== null) {
       const { line } = row.raw;
       addPicked(draft.record, { day: null, stage: 'ripe', fruits, grams, cullFruits: null, cullGrams: null, line });

@@ -167,8 +167,8 @@ export const bench: Words['bench'] = {
     ripe: (names, date) => `${listed(names)} ${names.length === 1 ? 'war' : 'waren'} zuerst reif, um den ${date}.`,
     only: (name) => `${name} war die einzige ihrer Klasse; es gibt nichts, womit sie zu vergleichen wäre.`,
     nothing: 'Es wurde nichts notiert, was zu vergleichen wäre.',
-    behind: (trait, names, top) =>
-      `Bei ${trait} ${names.length === 1 ? 'liegt' : 'liegen'} ${listed(names)} über den Zufall hinaus hinter ${top}.`,
+    behind: (trait, names, top, n) =>
+      `Bei ${trait} ${n === 1 ? 'liegt' : 'liegen'} ${listed(names)} über den Zufall hinaus hinter ${top}.`,
     many: (n) => `${count(n)} andere`,
     noneApart: (trait) => `Bei ${trait} geht kein Unterschied über den Zufall hinaus.`,
   },

@@ -17,12 +17,12 @@ export const club: Words['club'] = {
   empty: (n) =>
     `${gardens(n)} ${n === '1' ? 'erntete nichts von der Klasse und zeigt' : 'ernteten nichts von der Klasse und zeigen'} keinen Unterschied.`,
   needed: (now, fifth, twoFifths) =>
-    `Um einen Unterschied von einem Fünftel in einer Saison zu sehen, braucht eine Sorte etwa ${ofGardens(fifth)}, für zwei Fünftel etwa ${twoFifths}; sie hatte im Mittel ${now}.`,
+    `Damit ein wahrer Unterschied von einem Fünftel in vier von fünf Saisons zu sehen ist, braucht eine Sorte etwa ${ofGardens(fifth)}, für zwei Fünftel etwa ${twoFifths}; sie hatte im Mittel ${now}. Mit weniger zeigt er sich seltener.`,
   enough: 'Ab zehn Gärten je Sorte sagt eine weitere Saison mehr als weitere Gärten.',
   returns: {
     caption: (level) =>
-      `Was Mitglieder bekamen und was zurückkam. Wieder anbauen: k von n Mitgliedern mit dem ${level}-Intervall.`,
-    head: ['Sorte', 'Ausgegeben an', 'Zurück', 'Wieder anbauen', 'Wenn alle Schweigenden nein, oder ja, gesagt hätten'],
+      `Was Mitglieder bekamen und was zurückkam. Wieder anbauen: k von n Mitgliedern mit dem ${level}-Intervall, ab fünf Antworten; der Bereich, wenn alle Schweigenden nein oder ja gesagt hätten, wo weniger als 80 von 100 antworteten.`,
+    head: ['Sorte', 'Ausgegeben an', 'Zurück', 'Wieder anbauen', 'Mit den Schweigenden'],
     again: (k, n, low, high) => `${k} von ${n} (${low} bis ${high})`,
     outer: (low, high) => `${low} bis ${high}`,
     none: '–',
@@ -52,9 +52,9 @@ export const club: Words['club'] = {
     theseTasters: 'Die Intervalle gelten für die Verkoster dieser Gärten, nicht für alle Leute.',
   },
   ticks: (level) =>
-    `Der Punkt ist der beste Schätzwert, die Linie sein ${level}-Intervall, ein dünner Strich ein Garten. Zwei Sorten mit einem gemeinsamen Buchstaben sind in diesem Versuch nicht zu unterscheiden (Tukey-Kramer).`,
-  dots: (axis, level, hasTicks) =>
-    `${axis}; Zeichen sind Schätzwerte, Balken Intervalle zu ${level}${hasTicks ? ', graue Striche die Gärten' : ''}. Raute: neu. Kreis: wiederholt angebaut.`,
+    `Der Punkt ist der beste Schätzwert, die Linie sein ${level}-Intervall. Zwei Sorten mit einem gemeinsamen Buchstaben sind in diesem Versuch nicht zu unterscheiden (Tukey-Kramer).`,
+  dots: (axis, level) =>
+    `${axis}; Zeichen sind Schätzwerte, Balken Intervalle zu ${level}. Raute: neu. Kreis: wiederholt angebaut.`,
   ripening: {
     allRipe: () => 'in jedem Garten gab es am Ende reife Früchte',
     unripe: (list) => `Gärten ohne reife Frucht am Ende: ${list}`,
@@ -65,12 +65,14 @@ export const club: Words['club'] = {
   howMany: {
     cropped: (n) => (n === 1 ? 'Garten erntete etwas' : 'Gärten ernteten etwas'),
     ripe: (n) => (n === 1 ? 'Garten hatte bis zum Ende reife Früchte' : 'Gärten hatten bis zum Ende reife Früchte'),
-    again: (n) => (n === 1 ? 'Mitglied würde sie wieder anbauen' : 'Mitglieder würden sie wieder anbauen'),
+    again: (n) => (n === 1 ? 'Mitglied würde sie wieder anbauen' : 'Mitgliedern würden sie wieder anbauen'),
   },
   variety: {
     title: 'In den Gärten des Vereins',
     range: (low, high, n) =>
-      `Neben einer mittleren Sorte gab sie in ${n === '1' ? 'einem Garten' : `${n} Gärten`} das ${low}- bis ${high}-Fache, jeder durch seine anderen Sorten gesehen.`,
+      low === high
+        ? `Neben einer mittleren Sorte gab sie in ${n} Gärten etwa das ${low}-Fache, jeder durch seine anderen Sorten gesehen.`
+        : `Neben einer mittleren Sorte gab sie in ${n === '1' ? 'einem Garten' : `${n} Gärten`} das ${low}- bis ${high}-Fache, jeder durch seine anderen Sorten gesehen.`,
     spread: (percent) => `Zwei von drei Gärten liegen innerhalb von ${percent} um das Verhältnis des Vereins.`,
     caption: (level) =>
       `Jede Zeile ist ein Garten, mit seinem ${level}-Intervall; Gärten werden nicht genannt. Die gestrichelte Linie ist eine mittlere Sorte.`,

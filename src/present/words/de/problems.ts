@@ -24,7 +24,7 @@ export const problems: Words['problems'] = {
   ],
   'missing-plantings': [
     'die Saison hat weder Pflanzungen noch Summen',
-    'plantings.csv oder totals.csv',
+    'plantings.csv, totals.csv oder Bögen der Mitglieder in gardens/',
     'plantings.csv mit einer Zeile je Pflanzung schreiben oder totals.csv mit einer Zeile je Sorte',
   ],
   'not-a-year': [
@@ -701,7 +701,7 @@ export const problems: Words['problems'] = {
   'no-start-date': [
     'die Tage bis zur ersten reifen Frucht lassen sich ohne {column} nicht zählen',
     'ein Datum in {column}',
-    'ausfüllen oder eines für die Saison in trial.yaml angeben',
+    'ausfüllen oder eines für die Saison in trial.yaml angeben, etwa `seasons: {2026: {transplanted: 2026-05-20}}`',
   ],
   'block-left-out': [
     'die Blöcke blieben aus der Auswertung heraus',
@@ -961,6 +961,21 @@ export const problems: Words['problems'] = {
     'die Zahlen sind bis zur letzten die des Gartens {other}',
     'ein eigener Bogen von jedem Garten',
     'fragen, ob einer unter zwei Kennungen kam; wenn nicht, ist nichts zu tun',
+  ],
+  'sheet-without-yield': [
+    'weder Gewicht noch Früchte stehen bei der Sorte: ihr Ertrag gilt als nicht erfasst',
+    'ein Gewicht oder eine Zahl von Früchten; 0, wo sie nichts gab',
+    'das Mitglied fragen; es gilt nicht als 0',
+  ],
+  'sheet-variety-twice': [
+    'die Sorte steht zweimal auf dem Bogen',
+    'eine Zeile je Sorte; die andere ist Zeile {line}',
+    'beide zusammenzählen, wo beide gemeint sind, oder eine behalten',
+  ],
+  'grown-not-sent': [
+    'der Garten {garden} bekam diese Sorte nicht, wie sent.csv sagt',
+    'was der Garten bekam',
+    'fragen, ob es diese Sorte ist; nichts zu tun, wo der Samen sein eigener war',
   ],
   'gardens-apart': [
     'Klasse {class}: kein Garten verbindet {one} und {other}, sodass nichts sie vergleicht',

@@ -5,8 +5,8 @@ export const rankings: typeof english = {
   title: (trait) => `Was Mitglieder vorzogen: ${trait}`,
   lead: (members, sent) =>
     members === sent
-      ? `${members} Mitglieder antworteten, alle Gefragten.`
-      : `${members} von ${sent} Mitgliedern antworteten.`,
+      ? `${members} Mitglieder antworteten, alle, die zwei der Klasse oder mehr bekamen.`
+      : `${members} der ${sent} Mitglieder, die zwei der Klasse oder mehr bekamen, antworteten.`,
   best: (name, share, low, high) =>
     `${name} wurde am meisten vorgezogen: in ${share} von 100 Fällen vor einer mittleren Sorte (${low} bis ${high}).`,
   few: 'Weniger als fünf Mitglieder antworteten, darum wird über ihre Antworten nichts gesagt.',

@@ -167,8 +167,8 @@ export const bench = {
       `${listed(names)} ${names.length === 1 ? 'was' : 'were'} ripe first, about ${date}.`,
     only: (name: string) => `${name} was the only one of its class, so there is nothing to compare it with.`,
     nothing: 'Nothing was recorded that could be compared.',
-    behind: (trait: string, names: readonly string[], top: string) =>
-      `In ${trait} ${listed(names)} ${are(names.length)} behind ${top} beyond chance.`,
+    behind: (trait: string, names: readonly string[], top: string, n: number) =>
+      `In ${trait} ${listed(names)} ${are(n)} behind ${top} beyond chance.`,
     many: (n: number) => `${count(n)} others`,
     noneApart: (trait: string) => `No difference in ${trait} is beyond chance.`,
   },

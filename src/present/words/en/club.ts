@@ -13,12 +13,12 @@ export const club = {
   lone: (n: string) => `${gardens(n)} grew one variety of the class and ${n === '1' ? 'tells' : 'tell'} no difference.`,
   empty: (n: string) => `${gardens(n)} picked nothing of the class and ${n === '1' ? 'tells' : 'tell'} no difference.`,
   needed: (now: string, fifth: string, twoFifths: string) =>
-    `To see a difference of a fifth in one season a variety needs about ${gardens(fifth)}, of two fifths about ${twoFifths}; it had ${now} on average.`,
+    `For a true difference of a fifth to be seen in four seasons of five a variety needs about ${gardens(fifth)}, of two fifths about ${twoFifths}; it had ${now} on average. With fewer it is seen less often.`,
   enough: 'From ten gardens a variety on, another season tells more than more gardens.',
   returns: {
     caption: (level: string) =>
-      `What members were sent and what came back. Would be grown again: k of n members with the ${level} interval.`,
-    head: ['Variety', 'Sent to', 'Came back', 'Grow again', 'If the silent had all said no, or yes'],
+      `What members were sent and what came back. Would be grown again: k of n members with the ${level} interval, from five answers on; the range if all the silent had said no, or yes, where fewer than 80 of 100 answered.`,
+    head: ['Variety', 'Sent to', 'Came back', 'Grow again', 'With the silent'],
     again: (k: string, n: string, low: string, high: string) => `${k} of ${n} (${low} to ${high})`,
     outer: (low: string, high: string) => `${low} to ${high}`,
     none: '–',
@@ -48,9 +48,9 @@ export const club = {
     theseTasters: 'The intervals are for these gardens’ tasters, not for people at large.',
   },
   ticks: (level: string) =>
-    `The dot is the best estimate, the line its ${level} interval, a thin tick one garden. Two varieties with a letter in common cannot be told apart in this trial (Tukey-Kramer).`,
-  dots: (axis: string, level: string, hasTicks: boolean) =>
-    `${axis}; marks are estimates, bars ${level} intervals${hasTicks ? ', grey ticks the gardens' : ''}. Diamond: new. Circle: returning.`,
+    `The dot is the best estimate, the line its ${level} interval. Two varieties with a letter in common cannot be told apart in this trial (Tukey-Kramer).`,
+  dots: (axis: string, level: string, _hasTicks: boolean) =>
+    `${axis}; marks are estimates, bars ${level} intervals. Diamond: new. Circle: returning.`,
   ripening: {
     allRipe: () => 'in every garden it had ripe fruit by the end',
     unripe: (list: string) => `gardens without ripe fruit at the end: ${list}`,
@@ -66,7 +66,9 @@ export const club = {
   variety: {
     title: 'In the club’s gardens',
     range: (low: string, high: string, n: string) =>
-      `Beside a middling variety it gave ${low} to ${high} times as much in ${gardens(n)}, each seen through its other varieties.`,
+      low === high
+        ? `Beside a middling variety it gave about ${low} times as much in ${gardens(n)}, each seen through its other varieties.`
+        : `Beside a middling variety it gave ${low} to ${high} times as much in ${gardens(n)}, each seen through its other varieties.`,
     spread: (percent: string) => `Two gardens in three lie within ${percent} of the club’s ratio.`,
     caption: (level: string) =>
       `Each line is a garden, with its ${level} interval; gardens are not named. The broken line is a middling variety.`,

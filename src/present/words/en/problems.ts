@@ -26,7 +26,7 @@ export const problems = {
   ],
   'missing-plantings': [
     'the season has neither plantings nor totals',
-    'plantings.csv or totals.csv',
+    'plantings.csv, totals.csv, or members’ sheets in gardens/',
     'write plantings.csv with a row a planting, or totals.csv with a row a variety',
   ],
   'not-a-year': [
@@ -651,7 +651,7 @@ export const problems = {
   'no-start-date': [
     'days to first ripe fruit cannot be counted without {column}',
     'a date in {column}',
-    'fill it in, or give one for the season in trial.yaml',
+    'fill it in, or give one for the season in trial.yaml, such as `seasons: {2026: {transplanted: 2026-05-20}}`',
   ],
   'block-left-out': [
     'the blocks were left out of the analysis',
@@ -895,6 +895,21 @@ export const problems = {
     'the figures are those of garden {other}, to the last one',
     'a sheet of its own for every garden',
     'ask whether one was sent under two codes; if not, nothing to do',
+  ],
+  'sheet-without-yield': [
+    'neither weight nor fruits is written for the variety: its yield counts as not recorded',
+    'a weight, or a number of fruits; 0 where it gave nothing',
+    'ask the member; it is not taken as 0',
+  ],
+  'sheet-variety-twice': [
+    'the variety stands twice in the sheet',
+    'a row a variety; the other is on line {line}',
+    'add the two up where both are meant, or keep one',
+  ],
+  'grown-not-sent': [
+    'garden {garden} was not sent this variety, as sent.csv has it',
+    'what the garden was sent',
+    'ask whether it is this variety; nothing to do where the seed was its own',
   ],
   'gardens-apart': [
     'class {class}: no garden joins {one} and {other}, so that nothing compares them',

@@ -2,7 +2,9 @@
 export const rankings = {
   title: (trait: string) => `What members preferred: ${trait}`,
   lead: (members: string, sent: string) =>
-    members === sent ? `${members} members answered, all who were asked.` : `${members} of ${sent} members answered.`,
+    members === sent
+      ? `${members} members answered, all who were sent two of the class or more.`
+      : `${members} of the ${sent} members who were sent two of the class or more answered.`,
   best: (name: string, share: string, low: string, high: string) =>
     `${name} was preferred most: before a middling one in ${share} of 100 (${low} to ${high}).`,
   few: 'Fewer than five members answered, so nothing is told of their answers.',
