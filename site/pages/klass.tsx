@@ -104,18 +104,14 @@ function Pairs({
         <Table
           caption={say.pairsNote(content.writing.trait(column.trait))}
           head={['', ...shown.slice(0, -1).map(({ variety }) => variety.name)]}
-          rows={shown
-            .slice(1)
-            .map((own, i) => [
-              own.variety.name,
-              ...shown
-                .slice(0, i + 1)
-                .map((other) => {
-                  if (areUnjoined(lettersOf(own), lettersOf(other))) return '–';
-                  return areApart(lettersOf(own), lettersOf(other)) ? `● ${say.clear}` : '○';
-                }),
-              ...shown.slice(i + 1, -1).map(() => ''),
-            ])}
+          rows={shown.slice(1).map((own, i) => [
+            own.variety.name,
+            ...shown.slice(0, i + 1).map((other) => {
+              if (areUnjoined(lettersOf(own), lettersOf(other))) return '–';
+              return areApart(lettersOf(own), lettersOf(other)) ? `● ${say.clear}` : '○';
+            }),
+            ...shown.slice(i + 1, -1).map(() => ''),
+          ])}
         />
       )}
     </section>

@@ -4,6 +4,7 @@ import { pickingsOf } from '../../src/terms/record.ts';
 import { COLD_NIGHT_C, weatherOf } from '../../src/analyse/summaries.ts';
 import type { SeasonSeen } from '../../src/analyse/seen.ts';
 import { recordsOf } from '../../src/terms/record.ts';
+import { ownPart } from '../../src/present/withheld.ts';
 import { seasonWriting } from '../../src/present/seasonWriting.ts';
 import { addresses, wordsOf } from '../../src/terms/addresses.ts';
 import { FruitPicture } from '../bench/fruit.tsx';
@@ -44,7 +45,8 @@ function crossCounts({ lines, writing }: SeasonContent, { season }: SeasonSeen):
 
 /** What was grown, on how many plants, from when to when: in one line. */
 function facts(content: SeasonContent, seen: SeasonSeen): string {
-  const { season } = seen;
+  // Days of a member's own are not told.
+  const season = ownPart(seen.season, content.trial);
   const { season: say } = content.writing.words.bench;
   const plants = seen.varieties.reduce((sum, v) => sum + v.plantsSetOut, 0);
   const fresh = seen.varieties.filter(({ status }) => status === 'new').length;

@@ -2,6 +2,7 @@ import type { AdditiveFit } from '../numerics/additive.ts';
 import { keyed, nth } from '../numerics/element.ts';
 import { fitBlocks } from '../numerics/incompleteBlocks.ts';
 import type { BlocksFit } from '../numerics/incompleteBlocks.ts';
+import { isNotConverged } from '../numerics/notConverged.ts';
 import type { Estimate, Reason } from '../terms/estimate.ts';
 import { countSpread, sizeSpread, varianceOfCounts } from './classSpread.ts';
 import type { CountSpread } from './classSpread.ts';
@@ -22,7 +23,7 @@ interface Joined {
 }
 
 /** Units that tell a difference between varieties: not alone in their garden, nor in one that gave nothing. */
-function joinedUnits(units: readonly Unit[], options: ModelOptions): Joined {
+export function joinedUnits(units: readonly Unit[], options: ModelOptions): Joined {
   const [lone, empty]: [Unit[], Unit[]] = [[], []];
   let used = estimable(units, options);
   for (;;) {
@@ -73,6 +74,17 @@ function fitUnits(used: readonly Unit[], { family, gardenCorrelation, isYield }:
   return { fit, variety, block, counts: null, scales };
 }
 
+/** The fit; null where zeros leave it without a maximum. */
+function fittedOrNone(used: readonly Unit[], options: ModelOptions): GardenFit | null {
+  if (used.length === 0) return null;
+  try {
+    return fitUnits(used, options);
+  } catch (fault) {
+    if (isNotConverged(fault)) return null;
+    throw fault;
+  }
+}
+
 /** Positions of the units of each part of a class, the part with the most varieties first. */
 function partsOf(used: readonly Unit[], { fit, variety }: GardenFit, classId: string): readonly (readonly number[])[] {
   const parts = new Map<number, number[]>();
@@ -96,6 +108,13 @@ function outside(units: readonly Unit[], { lone }: Joined): Map<string, Estimate
     estimates.set(planting.variety, { n, estimate, low: null, high: null, reason });
   }
   return estimates;
+}
+
+/** Varieties of a fit that zeros leave without a maximum. */
+function notEstimable(used: readonly Unit[], into: Map<string, Estimate>): void {
+  const count = new Map<string, number>();
+  for (const { planting } of used) count.set(planting.variety, (count.get(planting.variety) ?? 0) + 1);
+  for (const [id, n] of count) into.set(id, { n, estimate: null, low: null, high: null, reason: 'not-estimable' });
 }
 
 const NO_FIT: Pick<PlantModel, 'residualDf' | 'dispersion' | 'cvPercent' | 'counts' | 'scales' | 'classes'> = {
@@ -135,16 +154,11 @@ export function fitGardenModel(units: readonly Unit[], options: ModelOptions): P
     leftOut: leftOutOf(joined, classes),
     lsd: new Map(classes.map((id) => [id, null])),
   };
-  if (used.length === 0)
-    return {
-      ...base,
-      ...NO_FIT,
-      parts: new Map(),
-      plants: new Map(),
-      estimates,
-      f: new Map(classes.map((id) => [id, null])),
-    };
-  const made = fitUnits(used, options);
+  const made = fittedOrNone(used, options);
+  if (!made) {
+    notEstimable(used, estimates);
+    return { ...base, ...NO_FIT, parts: new Map(), plants: new Map(), estimates, f: base.lsd };
+  }
   const fit: AdditiveFit = made.fit;
   const hasSpread = spreads(fit, used);
   const fitted: Fitted = { options, used, variety: made.variety, block: made.block, fit, layouts, hasSpread };

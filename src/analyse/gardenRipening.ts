@@ -1,5 +1,6 @@
 import { tQuantile } from '../numerics/distributions.ts';
 import { keyed, nth } from '../numerics/element.ts';
+import { isNotConverged } from '../numerics/notConverged.ts';
 import { fitBlocks } from '../numerics/incompleteBlocks.ts';
 import { fitTimesInBlocks } from '../numerics/timesInBlocks.ts';
 import type { BlockedTime, BlockedTimesFit } from '../numerics/timesInBlocks.ts';
@@ -82,7 +83,7 @@ function fitted(
     return fitTimesInBlocks(times) ?? (lookEvery > 0 ? withinLooks(times) : null);
   } catch (fault) {
     // Plants that were never seen ripe can leave a variety, or a garden, without a time.
-    if (fault instanceof Error && fault.name === 'NotConverged') return null;
+    if (isNotConverged(fault)) return null;
     throw fault;
   }
 }

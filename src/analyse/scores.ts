@@ -31,6 +31,14 @@ export function answerShares(scores: readonly Score[], level: number): ReadonlyM
   return shares;
 }
 
+/** A season's scores; in a club the garden is the taster, whoever tasted there. */
+export function inGardens(season: Season, { gardens }: Pick<Settings, 'gardens'>): readonly Score[] {
+  if (!isOfClub(season)) return season.scores;
+  return season.scores.map((score) =>
+    season.gardens.includes(score.taster) ? score : { ...score, taster: gardens.own },
+  );
+}
+
 /** One answer of each garden about each variety: what most of its own were. */
 function oneOfGarden(scores: readonly Score[]): readonly Score[] {
   return cellsOf(scores, ({ taster }) => taster).map(({ rater, variety, mean: share }, i) => ({
@@ -47,7 +55,7 @@ export function scoresByTrait(season: Season, settings: Settings): ReadonlyMap<D
   const byTrait = new Map<DeclaredTrait, readonly Score[]>();
   for (const trait of settings.traits.values()) {
     if (trait.kind === 'measure') continue;
-    const own = season.scores.filter((score) => score.trait === trait.key);
+    const own = inGardens(season, settings).filter((score) => score.trait === trait.key);
     const found = isOfClub(season) || own.length === 0 ? [...own, ...scoresFromTotals(season, trait.key)] : own;
     const scores = isOfClub(season) && trait.kind === 'yes-no' ? oneOfGarden(found) : found;
     if (scores.length > 0) byTrait.set(trait, scores);

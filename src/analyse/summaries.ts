@@ -58,6 +58,8 @@ export function gramsByDay(
   seen: SeasonSeen,
   variety: string,
 ): readonly { readonly day: Day; readonly grams: number }[] {
+  // Of a club the days of those few members who write them down are no curve of all.
+  if (isOfClub(seen.season)) return [];
   const units = yieldUnitsOf(seen, variety);
   const plants = plantsIn(units);
   const byDay = new Map<Day, number>();

@@ -52,7 +52,10 @@ export function gardensNeeded(gardens: NonNullable<Forecast['gardens']>, classId
   const [byGarden, byVariety] = [count(({ garden }) => garden), count(({ variety }) => variety)];
   const k = mean(byGarden);
   if (byVariety.length < 2 || k <= 1) return null;
-  const plants = gardens.plantVariance / mean(values.map(({ variance }) => variance));
+  // A yield of nothing is placed with a variance that says how far it is, not how many plants it had.
+  const known = values.map(({ variance }) => variance).filter((own) => own <= gardens.plantVariance);
+  if (known.length === 0) return null;
+  const plants = gardens.plantVariance / mean(known);
   const { withGarden, rest } = gardens.expected;
   const spreads = { withGarden, rest, plantVariance: gardens.plantVariance, plants };
   const design = { k, all: byVariety.length };

@@ -7,7 +7,7 @@ import { severityOf } from '../terms/problem.ts';
 import type { Problem } from '../terms/problem.ts';
 import { everySeason } from '../terms/trial.ts';
 import { readFolder } from './readFolder.ts';
-import { say } from './tellProblems.ts';
+import { say, tellProblems } from './tellProblems.ts';
 import type { Telling } from './tellProblems.ts';
 import { writeWhole } from './writeWhole.ts';
 import { openWorkbooks } from './workbooks.ts';
@@ -33,22 +33,34 @@ interface Gathered {
 
 const isError = (problem: Problem): boolean => severityOf(problem) === 'error';
 
-/** The files of a folder with a sheet more, as if it lay there. */
-async function withSheet(found: TrialFiles, path: string, bytes: Uint8Array): Promise<TrialFiles> {
-  const isBook = /\.(?:xlsx|ods)$/i.test(path);
+/** The trial's own tables of a season, and nothing of its members: what a sheet is laid against. */
+const withoutMembers = (found: TrialFiles, year: number): TrialFiles => ({
+  ...found,
+  gardens: new Map(),
+  seasons: new Map([[year, found.seasons.get(year) ?? new Map()]]),
+});
+
+/** Those tables with a sheet, as if it lay there. */
+async function withSheet(bare: TrialFiles, path: string, bytes: Uint8Array): Promise<TrialFiles> {
   const source: SourceFile = { path, bytes };
-  const added = isBook ? (await openWorkbooks([source])).sheets : [source];
-  const { gardens } = sortFiles(added, [], true);
-  const merged = new Map([...found.gardens].map(([year, own]) => [year, new Map(own)]));
-  const seasons = new Map(found.seasons);
-  for (const [year, own] of gardens) {
-    merged.set(year, new Map([...(merged.get(year) ?? []), ...own]));
-    if (!seasons.has(year)) seasons.set(year, new Map());
-  }
-  return { ...found, gardens: merged, seasons };
+  const added = /\.(?:xlsx|ods)$/i.test(path) ? (await openWorkbooks([source])).sheets : [source];
+  return { ...bare, gardens: sortFiles(added, [], true).gardens };
 }
 
-async function gatherOne(file: string, folder: string, year: number, found: TrialFiles): Promise<Gathered> {
+const signOf = ({ code, places, found }: Problem): string => JSON.stringify([code, places, found]);
+
+/** What a season is gathered into. */
+interface Gathering {
+  readonly folder: string;
+  readonly year: number;
+  readonly bare: TrialFiles;
+  /** Problems that stand there before any sheet comes. */
+  readonly before: ReadonlySet<string>;
+  /** Codes of gardens that have sent something, folded. */
+  readonly came: Set<string>;
+}
+
+async function gatherOne(file: string, { folder, year, bare, before, came }: Gathering): Promise<Gathered> {
   const kind = extname(file).toLowerCase();
   // A second download of a file is called `g07 (2).csv`.
   const code = basename(file, extname(file)).replace(/ ?\(\d+\)$/, '');
@@ -68,32 +80,38 @@ async function gatherOne(file: string, folder: string, year: number, found: Tria
   }
   const inside = `data/${year}/gardens/${code}${kind === '.txt' || kind === '.tsv' ? '.csv' : kind}`;
   const path = join(folder, inside);
-  const sent = found.gardens.get(year)?.get(code);
   if (existsSync(path) && readFileSync(path).equals(bytes))
     return { file, code, outcome: 'the same stands there', problems: [], why: null };
-  if (existsSync(path) || sent)
+  if (existsSync(path) || came.has(foldName(code)))
     return refused(
       `another sheet of ${code} stands in data/${year}/gardens: compare the two, and move that one away to take this`,
     );
-  const { problems } = checkRecords(await withSheet(found, inside, bytes));
+  const { trial, problems } = checkRecords(await withSheet(bare, inside, bytes));
   const own = problems
-    .filter(({ places }) => places.some((place) => place.file.split('#')[0] === inside))
+    .filter((problem) => !before.has(signOf(problem)))
+    .filter((problem) => isError(problem) || problem.places.some((place) => place.file.split('#')[0] === inside))
     .map((problem) => ({
       ...problem,
       places: problem.places.map((place) => ({ ...place, file: place.file.replace(inside, file) })),
     }));
   if (own.some(isError)) return refused('it has errors', own);
+  const isEmpty =
+    trial !== null &&
+    !everySeason(trial).some(({ gardens }) => gardens.includes(code)) &&
+    trial.planned?.gardens.includes(code) !== true;
+  if (isEmpty) return refused('it has no row', own);
+  came.add(foldName(code));
   mkdirSync(dirname(path), { recursive: true });
   writeWhole(path, bytes);
   return { file, code, outcome: 'filed', problems: own, why: null };
 }
 
-/** Gardens that were sent anything, or are listed, of which no record of a season came. */
-function missing(found: TrialFiles, year: number): readonly string[] {
-  const { trial } = checkRecords(found);
-  const season =
-    trial && [...everySeason(trial), ...(trial.planned ? [trial.planned] : [])].find((own) => own.year === year);
-  if (!trial || !season) return [];
+/** Gardens that were sent anything, or are listed, of which no record of a season came; null where the trial cannot be read. */
+function missing(found: TrialFiles, year: number): readonly string[] | null {
+  const { trial, settings } = checkRecords(found);
+  if (!trial || !settings) return null;
+  const season = [...everySeason(trial), ...(trial.planned ? [trial.planned] : [])].find((own) => own.year === year);
+  if (!season) return [];
   const asked = season.sent.length > 0 ? season.sent.map(({ garden }) => garden) : [...trial.gardens.keys()];
   const came = new Set(season.gardens.map(foldName));
   return [...new Set(asked)].filter((code) => !came.has(foldName(code))).toSorted();
@@ -112,8 +130,13 @@ export async function runGather(
     return 2;
   }
   const done: Gathered[] = [];
-  for (const file of files) done.push(await gatherOne(file, into, year, await readFolder(into)));
-  const silent = missing(await readFolder(into), year);
+  const bare = withoutMembers(start, year);
+  const own = checkRecords(bare);
+  if (!own.settings) return tellProblems(own.problems, telling);
+  const before = new Set(own.problems.map(signOf));
+  const came = new Set([...(start.gardens.get(year)?.keys() ?? [])].map(foldName));
+  for (const file of files) done.push(await gatherOne(file, { folder: into, year, bare, before, came }));
+  const silent = missing(await readFolder(into), year) ?? [];
   if (telling.json) {
     const document = {
       format: 'keeprow-gathered/1',

@@ -1,6 +1,7 @@
 import { seasonSeen } from '../analyse/seen.ts';
 import { memberSheet } from '../present/memberSheet.ts';
 import { checkTrial } from '../records/trial.ts';
+import { foldName } from '../terms/names.ts';
 import { everySeason } from '../terms/trial.ts';
 import { readFolder } from './readFolder.ts';
 import { say, tellProblems } from './tellProblems.ts';
@@ -21,13 +22,15 @@ export async function runShare(
 ): Promise<number> {
   const { trial, problems } = checkTrial(await readFolder(folder));
   if (!trial) return tellProblems(problems, telling);
-  const own = garden ?? trial.settings.gardens.own;
   const all = everySeason(trial);
+  const codes = [...new Set(all.flatMap(({ gardens }) => gardens))];
+  const asked = garden ?? trial.settings.gardens.own;
+  const own = codes.find((code) => foldName(code) === foldName(asked)) ?? asked;
   const found =
     season === null ? all.findLast(({ gardens }) => gardens.includes(own)) : all.find(({ year }) => year === season);
   const sheet = found && memberSheet(trial, seasonSeen(trial, found), own);
   if (!found || sheet === null || sheet === undefined) {
-    const known = [...new Set(all.flatMap(({ gardens }) => gardens))].toSorted().join(', ');
+    const known = codes.toSorted().join(', ');
     say(
       `no records of garden ${own}${season === null ? '' : ` in ${season}`}: there are ${known === '' ? 'none' : `${known}; say which with --garden CODE`}`,
     );

@@ -1,6 +1,7 @@
 import { existsSync, mkdirSync, readFileSync, statSync } from 'node:fs';
 import { dirname, join } from 'node:path';
 import { parse } from 'csv-parse/sync';
+import { dayOf } from '../terms/day.ts';
 import { csvText } from '../terms/csv.ts';
 import { checkRecords } from '../records/trial.ts';
 import { duckDb, findDuckDb } from './engines/duckdb.ts';
@@ -64,17 +65,29 @@ function plantedIn(path: string): ReadonlyMap<string, Planted> {
   return planted;
 }
 
+const isRealDay = (text: string): boolean => {
+  const [year, month, date] = text.split('-').map(Number);
+  return dayOf(year ?? 0, month ?? 0, date ?? 0) !== null;
+};
+
 /** Tables of totals by season, rows in order of gardens and plantings. */
 function seasonRows(
   rows: readonly TotalRow[],
   planted: ReadonlyMap<string, Planted>,
 ): ReadonlyMap<string, readonly TotalRow[]> {
   const seasons = new Map<string, TotalRow[]>();
+  const seen = new Set<string>();
   for (const [, garden = '', season = '', planting = '', , fruits = '', mg = '', first = ''] of rows) {
+    if (!/^\d{4}$/.test(season))
+      throw new EngineFault(`${season === '' ? 'a row' : season} is no season: a year of four digits`);
+    if (first !== '' && !isRealDay(first)) throw new EngineFault(`garden ${garden}, ${planting}: ${first} is no day`);
     const own =
       planted.get([season, garden, planting].join('\u0000')) ?? planted.get(['', garden, planting].join('\u0000'));
     if (!own) throw new EngineFault(`garden ${garden}, season ${season}: nothing says what planting ${planting} is`);
     const grams = mg === '' ? '' : String(Number(mg) / 1000);
+    const sign = [season, garden, planting].join('\u0000');
+    if (seen.has(sign)) throw new EngineFault(`garden ${garden}, planting ${planting} stands in two regions`);
+    seen.add(sign);
     const row = [garden, planting, own.variety, own.plants, grams, fruits, first];
     const known = seasons.get(season);
     if (known) known.push(row);
@@ -95,9 +108,10 @@ function isOurs(path: string): boolean {
 
 async function written({ from, plantings, into }: TotalsChoices): Promise<string> {
   const { settings } = checkRecords(await readFolder(into));
+  if (!settings) throw new EngineFault(`${into} has no trial.yaml that can be read: keeprow check ${into} says why`);
   const engine = await engineFor(from);
   const rows = await engine.totals();
-  const silent = silentRegions(rows, settings?.gardens.regions ?? []);
+  const silent = silentRegions(rows, settings.gardens.regions);
   if (silent.length > 0)
     throw new EngineFault(`region-silent: region ${silent.join(', ')} returned no rows: nothing was written`);
   const seasons = seasonRows(rows, plantedIn(plantings));

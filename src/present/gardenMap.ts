@@ -1,7 +1,8 @@
 import type { SeasonSeen } from '../analyse/seen.ts';
 import { nameLookup } from '../terms/trial.ts';
-import type { Planting, Trial } from '../terms/trial.ts';
+import type { Planting, Season, Trial } from '../terms/trial.ts';
 import type { Writing } from './numbers.ts';
+import { ownPart } from './withheld.ts';
 import { svgText } from './svgText.ts';
 import type { PictureWords } from './tables.ts';
 import { first, keyed } from '../numerics/element.ts';
@@ -23,7 +24,7 @@ interface Bed {
 const isPlaced = (own: Planting): own is Placed => own.row !== null && own.column !== null;
 
 /** Beds whose plantings all have a row and a column. */
-function bedsOf({ season }: SeasonSeen): readonly Bed[] {
+function bedsOf(season: Season): readonly Bed[] {
   const beds = new Map<string, Planting[]>();
   for (const planting of season.plantings) {
     const name = planting.bed ?? '';
@@ -106,7 +107,7 @@ function draw(beds: readonly Bed[], room: number, marking: Marking, title: strin
 
 /** Where every planting stood, from beds, rows and columns; null where they were not recorded. */
 export function gardenMap(seen: SeasonSeen, trial: Trial, writing: Writing): PictureWords | null {
-  const beds = bedsOf(seen);
+  const beds = bedsOf(ownPart(seen.season, trial));
   if (beds.length === 0) return null;
   const nameOf = nameLookup(trial.varieties);
   const { map: say, tables, variety } = writing.words;

@@ -1,7 +1,9 @@
+import { mean } from 'simple-statistics';
+import { inGardens } from '../analyse/scores.ts';
 import { isoDate } from '../terms/day.ts';
 import type { Day } from '../terms/day.ts';
 import { csvText } from '../terms/csv.ts';
-import { answersTo, ripenings } from '../analyse/traitsSeen.ts';
+import { ripenings } from '../analyse/traitsSeen.ts';
 import type { SeasonSeen } from '../analyse/seen.ts';
 import type { Trial } from '../terms/trial.ts';
 
@@ -37,16 +39,16 @@ export function memberSheet({ settings, varieties }: Trial, seen: SeasonSeen, ga
       const start = unit[from];
       return unit.variety === id && unit.garden === garden && ripe !== null && start !== null ? [start + ripe] : [];
     });
-    const scores = (key: string): string => {
-      const scored = season.scores.filter(
-        ({ variety, trait, taster }) => variety === id && trait === key && (isOnly || taster === garden),
-      );
-      const all = scored.length > 0 ? scored.map(({ score }) => score) : sheetScores(own, key);
-      return all.length === 0 ? '' : rounded(all.reduce((total, score) => total + score, 0) / all.length);
+    const scored = (key: string): readonly number[] => {
+      const said = inGardens(season, settings).filter(({ variety, trait }) => variety === id && trait === key);
+      const here = said.filter(({ taster }) => isOnly || taster === garden).map(({ score }) => score);
+      return here.length > 0 ? here : sheetScores(own, key);
     };
-    const again = isOnly ? answersTo(seen, 'again')?.get(id) : undefined;
-    const told = sheetScores(own, 'again')[0];
-    const share = again ? again.k / again.n : told;
+    const scores = (key: string): string => {
+      const all = scored(key);
+      return all.length === 0 ? '' : rounded(mean(all));
+    };
+    const again = scored('again');
     return [
       [
         id,
@@ -55,7 +57,7 @@ export function memberSheet({ settings, varieties }: Trial, seen: SeasonSeen, ga
         sum('fruits'),
         days.length === 0 ? '' : isoDate(Math.round(Math.min(...days)) as Day),
         ...traits.map(({ key }) => scores(key)),
-        share === undefined ? '' : share >= 0.5 ? 'yes' : 'no',
+        again.length === 0 ? '' : mean(again) >= 0.5 ? 'yes' : 'no',
       ],
     ];
   });

@@ -1,3 +1,5 @@
+import { isOfClub } from '../terms/gardens.ts';
+import { foldName } from '../terms/names.ts';
 import type { Problem } from '../terms/problem.ts';
 import type { Place } from '../terms/place.ts';
 import { everySeason } from '../terms/trial.ts';
@@ -52,23 +54,35 @@ function withoutGardens(season: Season, withheld: ReadonlySet<string>): Season {
     ripeningUnits: season.ripeningUnits.filter(isShown),
     scores: season.scores.filter((score) => isOfShown(score) && !withheld.has(score.taster)),
     measurements: season.measurements.filter(isOfShown),
-    remarks: season.remarks.filter(isOfShown),
+    remarks: season.remarks.filter(isShown),
   };
+}
+
+/** The trial's own garden alone, where several have records, and nothing of it where it is withheld. */
+export function ownPart(season: Season, trial: Trial): Season {
+  if (!isOfClub(season)) return season;
+  const { own } = trial.settings.gardens;
+  const others = season.gardens.filter((code) => code !== own);
+  return withoutGardens(season, new Set([...withheldGardens(trial), ...others]));
 }
 
 /** Problems that are the secretary's alone: which garden did what. */
 const OF_GARDENS = /^(?:garden|gardens|sheet|sheets|answer|grown)-/;
 
+/** A code as it may be written in a file's name. */
+const isWithheld = (text: string, withheld: ReadonlySet<string>): boolean =>
+  withheld.has(text) || [...withheld].some((code) => foldName(code) === foldName(text));
+
 /** A text without the codes of withheld gardens, as they stand before a planting. */
 const withoutCodes = (text: string, withheld: ReadonlySet<string>): string =>
   text.replace(/(^|[\s,;(])([^\s,;(/]+)\/(?=\S)/g, (whole, before: string, code: string) =>
-    withheld.has(code) ? before : whole,
+    isWithheld(code, withheld) ? before : whole,
   );
 
 /** A place without the name of a withheld garden's file. */
 function placeOf(place: Place, withheld: ReadonlySet<string>): Place {
   const [, folder, code] = /^(data\/\d{4}\/gardens\/)([^/.]+)/.exec(place.file) ?? [];
-  if (folder === undefined || code === undefined || !withheld.has(code)) return place;
+  if (folder === undefined || code === undefined || !isWithheld(code, withheld)) return place;
   return { file: folder, line: null, column: null };
 }
 

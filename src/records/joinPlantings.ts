@@ -1,3 +1,4 @@
+import { mean } from 'simple-statistics';
 import { plantingId } from '../terms/ids.ts';
 import type { Day } from '../terms/day.ts';
 import type { Planting } from '../terms/trial.ts';
@@ -7,6 +8,19 @@ import type { PlantingDraft, PlantingFields, RecordDraft } from './draft.ts';
 
 function shared<V>(values: readonly V[]): V | null {
   return values.every((value) => value === values[0]) ? nth(values, 0) : null;
+}
+
+/** What several rows say of one unit: the first of their days, the means of their scores and measures. */
+function totalsTogether(members: readonly PlantingFields[]): PlantingFields['totals'] {
+  const all = members.flatMap(({ totals }) => (totals ? [totals] : []));
+  if (all.length === 0) return null;
+  const days = all.flatMap(({ firstRipe }) => (firstRipe === null ? [] : [firstRipe]));
+  const keys = new Set(all.flatMap(({ traits }) => [...traits.keys()]));
+  const meanOf = (key: string): number => mean(all.flatMap(({ traits }) => traits.get(key) ?? []));
+  return {
+    firstRipe: days.length === 0 ? null : (Math.min(...days) as Day),
+    traits: new Map([...keys].map((key) => [key, meanOf(key)])),
+  };
 }
 
 /**
@@ -24,7 +38,7 @@ export function joinPlantings(
 ): Planting {
   const kept = drafts.filter(({ fields }) => fields.cause !== 'accident');
   const members = (kept.length > 0 ? kept : drafts).map(({ fields }) => fields);
-  const { totals, ...first } = nth(members, 0);
+  const first = nth(members, 0);
   const starts = (of: (fields: PlantingFields) => Day | null): Day | null => {
     const days = members.map(of).filter((day) => day !== null);
     return days.length === members.length ? (Math.min(...days) as Day) : null;
@@ -33,8 +47,9 @@ export function joinPlantings(
     ? members.reduce((last, fields) => (given(fields.removed) > given(last.removed) ? fields : last))
     : null;
   const all = [...drafts.map(({ record }) => record), ...records];
+  const { totals: _, ...fields } = first;
   return {
-    ...first,
+    ...fields,
     id: plantingId(`${key}*`),
     plants: members.reduce((sum, { plants }) => sum + plants, 0),
     bed: shared(members.map(({ bed }) => bed)),
@@ -47,7 +62,7 @@ export function joinPlantings(
     cause: removed?.cause ?? null,
     standsIn: shared(members.map(({ standsIn }) => standsIn)),
     topped: shared(members.map(({ topped }) => topped)),
-    record: recordOf(totals, all),
+    record: recordOf(totalsTogether(members), all),
     events: all.flatMap(({ events }) => events).toSorted((a, b) => a.day - b.day),
     joins: drafts.map(({ fields }) => fields.id),
   };

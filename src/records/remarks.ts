@@ -18,6 +18,6 @@ export function remarkTaker({ settings, remarks }: CheckContext): TakeRemark {
     const parts = [...(note === null ? [] : [note]), ...shownColumns(unknownIn(row), show)];
     if (parts.length === 0) return;
     const planting = target.planting?.fields.id ?? null;
-    remarks.push({ day, variety: target.variety.id, planting, text: parts.join('; ') });
+    remarks.push({ day, garden: target.garden, variety: target.variety.id, planting, text: parts.join('; ') });
   };
 }

@@ -140,6 +140,7 @@ export interface Measurement {
 /** What the grower wrote beside a record, and lets be published. */
 export interface Remark {
   readonly day: Day | null;
+  readonly garden: string;
   readonly variety: VarietyId;
   /** Null where the row is about a variety with several plantings. */
   readonly planting: PlantingId | null;

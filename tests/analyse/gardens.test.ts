@@ -1,6 +1,9 @@
 import { readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
 import { plantModel, ratioModel, ratingModel, ripeningModel, answersTo } from '../../src/analyse/traitsSeen.ts';
+import { clubSeen } from '../../src/analyse/club/clubSeen.ts';
+import { memberSheet } from '../../src/present/memberSheet.ts';
+import { isoDate } from '../../src/terms/day.ts';
 import { returnsOf } from '../../src/analyse/club/returns.ts';
 import { reference, referenceRows } from '../reference/read.ts';
 import { check, codes, comparedIn, seenIn } from '../sites/folder.ts';
@@ -99,7 +102,7 @@ describe('o6 as a trial folder: two parts', () => {
 
 describe('members’ sheets', () => {
   const base: Folder = {
-    'trial.yaml': 'title: Club\ntraits: {taste: {kind: rating, from: 1, to: 9, better: higher}}\n',
+    'trial.yaml': 'title: Club\ngardens: {least: 3}\ntraits: {taste: {kind: rating, from: 1, to: 9, better: higher}}\n',
     'varieties.csv': 'variety\na\nb\nc\n',
     'gardens.csv': 'garden,region,setting\ng01,hill,open\ng02,hill,cover\ng03,dale,open\n',
   };
@@ -207,5 +210,94 @@ describe('o7: n of n sent (Wilson 1927, Manski 1989)', () => {
         ? null
         : [expect.closeTo(row['if_all_silent_say_no']!, 9), expect.closeTo(row['if_all_silent_say_yes']!, 9)],
     );
+  });
+});
+
+describe('a club of which little can be told', () => {
+  const base = (rows: readonly string[], more: Folder = {}): Folder => ({
+    'trial.yaml':
+      'title: Club\ntraits: {taste: {kind: rating, from: 1, to: 9, better: higher}}\nseasons: {2026: {transplanted: 2026-05-20}}\n',
+    'varieties.csv': 'variety\na\nb\nc\nd\n',
+    '2026/season.csv': `garden,variety,plants,weight_g,first_ripe,taste,again\n${rows.join('\n')}\n`,
+    ...more,
+  });
+  it('zeros that leave a fit without a maximum: no figure in place of a crash', () => {
+    const rows = [
+      'g1,a,1,0,,,',
+      'g1,b,1,500,,,',
+      'g2,a,1,300,,,',
+      'g2,c,1,600,,,',
+      'g3,c,1,0,,,',
+      'g3,b,1,400,,,',
+      'g3,d,1,0,,,',
+      'g4,d,1,50,,,',
+      'g4,a,1,0,,,',
+    ];
+    const { estimates } = ratioModel(seenIn(base(rows)), 'yield')!;
+    for (const { estimate, reason } of estimates.values()) expect(estimate === null ? reason : estimate).toBeTruthy();
+  });
+  it('a region’s figure does not rest on gardens that the fit left out', () => {
+    const gardens = ['n1', 'n2', 'n3', 'n4', 'n5', 's1', 's2', 's3', 's4', 's5'];
+    const rows = gardens.flatMap((g, i) =>
+      // In the north only n1 grows another variety beside a.
+      g[0] === 'n'
+        ? [`${g},a,2,${400 + i},,,`, ...(g === 'n1' ? [`${g},b,2,500,,,`] : [])]
+        : [`${g},a,2,${700 + i},,,`, `${g},b,2,${600 + i},,,`],
+    );
+    const folder = base(rows, {
+      'gardens.csv': `garden,region\n${gardens.map((g) => `${g},${g[0] === 'n' ? 'north' : 'south'}`).join('\n')}\n`,
+    });
+    const { trial } = check(folder);
+    const club = clubSeen(trial!, seenIn(folder))!;
+    const north = club.classes[0]!.groups.find(({ kind }) => kind === 'region')?.groups.find(
+      ({ name }) => name === 'north',
+    );
+    expect(north?.estimates.size ?? 0).toBe(0);
+  });
+  it('a variety on two rows: plants and weights added, the first day, the mean score', () => {
+    const rows = [
+      'g1,a,2,400,2026-08-10,4,no',
+      'g1,a,1,300,2026-08-01,8,no',
+      'g1,b,1,300,2026-08-05,5,yes',
+      'g2,a,1,200,2026-08-06,6,yes',
+      'g2,b,1,250,2026-08-07,6,yes',
+    ];
+    const folder = base(rows);
+    const seen = seenIn(folder);
+    const unit = seen.season.yieldUnits.find(({ garden, variety }) => garden === 'g1' && variety === 'a')!;
+    expect(unit.plants).toBe(3);
+    expect(seen.yields.get(unit.id)!.grams).toBe(700);
+    expect(unit.record.kind === 'totals' && isoDate(unit.record.firstRipe!)).toBe('2026-08-01');
+    expect(unit.record.kind === 'totals' && unit.record.traits.get('taste')).toBe(6);
+    expect(memberSheet(check(folder).trial!, seen, 'g1')).toContain('a,3,700,,2026-08-01,6,no');
+  });
+  it('those who taste in the trial’s own garden are one taster among the gardens', () => {
+    const rows = [
+      'home,a,1,300,,,',
+      'home,b,1,200,,,',
+      ...['g1', 'g2', 'g3', 'g4'].flatMap((g) => [`${g},a,1,300,,7,yes`, `${g},b,1,200,,5,no`]),
+    ];
+    const ratings = ['Ann', 'Bob', 'Cid'].flatMap((t) => [`2026-09-01,${t},a,8,yes`, `2026-09-01,${t},b,4,yes`]);
+    const seen = seenIn(base(rows, { '2026/ratings.csv': `date,taster,variety,taste,again\n${ratings.join('\n')}\n` }));
+    expect(ratingModel(seen, 'taste')!.tasters).toBe(5);
+    expect(answersTo(seen, 'again')!.get('a')).toMatchObject({ k: 5, n: 5 });
+  });
+  it('answers and curves of fewer gardens than may be told of are left out', () => {
+    const rows = ['g1', 'g2', 'g3'].flatMap((g) => [`${g},a,1,300,2026-08-01,7,yes`, `${g},b,1,200,2026-08-09,5,no`]);
+    const seen = seenIn(base(rows));
+    expect(answersTo(seen, 'again')!.size).toBe(0);
+    expect(seen.varieties.every(({ ripening, shares }) => ripening === null && shares.ripe_by_end === undefined)).toBe(
+      true,
+    );
+  });
+  it('two sheets of one garden are told, however its code is written', () => {
+    const sheet = 'variety,plants,weight_g\na,1,5\nb,1,6\n';
+    const found = codes({
+      ...base([]),
+      '2026/season.csv': 'variety,plants,weight_g\na,1,9\n',
+      '2026/gardens/g1.csv': sheet,
+      '2026/gardens/G1.csv': sheet,
+    });
+    expect(found.join()).toContain('garden-twice 2026/gardens/g1.csv');
   });
 });

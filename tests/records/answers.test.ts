@@ -38,7 +38,7 @@ describe('what members preferred', () => {
     expect(seen!.varieties.reduce((sum, { logWorth }) => sum + logWorth, 0)).toBeCloseTo(0, 9);
     for (const language of ['en-GB', 'de'] as const) {
       const words = rankingWords(seen!, trial!, writingOf({ ...trial!.settings, language }));
-      expect(words.sentences.join(' ')).toMatch(/^5 (?:of|von) 6 /);
+      expect(words.sentences.join(' ')).toMatch(/^5 (?:of the|der) 6 /);
       expect(words.rows).toHaveLength(3);
     }
   });

@@ -115,12 +115,14 @@ describe('what a member sends, and the secretary does', () => {
     const { status, stdout } = run(['gather', ...files, '--into', folder]);
     expect(status).toBe(1);
     expect(stdout).toContain('m01.csv: filed');
-    expect(stdout).toContain('m02.csv: refused, data/2026/gardens/m02.csv stands there with other figures');
+    expect(stdout).toContain('m02.csv: refused, another sheet of m02 stands in data/2026/gardens');
     expect(stdout).toMatch(/m04\.csv: refused[\s\S]*unknown-variety/);
     expect(stdout).toMatch(/m07\.csv: refused[\s\S]*garden-person/);
     expect(stdout).not.toContain('ann@post.example');
     expect(stdout).toMatch(/m99\.csv: refused[\s\S]*garden-unknown/);
-    expect(stdout.trim().split('\n').at(-1)).toBe('Missing in 2026: m04, m07, m08, m11, m12');
+    expect(stdout).toContain(`${join(mail, 'm04.csv')}:2:1 error unknown-variety`);
+    expect(stdout).toContain('To be mended for 2026: m04, m07\n');
+    expect(stdout.trim().split('\n').at(-1)).toBe('Missing in 2026: m08, m11, m12');
     expect(readFileSync(join(gardens, 'm02.csv'), 'utf8')).toBe(before);
     expect(readdirSync(gardens)).not.toContain('m04.csv');
     expect(run(['gather', join(mail, 'm01.csv'), '--into', folder]).stdout).toContain('the same stands there');

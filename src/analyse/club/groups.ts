@@ -1,9 +1,10 @@
 import { fUpperTail } from '../../numerics/distributions.ts';
 import { keyed, nth } from '../../numerics/element.ts';
+import { isNotConverged } from '../../numerics/notConverged.ts';
 import { fitBlocks } from '../../numerics/incompleteBlocks.ts';
 import type { Estimate } from '../../terms/estimate.ts';
 import type { Garden } from '../../terms/gardens.ts';
-import { fitGardenModel } from '../gardenModel.ts';
+import { fitGardenModel, joinedUnits } from '../gardenModel.ts';
 import { indexed } from '../plantClasses.ts';
 import type { ClassF, ModelOptions } from '../plantTypes.ts';
 import { relativeVariance } from '../units.ts';
@@ -55,16 +56,11 @@ interface Fitted {
   readonly df: number;
 }
 
-/** Half the quasi-deviance of units in gardens of two varieties and more, up to a constant, with what is left. */
-function fitOf(units: readonly Unit[], correlation: number): Fitted | null {
-  const total = new Map<string, number>();
-  for (const { planting, y } of units) total.set(planting.variety, (total.get(planting.variety) ?? 0) + y);
-  const some = units.filter(({ planting }) => keyed(total, planting.variety) > 0);
-  const count = new Map<string, number>();
-  for (const { planting } of some) count.set(planting.garden, (count.get(planting.garden) ?? 0) + 1);
-  const used = some.filter(({ planting }) => keyed(count, planting.garden) > 1);
+/** Half the quasi-deviance of units that tell a difference, up to a constant, with what is left. */
+function fitOf(units: readonly Unit[], options: ModelOptions): Fitted | null {
+  const { used } = joinedUnits(units, options);
   if (used.length === 0) return null;
-  const variance = used.map(({ plants }) => relativeVariance(plants, correlation));
+  const variance = used.map(({ plants }) => relativeVariance(plants, options.gardenCorrelation));
   const fit = fitBlocks({
     family: 'gamma',
     y: used.map(({ y }) => y),
@@ -80,9 +76,13 @@ function fitOf(units: readonly Unit[], correlation: number): Fitted | null {
 }
 
 /** One F of variety × group: the fits of the groups against the one of all gardens. */
-function interactionOf(groups: readonly (readonly Unit[])[], correlation: number): ClassF | null {
-  const each = groups.map((units) => fitOf(units, correlation)).filter((one) => one !== null);
-  const all = fitOf(groups.flat(), correlation);
+function interactionOf(groups: readonly (readonly Unit[])[], options: ModelOptions): ClassF | null {
+  const each = groups.map((units) => fitOf(units, options)).filter((one) => one !== null);
+  // Of the same units: what is alone in its group tells nothing in either.
+  const all = fitOf(
+    groups.flatMap((units) => joinedUnits(units, options).used),
+    options,
+  );
   const df2 = each.reduce((sum, { df }) => sum + df, 0);
   if (!all || each.length < 2 || df2 <= 0 || all.df <= df2) return null;
   const spread = each.reduce((sum, { pearson }) => sum + pearson, 0) / df2;
@@ -90,6 +90,16 @@ function interactionOf(groups: readonly (readonly Unit[])[], correlation: number
   const df1 = all.df - df2;
   const value = Math.max(0, gained) / df1 / spread;
   return spread > 0 && Number.isFinite(value) ? { value, df1, df2, p: fUpperTail(value, df1, df2) } : null;
+}
+
+function interactionOrNone(groups: readonly (readonly Unit[])[], options: ModelOptions): ClassF | null {
+  try {
+    return interactionOf(groups, options);
+  } catch (fault) {
+    // Zeros can leave a group without a fit: then nothing is said of differences.
+    if (isNotConverged(fault)) return null;
+    throw fault;
+  }
 }
 
 /**
@@ -113,13 +123,14 @@ export function groupsSeen(
     const name = gardens.get(unit.planting.garden)?.[kind] ?? null;
     if (name !== null) byGroup.set(name, [...(byGroup.get(name) ?? []), unit]);
   }
+  const inFit = new Map([...byGroup].map(([name, own]) => [name, joinedUnits(own, options).used]));
   if (byGroup.size < 2) return null;
   const varieties = [...new Set(units.map(({ planting }) => planting.variety))];
   const shown = new Map(
     varieties.map((id) => [
       id,
       shownGroups(
-        new Map([...byGroup].map(([name, own]) => [name, own.filter(({ planting }) => planting.variety === id)])),
+        new Map([...inFit].map(([name, own]) => [name, own.filter(({ planting }) => planting.variety === id)])),
         least,
       ),
     ]),
@@ -133,5 +144,5 @@ export function groupsSeen(
     return { name, gardens: gardensOf(own).size, estimates: new Map(estimates) };
   });
   if (groups.every(({ estimates }) => estimates.size === 0)) return null;
-  return { kind, groups, interaction: interactionOf([...byGroup.values()], options.gardenCorrelation) };
+  return { kind, groups, interaction: interactionOrNone([...byGroup.values()], options) };
 }

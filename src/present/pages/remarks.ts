@@ -1,8 +1,6 @@
 import type { Day } from '../../terms/day.ts';
 import { shownColumns } from '../../terms/published.ts';
-import { publishedSeason, withheldGardens } from '../withheld.ts';
-import { isOfClub } from '../../terms/gardens.ts';
-import { everySeason } from '../../terms/trial.ts';
+import { ownPart } from '../withheld.ts';
 import type { Season, Trial } from '../../terms/trial.ts';
 
 /** A remark as it is published. */
@@ -16,18 +14,9 @@ export interface PublishedRemark {
   readonly text: string;
 }
 
-/** Gardens other than the trial's own, where there are several: what a member writes beside a sheet is for the secretary. */
-const membersOf = (trial: Trial): ReadonlySet<string> =>
-  new Set([
-    ...withheldGardens(trial),
-    ...everySeason(trial).flatMap((own) =>
-      isOfClub(own) ? own.gardens.filter((code) => code !== trial.settings.gardens.own) : [],
-    ),
-  ]);
-
-/** What was written down in a season and is published: of plantings first, then beside their records by day. */
+/** What was written down in a season and is published, of members nothing (it is for the secretary): of plantings first, then beside their records by day. */
 export function remarksOf(season: Season, trial: Trial): readonly PublishedRemark[] {
-  const { year, plantings, remarks } = publishedSeason(season, membersOf(trial));
+  const { year, plantings, remarks } = ownPart(season, trial);
   const { show } = trial.settings.publish;
   const ofPlantings = plantings.flatMap(({ id, variety, notes, unknownColumns }) => {
     const parts = [...(notes !== null && show.includes('notes') ? [notes] : []), ...shownColumns(unknownColumns, show)];

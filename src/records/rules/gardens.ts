@@ -14,7 +14,10 @@ export function sortedGardens(
   for (const [name, tables] of [...written].toSorted(([a], [b]) => (a < b ? -1 : 1))) {
     const path = [...tables.values()][0]?.path ?? `data/${year}/gardens/${name}`;
     const code = gardenOf(name, fileOnly(path), context);
-    if (code !== null) gardens.set(code, new Map([...(gardens.get(code) ?? []), ...tables]));
+    if (code === null) continue;
+    const known = gardens.get(code);
+    if (known) context.log.add('garden-twice', fileOnly(path), code, { other: [...known.values()][0]?.path ?? '' });
+    else gardens.set(code, tables);
   }
   return gardens;
 }

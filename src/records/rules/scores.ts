@@ -1,3 +1,4 @@
+import { isOfClub } from '../../terms/gardens.ts';
 import { totalsOf } from '../../terms/record.ts';
 import { foldName } from '../../terms/names.ts';
 import { fileOnly } from '../../terms/place.ts';
@@ -12,6 +13,8 @@ export const LONE_GROWER = 'grower';
 
 /** Notes ratings that one person gave, and scores of totals.csv that ratings.csv puts aside. */
 export function reportScores(season: Season, { settings, log }: CheckContext): void {
+  // In a club a member's ratings and another's sheet stand side by side.
+  if (isOfClub(season)) return;
   const ratings = fileOnly(`data/${season.year}/ratings.csv`);
   for (const trait of settings.traits.values()) {
     if (trait.kind === 'measure') continue;
