@@ -1,9 +1,13 @@
 import { existsSync, mkdirSync, readdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { dirname, join } from 'node:path';
 import { seasonSeen } from '../analyse/seen.ts';
+import { adviseClass } from '../decide/adviseClass.ts';
 import { adviseNextSeason } from '../decide/nextSeason.ts';
+import type { NextSeason } from '../decide/nextSeason.ts';
 import type { PlanSource } from '../decide/plan/asked.ts';
 import { makePlan } from '../decide/plan/plan.ts';
+import { ownGarden } from '../present/withheld.ts';
+import { isOfClub } from '../terms/gardens.ts';
 import { writingOf } from '../present/numbers.ts';
 import { planDocument } from '../present/plan/document.ts';
 import type { PlanWords } from '../present/plan/sentences.ts';
@@ -47,14 +51,35 @@ function yearOf({ settings, seasons, ongoing, planned }: Trial, asked: number | 
   return asked ?? settings.plan.season ?? (last === null ? (planned?.year ?? null) : last + 1);
 }
 
+/** Advice for the trial's own garden in place of the club's. */
+function inOwnGarden({ settings }: Trial, next: NextSeason): NextSeason {
+  const { verdicts, gardens } = settings;
+  const classes = next.classes.map((outcome) => ({
+    ...outcome,
+    advice: outcome.advice && adviseClass(outcome.case, next.forecasts, verdicts, true, gardens.own),
+  }));
+  return { ...next, classes };
+}
+
 /** What a plan of a season is made from; a season that has begun is shown as it stands. */
 function sourceOf(trial: Trial, year: number): PlanSource {
   const begun = [...trial.seasons, ...(trial.ongoing ? [trial.ongoing] : [])].find((own) => own.year === year) ?? null;
   const before = trial.seasons.filter((own) => own.year < year);
-  const seasons = before.map((season) => seasonSeen(trial, season));
-  const own: Trial = { ...trial, seasons: before, planned: begun ?? trial.planned };
-  const next = seasons.length === 0 ? null : adviseNextSeason(own, seasons);
-  return { trial: own, seasons, next, year, hasBegun: begun !== null };
+  const planned = begun ?? trial.planned;
+  const whole: Trial = { ...trial, seasons: before, planned };
+  const all = before.map((season) => seasonSeen(trial, season));
+  const next = all.length === 0 ? null : adviseNextSeason(whole, all);
+  if (!before.some(isOfClub)) return { trial: whole, seasons: all, next, year, hasBegun: begun !== null };
+  // What is planned is the trial's own garden: its beds and plants, its verdicts from what the club knows.
+  const here = before.map((season) => ownGarden(season, trial)).filter(({ plantings }) => plantings.length > 0);
+  const own: Trial = { ...whole, seasons: here };
+  return {
+    trial: own,
+    seasons: here.map((season) => seasonSeen(own, season)),
+    next: next && inOwnGarden(trial, next),
+    year,
+    hasBegun: begun !== null,
+  };
 }
 
 /** Errors that only keep a plan from being made, and those of the records. */

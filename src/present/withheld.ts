@@ -58,13 +58,17 @@ function withoutGardens(season: Season, withheld: ReadonlySet<string>): Season {
   };
 }
 
-/** The trial's own garden alone, where several have records, and nothing of it where it is withheld. */
-export function ownPart(season: Season, trial: Trial): Season {
+/** The trial's own garden alone, where several have records. */
+export function ownGarden(season: Season, { settings }: Pick<Trial, 'settings'>): Season {
   if (!isOfClub(season)) return season;
-  const { own } = trial.settings.gardens;
-  const others = season.gardens.filter((code) => code !== own);
-  return withoutGardens(season, new Set([...withheldGardens(trial), ...others]));
+  const { own } = settings.gardens;
+  const others = new Set(season.gardens.filter((code) => code !== own));
+  return { ...withoutGardens(season, others), gardens: season.gardens.filter((code) => code === own) };
 }
+
+/** The same as it is published: nothing of it where it is withheld. */
+export const ownPart = (season: Season, trial: Trial): Season =>
+  isOfClub(season) ? withoutGardens(ownGarden(season, trial), withheldGardens(trial)) : season;
 
 /** Problems that are the secretary's alone: which garden did what. */
 const OF_GARDENS = /^(?:garden|gardens|sheet|sheets|answer|grown)-/;

@@ -290,6 +290,25 @@ describe('a club of which little can be told', () => {
       true,
     );
   });
+  it('one garden alone is a trial of one garden, whatever its records are called', () => {
+    const rows = [
+      'a,1,300,2026-08-01,7,yes',
+      'a,1,340,2026-08-03,6,yes',
+      'b,1,200,2026-08-09,5,no',
+      'b,1,260,2026-08-05,5,no',
+    ];
+    const plain = base([], {
+      '2026/season.csv': `variety,plants,weight_g,first_ripe,taste,again\n${rows.join('\n')}\n`,
+    });
+    const named = base(rows.map((row) => `home,${row}`));
+    const figures = (folder: Folder) => {
+      const { traits } = seenIn(folder);
+      const { estimates, factor, parts, residualDf } = ratioModel({ traits }, 'yield')!;
+      return { estimates: [...estimates], factor, parts, residualDf, again: [...answersTo({ traits }, 'again')!] };
+    };
+    expect(figures(named)).toEqual(figures(plain));
+    expect(figures(plain).factor).toBe('none');
+  });
   it('two sheets of one garden are told, however its code is written', () => {
     const sheet = 'variety,plants,weight_g\na,1,5\nb,1,6\n';
     const found = codes({

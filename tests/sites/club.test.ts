@@ -139,6 +139,17 @@ describe('what a member sends, and the secretary does', () => {
   });
 });
 
+describe('the plan of a club’s own garden', () => {
+  it('has the places that it had, and names no member', () => {
+    const out = join(temporary('plan'), 'plan');
+    expect(run(['plan', club, '--out', out, '--quiet']).status).toBe(0);
+    // Five varieties of three plants each stood in the trial's own garden in 2026.
+    const rows = readFileSync(join(out, '2027/plantings.csv'), 'utf8').trim().split('\n').slice(1);
+    expect(rows).toHaveLength(15);
+    expect(holders(out, CODES)).toEqual([]);
+  });
+});
+
 /** The club's tables in memory. */
 function tables(): Folder {
   const data = join(club, 'data');
