@@ -1,7 +1,9 @@
 import { normalQuantile } from '../numerics/normal.ts';
 import { nth } from '../numerics/element.ts';
 import { quasiVariances } from '../numerics/quasiVariances.ts';
+import { isNotConverged } from '../numerics/notConverged.ts';
 import { fitRankings } from '../numerics/rankings.ts';
+import type { Ranking } from '../numerics/rankings.ts';
 import type { Answer } from '../terms/rankings.ts';
 import { classLookup } from '../terms/trial.ts';
 import type { Season, Trial } from '../terms/trial.ts';
@@ -37,7 +39,27 @@ export interface RankingSeen {
 /** A group of so many members may be told of: fewer could be known by their answer. */
 export const FEWEST_MEMBERS = 5;
 
+/** Where all that were sent were always alike, a tie's worth has no end. */
+const MOST_TIES = 1e6;
+
 const share = (logWorth: number): number => 1 / (1 + Math.exp(-logWorth));
+
+/**
+ * The fit of worths. Where all that members were sent was always alike to some of them, the worth of such a tie has no
+ * end, and those answers say nothing of any order: then the others are fitted without them.
+ */
+function fittedOrNone(rankings: readonly Ranking[], varieties: number): ReturnType<typeof fitRankings> | null {
+  const withOrder = rankings.filter(({ length }) => length > 1);
+  for (const own of [rankings, withOrder]) {
+    if (own.length === 0) continue;
+    try {
+      return fitRankings(own, varieties, true);
+    } catch (fault) {
+      if (!isNotConverged(fault)) throw fault;
+    }
+  }
+  return null;
+}
 
 /** Answers with the varieties of one class alone; those that tell nothing then are left out. */
 function ofClass(answers: readonly Answer[], isIn: (variety: string) => boolean): readonly Answer[] {
@@ -74,7 +96,9 @@ export function rankingsSeen(season: Season, trial: Trial): readonly RankingSeen
       const found = { trait, classId, members, sent: Math.max(members, membersSent(season, isIn)) };
       if (members < FEWEST_MEMBERS) return [{ ...found, ties: [], worstError: 0, varieties: [] }];
       const rankings = answers.map(({ order }) => order.map((group) => group.map((id) => ids.indexOf(id))));
-      const { logWorths, covariance, ties } = fitRankings(rankings, ids.length, true);
+      const fit = fittedOrNone(rankings, ids.length);
+      if (!fit) return [{ ...found, ties: [], worstError: 0, varieties: [] }];
+      const { logWorths, covariance, ties } = fit;
       const { variances, worst } = quasiVariances(covariance);
       const varieties = ids.map((variety, i): RankedVariety => {
         const [logWorth, quasiVariance] = [nth(logWorths, i), nth(variances, i)];
@@ -91,7 +115,14 @@ export function rankingsSeen(season: Season, trial: Trial): readonly RankingSeen
         };
       });
       const ordered = varieties.toSorted((a, b) => b.logWorth - a.logWorth || (a.variety < b.variety ? -1 : 1));
-      return [{ ...found, ties, worstError: Math.max(...worst.map(Math.abs)), varieties: ordered }];
+      return [
+        {
+          ...found,
+          ties: ties.map((own) => Math.min(own, MOST_TIES)),
+          worstError: Math.max(...worst.map(Math.abs)),
+          varieties: ordered,
+        },
+      ];
     }),
   );
 }

@@ -15,6 +15,7 @@ import { writingOf } from '../../src/present/numbers.ts';
 import { problemText } from '../../src/present/problems.ts';
 import { resultsDocument } from '../../src/present/results.ts';
 import { classFigures } from '../../src/present/seasonFigures/class.ts';
+import { problemsForReaders } from '../../src/present/people.ts';
 import { plainUnits } from '../../src/present/units.ts';
 import { faultsOfPages, pagesOfTrial } from './pagesOfTrial.ts';
 import { check } from '../sites/folder.ts';
@@ -64,8 +65,12 @@ function equalReasons(texts: readonly string[], found: string[]): void {
   }
 }
 
-/** Reads, computes and words a trial and names what must not be. */
-export function saidOfTrial(folder: Folder): Said {
+/**
+ * Reads, computes and words a trial and names what must not be.
+ *
+ * @param withheld  what no page, table or document may hold; null where all may be told
+ */
+export function saidOfTrial(folder: Folder, withheld: RegExp | null = null): Said {
   const { trial, problems } = check(folder);
   const faults: string[] = [];
   for (const problem of problems) {
@@ -81,7 +86,19 @@ export function saidOfTrial(folder: Folder): Said {
       ? null
       : { trial, seasons, next: adviseNextSeason(trial, seasons), winters: lastWinter(trial, seasons), writing };
   const lines = publishedLines(trial, seasons, advice?.next ?? null);
-  oddNumbers(resultsDocument(trial, compared, advice, lines), 'results', faults);
+  const document = resultsDocument(trial, compared, advice, lines);
+  oddNumbers(document, 'results', faults);
+  const pages = pagesOfTrial(trial, compared, advice);
+  const told: readonly (readonly [string, string])[] = [
+    ['results.json', JSON.stringify(document)],
+    ['downloads', JSON.stringify(downloadsOf(trial, seasons, lines))],
+    ['notes', JSON.stringify(problemsForReaders(problems, trial))],
+    ...pages.map(({ address, html }) => [address, html] as const),
+  ];
+  for (const [where, text] of told) {
+    const found = withheld?.exec(text);
+    if (found) faults.push(`${where} tells ${text.slice(Math.max(0, found.index - 60), found.index + 40)}`);
+  }
   for (const own of compared)
     for (const classId of trial.settings.classes.keys()) {
       const where = `${own.seen.season.year} ${classId}`;
@@ -91,7 +108,7 @@ export function saidOfTrial(folder: Folder): Said {
       oddNumbers(figures, where, faults);
     }
   oddWords(downloadsOf(trial, seasons, lines), 'downloads', faults);
-  faults.push(...faultsOfPages(pagesOfTrial(trial, compared, advice)));
+  faults.push(...faultsOfPages(pages));
   if (!advice) return { outcome: 'site', faults };
   for (const outcome of advice.next.classes) {
     const words = classAdviceWords(advice, outcome);

@@ -1,3 +1,4 @@
+import { FEWEST_MEMBERS } from '../../analyse/rankingsSeen.ts';
 import type { RankingSeen } from '../../analyse/rankingsSeen.ts';
 import { nameLookup } from '../../terms/trial.ts';
 import type { Trial } from '../../terms/trial.ts';
@@ -28,7 +29,7 @@ export function rankingWords(
       say.lead(String(members), String(sent)),
       ...(best
         ? [say.best(name(best.variety), of100(best.beforeMiddle), of100(best.low), of100(best.high))]
-        : [say.few]),
+        : [members < FEWEST_MEMBERS ? say.few : say.alike]),
       ...(members < sent ? [say.silent] : []),
     ],
     caption: say.caption(writing.percent(trial.settings.interval)),

@@ -157,7 +157,10 @@ const ranking = object('Answers of members about what they were sent', {
   method: oneOf('How worths were found', ['plackett-luce']),
   members: whole('Members who answered', 'members'),
   sent: whole('Members who were asked', 'members'),
-  ties: list('Worth of a tie of two, three … beside a single one’s', number('Worth', 'ratio')),
+  ties: list(
+    'Worth of a tie of two, three … beside a single one’s; 1,000,000 where it has no end',
+    number('Worth', 'ratio'),
+  ),
   worst_error: fraction('Largest relative error of a standard error of a difference by quasi-variances'),
   varieties: list(
     'Varieties, the most preferred first; empty where fewer than five members answered',

@@ -10,6 +10,7 @@ export const rankings: typeof english = {
   best: (name, share, low, high) =>
     `${name} wurde am meisten vorgezogen: in ${share} von 100 Fällen vor einer mittleren Sorte (${low} bis ${high}).`,
   few: 'Weniger als fünf Mitglieder antworteten, darum wird über ihre Antworten nichts gesagt.',
+  alike: 'Sie sahen keinen Unterschied zwischen dem, was sie bekamen.',
   caption: (level) =>
     `Jedes sagte, welche der erhaltenen Sorten die beste und welche die schlechteste war. Anteile von 100 mit ihren ${level}-Bereichen, die nebeneinander gelesen werden dürfen.`,
   head: ['Sorte', 'Antworten', 'Vor einer mittleren, von 100'],

@@ -8,6 +8,7 @@ export const rankings = {
   best: (name: string, share: string, low: string, high: string) =>
     `${name} was preferred most: before a middling one in ${share} of 100 (${low} to ${high}).`,
   few: 'Fewer than five members answered, so nothing is told of their answers.',
+  alike: 'They saw no difference in what they were sent.',
   caption: (level: string) =>
     `Each said which of those they were sent was best and which worst. Shares of 100 with their ${level} intervals, which may be set beside each other.`,
   head: ['Variety', 'Answers', 'Before a middling one, of 100'],
