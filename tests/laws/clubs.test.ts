@@ -10,7 +10,7 @@ describe('any club that the contract allows', () => {
       expect(faults, `club ${number}`).toEqual([]);
       outcomes[outcome]++;
     }
-    expect(outcomes.site).toBeGreaterThan(8);
+    expect(outcomes.site).toBeGreaterThan(6);
   });
   it.each([
     [8, 'all that was sent was alike to every member who answered'],

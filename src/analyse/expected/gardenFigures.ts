@@ -2,7 +2,7 @@ import { solveLower, solveUpper } from '../../numerics/cholesky.ts';
 import type { Cholesky } from '../../numerics/cholesky.ts';
 import { cell, nth } from '../../numerics/element.ts';
 import { packedGardens } from './gardenCells.ts';
-import type { GardenRows } from './gardenCells.ts';
+import type { GardenClass, GardenRows } from './gardenCells.ts';
 import { eliminated } from './gardenGiven.ts';
 import type { GardenSpreads, GardensGiven } from './gardenGiven.ts';
 
@@ -96,15 +96,28 @@ function addLevels(
   return { ...into, constant, noise: half.reduce((sum, own) => sum + own * own, into.noise) };
 }
 
+const levels = new WeakMap<GardenClass, Map<string, LinearFigure>>();
+const MOST_LEVELS = 64;
+
 /** Mean of the garden-season means, all of them alike, or of one garden's: linear in the cells. */
-export function meanOfGardens({ own, spreads, means }: GardensGiven, garden: string | null): LinearFigure {
-  const { gardens, middle } = packedGardens(own);
+export function meanOfGardens(given: GardensGiven, garden: string | null): LinearFigure {
+  const { own, spreads, means } = given;
+  const { gardens, middle, isPlain } = packedGardens(own);
+  // Levels do not depend on the varieties' spreads, and of plain gardens on the sum of the other two alone.
+  const key = isPlain ? `${(spreads.withGarden ** 2 + spreads.rest ** 2).toPrecision(12)} ${garden ?? ''}` : null;
+  const known = key === null ? undefined : levels.get(own)?.get(key);
+  if (known) return known;
   const chosen = gardens.filter((rows) => garden === null || rows.garden === garden);
   const count = chosen.reduce((sum, { seasons }) => sum + seasons, 0);
-  return chosen.reduce<LinearFigure>(
+  const made = chosen.reduce<LinearFigure>(
     (figure, rows) => addLevels(gardenLevels(rows, spreads), new Float64Array(rows.seasons).fill(1 / count), figure),
     { constant: middle, pull: new Float64Array(means.length), noise: 0 },
   );
+  if (key !== null) {
+    const kept = levels.get(own) ?? new Map<string, LinearFigure>();
+    levels.set(own, kept.size < MOST_LEVELS ? kept.set(key, made) : new Map([[key, made]]));
+  }
+  return made;
 }
 
 /** v + u of a variety in a garden given cells and means: constant + pull b + parts c + noise. */

@@ -150,6 +150,21 @@ function addPlainGarden(
   return twice + Math.log(product) + Math.log(total);
 }
 
+/** What does not depend on how two spreads share what is told only together. */
+type Core = Pick<GardensGiven, 'means' | 'factor' | 'logLikelihood'>;
+
+const cores = new WeakMap<GardenClass, Map<string, Core>>();
+/** Numbers kept of one class's cores. */
+const MOST_KEPT = 4e6;
+
+/** The spreads as far as a class's values can tell them: the same name, the same core. */
+function toldSpreads(own: GardenClass, { between, withSeason, withGarden, rest }: GardenSpreads): string {
+  const { isOneSeason, isPlain } = packedGardens(own);
+  const pair = (a: number, b: number, isOne: boolean): string =>
+    isOne ? (a * a + b * b).toPrecision(12) : `${a}/${b}`;
+  return `${pair(between, withSeason, isOneSeason)} ${pair(withGarden, rest, isPlain)}`;
+}
+
 /**
  * Cells of variety × season given the four spreads, gardens eliminated one by one, and the logarithm of the restricted
  * likelihood: garden-season means are flat.
@@ -157,6 +172,20 @@ function addPlainGarden(
  * @source gardens page 2.3; Patterson & Thompson (1971) Biometrika 58:545; reference case o2
  */
 export function gardensGiven(own: GardenClass, spreads: GardenSpreads): GardensGiven {
+  const { varietyOf, isOneSeason, isPlain } = packedGardens(own);
+  if (!isOneSeason && !isPlain) return { own, spreads, ...coreOf(own, spreads) };
+  const kept = cores.get(own) ?? new Map<string, Core>();
+  cores.set(own, kept);
+  const key = toldSpreads(own, spreads);
+  const known = kept.get(key);
+  if (known) return { own, spreads, ...known };
+  const made = coreOf(own, spreads);
+  if (kept.size >= Math.max(1, Math.min(64, MOST_KEPT / varietyOf.length ** 2))) kept.delete([...kept.keys()][0]!);
+  kept.set(key, made);
+  return { own, spreads, ...made };
+}
+
+function coreOf(own: GardenClass, spreads: GardenSpreads): Core {
   const { gardens, varietyOf, cellsOf } = packedGardens(own);
   const size = varietyOf.length;
   const precision = new Float64Array(size * size);
@@ -178,8 +207,8 @@ export function gardensGiven(own: GardenClass, spreads: GardenSpreads): GardensG
     for (const i of cells) for (const j of cells) precision[i * size + j]! += ((i === j ? 1 : 0) - v2 / whole) / w2;
   }
   const factor = choleskyFactor(precision, size);
-  if (!factor) return { own, spreads, means: right, factor: precision, logLikelihood: -Infinity };
+  if (!factor) return { means: right, factor: precision, logLikelihood: -Infinity };
   solveLower(factor, size, right);
   for (let i = 0; i < size; i++) twice += 2 * Math.log(cell(factor, i * size + i)) - cell(right, i) ** 2;
-  return { own, spreads, means: solveUpper(factor, size, right), factor, logLikelihood: -twice / 2 };
+  return { means: solveUpper(factor, size, right), factor, logLikelihood: -twice / 2 };
 }
