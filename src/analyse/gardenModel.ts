@@ -91,7 +91,9 @@ function partsOf(used: readonly Unit[], { fit, variety }: GardenFit, classId: st
   used.forEach((unit, i) => {
     if (unit.classId !== classId) return;
     const part = nth(fit.partOf, nth(variety.at, i));
-    parts.set(part, [...(parts.get(part) ?? []), i]);
+    const known = parts.get(part);
+    if (known) known.push(i);
+    else parts.set(part, [i]);
   });
   const size = (own: readonly number[]): number => new Set(own.map((i) => nth(variety.at, i))).size;
   return [...parts.values()].toSorted((a, b) => size(b) - size(a));

@@ -97,7 +97,9 @@ function partMeans(
   const parts = new Map<number, number[]>();
   used.forEach((_, i) => {
     const part = nth(fit.partOf, nth(variety.at, i));
-    parts.set(part, [...(parts.get(part) ?? []), i]);
+    const known = parts.get(part);
+    if (known) known.push(i);
+    else parts.set(part, [i]);
   });
   return [...parts.values()]
     .map((members) => {

@@ -58,6 +58,8 @@ function withoutGardens(season: Season, withheld: ReadonlySet<string>): Season {
   };
 }
 
+const ownParts = new WeakMap<Season, { readonly trial: Trial; readonly made: Season }>();
+
 /** The trial's own garden alone, where several have records. */
 export function ownGarden(season: Season, { settings }: Pick<Trial, 'settings'>): Season {
   if (!isOfClub(season)) return season;
@@ -67,8 +69,14 @@ export function ownGarden(season: Season, { settings }: Pick<Trial, 'settings'>)
 }
 
 /** The same as it is published: nothing of it where it is withheld. */
-export const ownPart = (season: Season, trial: Trial): Season =>
-  isOfClub(season) ? withoutGardens(ownGarden(season, trial), withheldGardens(trial)) : season;
+export function ownPart(season: Season, trial: Trial): Season {
+  if (!isOfClub(season)) return season;
+  const known = ownParts.get(season);
+  if (known?.trial === trial) return known.made;
+  const made = withoutGardens(ownGarden(season, trial), withheldGardens(trial));
+  ownParts.set(season, { trial, made });
+  return made;
+}
 
 /** Problems that are the secretary's alone: which garden did what. */
 const OF_GARDENS = /^(?:garden|gardens|sheet|sheets|answer|grown)-/;
