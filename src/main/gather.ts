@@ -88,7 +88,8 @@ async function gatherOne(file: string, { folder, year, bare, before, came }: Gat
     );
   const { trial, problems } = checkRecords(await withSheet(bare, inside, bytes));
   const own = problems
-    .filter((problem) => !before.has(signOf(problem)))
+    // Laid against the trial by itself, every sheet is alone.
+    .filter((problem) => problem.code !== 'garden-alone' && !before.has(signOf(problem)))
     .filter((problem) => isError(problem) || problem.places.some((place) => place.file.split('#')[0] === inside))
     .map((problem) => ({
       ...problem,

@@ -146,11 +146,16 @@ export interface CheckedRecords {
 const NONE: Trial['gardens'] = new Map();
 
 /** What is doubtful in a season that is over. */
-function reportSeason(season: Season, varieties: readonly Variety[], context: CheckContext): void {
+function reportSeason(
+  season: Season,
+  varieties: readonly Variety[],
+  gardens: Trial['gardens'],
+  context: CheckContext,
+): void {
   reportNotRecorded(season, context);
   reportNoStart(season, context);
   reportScores(season, context);
-  reportJoined(season, varieties, context);
+  reportJoined(season, varieties, gardens, context);
 }
 
 /** What every table is read with. */
@@ -195,7 +200,7 @@ export function checkRecords(files: TrialFiles): CheckedRecords {
   reportBetweenSeasons(records, registry, context);
   const { planned, ongoing, over } = sortSeasons(seasons, context);
   reportPlantNumbers(ongoing ? [...over, ongoing] : over, context);
-  for (const season of over) reportSeason(season, varieties, context);
+  for (const season of over) reportSeason(season, varieties, gardens ?? NONE, context);
   const complete = withClasses(withCheckIds(settings, registry), varieties);
   return {
     settings,

@@ -212,6 +212,7 @@ export const severities = {
   'garden-not-a-code': 'error',
   'garden-listed-twice': 'error',
   'garden-twice': 'error',
+  'garden-alone': 'error',
   'sheets-alike': 'warning',
   'sheet-without-yield': 'warning',
   'sheet-variety-twice': 'error',

@@ -309,6 +309,11 @@ describe('a club of which little can be told', () => {
     expect(figures(named)).toEqual(figures(plain));
     expect(figures(plain).factor).toBe('none');
   });
+  it('a season of one garden that did not agree is an error, of one that did a trial', () => {
+    const rows = ['qz1,a,1,300,,,', 'qz1,b,1,200,,,'];
+    expect(codes(base(rows)).join()).toContain('garden-alone 2026');
+    expect(codes(base(rows, { 'gardens.csv': 'garden,publish\nqz1,yes\n' })).join()).not.toContain('garden-alone');
+  });
   it('two sheets of one garden are told, however its code is written', () => {
     const sheet = 'variety,plants,weight_g\na,1,5\nb,1,6\n';
     const found = codes({

@@ -3,7 +3,7 @@ import { nth } from '../../numerics/element.ts';
 import { isOfClub } from '../../terms/gardens.ts';
 import { fileOnly } from '../../terms/place.ts';
 import { nameLookup } from '../../terms/trial.ts';
-import type { Season, Variety } from '../../terms/trial.ts';
+import type { Season, Trial, Variety } from '../../terms/trial.ts';
 import type { CheckContext } from '../../sheet/context.ts';
 
 /** Gardens that a variety should be joined to the others by, at the least. */
@@ -57,7 +57,16 @@ function reportNotSent(season: Season, { log }: CheckContext): void {
 }
 
 /** Reports what of a club's season nothing compares, or hardly anything. */
-export function reportJoined(season: Season, varieties: readonly Variety[], context: CheckContext): void {
+export function reportJoined(
+  season: Season,
+  varieties: readonly Variety[],
+  gardens: Trial['gardens'],
+  context: CheckContext,
+): void {
+  const [only] = season.gardens;
+  const isAlone = season.gardens.length === 1 && only !== undefined && only !== context.gardens.own;
+  if (isAlone && gardens.get(only)?.isPublished !== true)
+    context.log.add('garden-alone', fileOnly(`data/${season.year}`), only);
   if (!isOfClub(season)) return;
   reportNotSent(season, context);
   const { log, settings } = context;

@@ -957,6 +957,11 @@ export const problems: Words['problems'] = {
     'seine Aufzeichnungen an einer Stelle',
     'eine der beiden behalten',
   ],
+  'garden-alone': [
+    'nur dieser Garten hat Aufzeichnungen der Saison und will nicht gezeigt werden: jede Zahl wäre seine eigene',
+    'Aufzeichnungen weiterer Gärten oder `publish` yes in gardens.csv',
+    'auf weitere Bögen warten; oder das Mitglied fragen oder `garden:` in trial.yaml setzen, wo es der eigene des Versuchs ist',
+  ],
   'sheets-alike': [
     'die Zahlen sind bis zur letzten die des Gartens {other}',
     'ein eigener Bogen von jedem Garten',

@@ -891,6 +891,11 @@ export const problems = {
   ],
   'garden-listed-twice': ['the garden is listed twice', 'one row; the other is on line {line}', 'keep one of them'],
   'garden-twice': ['the garden’s plants stand here and in {other}', 'its records in one place', 'keep one of the two'],
+  'garden-alone': [
+    'this garden alone has records of the season, and does not agree to be shown: every figure would be its own',
+    'records of more gardens, or `publish` yes in gardens.csv',
+    'wait for more sheets; or ask the member, or set `garden:` in trial.yaml where it is the trial’s own',
+  ],
   'sheets-alike': [
     'the figures are those of garden {other}, to the last one',
     'a sheet of its own for every garden',
