@@ -42,6 +42,8 @@ async function engineFor(from: readonly string[]): Promise<Engine> {
   return module && (isParquet || isLarge) ? duckDb(module, from) : ownReader(from);
 }
 
+const keyOf = (season: string, garden: string, planting: string): string => `${season}\u0000${garden}\u0000${planting}`;
+
 interface Planted {
   readonly variety: string;
   readonly plants: string;
@@ -49,19 +51,29 @@ interface Planted {
 
 /** What the plantings are, by garden and planting, a season before both where the table has one. */
 function plantedIn(path: string): ReadonlyMap<string, Planted> {
-  let rows: readonly Record<string, string>[];
+  let rows: readonly (readonly string[])[];
   try {
-    rows = parse<Record<string, string>>(readFileSync(path), { columns: true, bom: true, skip_empty_lines: true });
+    rows = parse(readFileSync(path), { bom: true, skip_empty_lines: true });
   } catch (fault) {
     throw new EngineFault(`${path} could not be read: ${fault instanceof Error ? fault.message : String(fault)}`);
   }
+  const [header = [], ...body] = rows;
+  const at = (name: string): number => header.findIndex((title) => title.trim().toLowerCase() === name);
+  const [season, garden, planting, variety, plants] = ['season', 'garden', 'planting', 'variety', 'plants'].map(at) as [
+    number,
+    number,
+    number,
+    number,
+    number,
+  ];
+  if (garden < 0 || planting < 0 || variety < 0 || plants < 0)
+    throw new EngineFault(`${path} needs the columns garden, planting, variety and plants`);
   const planted = new Map<string, Planted>();
-  for (const row of rows) {
-    const { season = '', garden, planting, variety, plants = '1' } = row;
-    if (garden === undefined || planting === undefined || variety === undefined)
-      throw new EngineFault(`${path} needs the columns garden, planting, variety and plants`);
-    planted.set([season, garden, planting].join('\u0000'), { variety, plants: plants === '' ? '1' : plants });
-  }
+  for (const row of body)
+    planted.set(keyOf(season < 0 ? '' : row[season]!, row[garden]!, row[planting]!), {
+      variety: row[variety]!,
+      plants: row[plants] === '' ? '1' : row[plants]!,
+    });
   return planted;
 }
 
@@ -81,11 +93,10 @@ function seasonRows(
     if (!/^\d{4}$/.test(season))
       throw new EngineFault(`${season === '' ? 'a row' : season} is no season: a year of four digits`);
     if (first !== '' && !isRealDay(first)) throw new EngineFault(`garden ${garden}, ${planting}: ${first} is no day`);
-    const own =
-      planted.get([season, garden, planting].join('\u0000')) ?? planted.get(['', garden, planting].join('\u0000'));
+    const sign = keyOf(season, garden, planting);
+    const own = planted.get(sign) ?? planted.get(keyOf('', garden, planting));
     if (!own) throw new EngineFault(`garden ${garden}, season ${season}: nothing says what planting ${planting} is`);
     const grams = mg === '' ? '' : String(Number(mg) / 1000);
-    const sign = [season, garden, planting].join('\u0000');
     if (seen.has(sign)) throw new EngineFault(`garden ${garden}, planting ${planting} stands in two regions`);
     seen.add(sign);
     const row = [garden, planting, own.variety, own.plants, grams, fruits, first];

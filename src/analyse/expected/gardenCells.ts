@@ -38,7 +38,6 @@ export interface PackedGardens {
   /** Variety × season cells: the variety of each, and the cells of each variety. */
   readonly varietyOf: Int32Array;
   readonly cellsOf: readonly (readonly number[])[];
-  readonly gardenSeasons: number;
   /** No variety in two seasons: then its two spreads are told only together. */
   readonly isOneSeason: boolean;
   /** Every garden plain: then the spreads of garden and rest are told only together. */
@@ -90,10 +89,9 @@ export function packedGardens(own: GardenClass): PackedGardens {
   const byGarden = new Map<string, GardenValue[]>();
   for (const value of values) byGarden.set(value.garden, [...(byGarden.get(value.garden) ?? []), value]);
   const gardens = [...byGarden].map(([garden, list]) => rowsOf(garden, list, { varietyAt, cellAt, middle }));
-  const gardenSeasons = gardens.reduce((sum, { seasons }) => sum + seasons, 0);
   const isOneSeason = cellsOf.every(({ length }) => length < 2);
   const isPlain = gardens.every((rows) => rows.isPlain);
-  const packed = { gardens, varietyOf, cellsOf, gardenSeasons, isOneSeason, isPlain, middle };
+  const packed = { gardens, varietyOf, cellsOf, isOneSeason, isPlain, middle };
   packings.set(own, packed);
   return packed;
 }

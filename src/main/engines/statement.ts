@@ -17,15 +17,24 @@ export interface Engine {
   readonly totals: () => Promise<readonly TotalRow[]>;
 }
 
-const byCode = (a: string, b: string): number => (a < b ? -1 : a > b ? 1 : 0);
+const KEYS = [0, 1, 2, 3] as const;
 
-/** Rows in order of code points: every engine has an order of letters of its own. */
+/** Rows by region, garden, season and planting, in order of code points. */
+function byKey(a: TotalRow, b: TotalRow): number {
+  for (const k of KEYS) {
+    const [own, other] = [a[k]!, b[k]!];
+    if (own !== other) return own < other ? -1 : 1;
+  }
+  return 0;
+}
+
+/** Rows in order of code points: every engine has an order of letters of its own, most often the same. */
 export function inOrder(rows: readonly TotalRow[]): readonly TotalRow[] {
-  const key = (row: TotalRow): string => row.slice(0, 4).join('\u0000');
-  const sorted = rows.map((row) => [key(row), row] as const).toSorted(([a], [b]) => byCode(a, b));
-  sorted.forEach(([own], i) => {
-    if (i > 0 && sorted[i - 1]![0] === own)
-      throw new EngineFault(`the engine gave ${own.replaceAll('\u0000', ', ')} twice`);
+  const isSorted = rows.every((row, i) => i === 0 || byKey(rows[i - 1]!, row) < 0);
+  const sorted = isSorted ? rows : rows.toSorted(byKey);
+  sorted.forEach((row, i) => {
+    if (i > 0 && byKey(sorted[i - 1]!, row) === 0)
+      throw new EngineFault(`the engine gave ${row.slice(0, 4).join(', ')} twice`);
   });
-  return sorted.map(([, row]) => row);
+  return sorted;
 }
