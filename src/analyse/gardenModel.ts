@@ -2,7 +2,7 @@ import type { AdditiveFit } from '../numerics/additive.ts';
 import { keyed, nth } from '../numerics/element.ts';
 import { fitBlocks } from '../numerics/incompleteBlocks.ts';
 import type { BlocksFit } from '../numerics/incompleteBlocks.ts';
-import { isNotConverged } from '../numerics/notConverged.ts';
+import { ifConverged } from '../numerics/notConverged.ts';
 import type { Estimate, Reason } from '../terms/estimate.ts';
 import { countSpread, sizeSpread, varianceOfCounts } from './classSpread.ts';
 import type { CountSpread } from './classSpread.ts';
@@ -74,29 +74,24 @@ function fitUnits(used: readonly Unit[], { family, gardenCorrelation, isYield }:
   return { fit, variety, block, counts: null, scales };
 }
 
-/** The fit; null where zeros leave it without a maximum. */
-function fittedOrNone(used: readonly Unit[], options: ModelOptions): GardenFit | null {
-  if (used.length === 0) return null;
-  try {
-    return fitUnits(used, options);
-  } catch (fault) {
-    if (isNotConverged(fault)) return null;
-    throw fault;
-  }
-}
-
-/** Positions of the units of each part of a class, the part with the most varieties first. */
-function partsOf(used: readonly Unit[], { fit, variety }: GardenFit, classId: string): readonly (readonly number[])[] {
+/** Positions of the units that gardens join, part by part as they first stand; a part lies within one class. */
+export function byPart({ partOf }: Pick<BlocksFit, 'partOf'>, variety: Indexed): readonly (readonly number[])[] {
   const parts = new Map<number, number[]>();
-  used.forEach((unit, i) => {
-    if (unit.classId !== classId) return;
-    const part = nth(fit.partOf, nth(variety.at, i));
+  variety.at.forEach((group, i) => {
+    const part = nth(partOf, group);
     const known = parts.get(part);
     if (known) known.push(i);
     else parts.set(part, [i]);
   });
+  return [...parts.values()];
+}
+
+/** Positions of the units of each part of a class, the part with the most varieties first. */
+function partsOf(used: readonly Unit[], { fit, variety }: GardenFit, classId: string): readonly (readonly number[])[] {
   const size = (own: readonly number[]): number => new Set(own.map((i) => nth(variety.at, i))).size;
-  return [...parts.values()].toSorted((a, b) => size(b) - size(a));
+  return byPart(fit, variety)
+    .filter(([first]) => nth(used, first!).classId === classId)
+    .toSorted((a, b) => size(b) - size(a));
 }
 
 /** Estimates of varieties that the fit says nothing of. */
@@ -156,7 +151,7 @@ export function fitGardenModel(units: readonly Unit[], options: ModelOptions): P
     leftOut: leftOutOf(joined, classes),
     lsd: new Map(classes.map((id) => [id, null])),
   };
-  const made = fittedOrNone(used, options);
+  const made = used.length > 0 ? ifConverged(() => fitUnits(used, options)) : null;
   if (!made) {
     notEstimable(used, estimates);
     return { ...base, ...NO_FIT, parts: new Map(), plants: new Map(), estimates, f: base.lsd };

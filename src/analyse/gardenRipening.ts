@@ -1,10 +1,11 @@
 import { tQuantile } from '../numerics/distributions.ts';
 import { keyed, nth } from '../numerics/element.ts';
-import { isNotConverged } from '../numerics/notConverged.ts';
+import { ifConverged } from '../numerics/notConverged.ts';
 import { fitBlocks } from '../numerics/incompleteBlocks.ts';
 import { fitTimesInBlocks } from '../numerics/timesInBlocks.ts';
 import type { BlockedTime, BlockedTimesFit } from '../numerics/timesInBlocks.ts';
 import type { Estimate, Reason } from '../terms/estimate.ts';
+import { byPart } from './gardenModel.ts';
 import { guarded } from './guard.ts';
 import { indexed } from './plantClasses.ts';
 import type { Indexed } from './plantClasses.ts';
@@ -79,13 +80,8 @@ function fitted(
   lookEvery: number,
 ): BlockedTimesFit | null {
   const times = used.map((own, i) => ({ ...timeOf(own, nth(variety.at, i), lookEvery), block: nth(block.at, i) }));
-  try {
-    return fitTimesInBlocks(times) ?? (lookEvery > 0 ? withinLooks(times) : null);
-  } catch (fault) {
-    // Plants that were never seen ripe can leave a variety, or a garden, without a time.
-    if (isNotConverged(fault)) return null;
-    throw fault;
-  }
+  // Plants that were never seen ripe can leave a variety, or a garden, without a time.
+  return ifConverged(() => fitTimesInBlocks(times) ?? (lookEvery > 0 ? withinLooks(times) : null));
 }
 
 /** Medians of each part of each class with their covariance, corrected for a small sample. */
@@ -94,14 +90,7 @@ function partMeans(
   { fit, variety, block, factor }: { fit: BlockedTimesFit; variety: Indexed; block: Indexed; factor: number },
   classOf: Options['classOf'],
 ): readonly ClassMeans[] {
-  const parts = new Map<number, number[]>();
-  used.forEach((_, i) => {
-    const part = nth(fit.partOf, nth(variety.at, i));
-    const known = parts.get(part);
-    if (known) known.push(i);
-    else parts.set(part, [i]);
-  });
-  return [...parts.values()]
+  return byPart(fit, variety)
     .map((members) => {
       const groups = [...new Set(members.map((i) => nth(variety.at, i)))];
       const { estimates, covariance } = fit.means(groups, [...new Set(members.map((i) => nth(block.at, i)))]);

@@ -1,7 +1,7 @@
 import { normalQuantile } from '../numerics/normal.ts';
 import { nth } from '../numerics/element.ts';
 import { quasiVariances } from '../numerics/quasiVariances.ts';
-import { isNotConverged } from '../numerics/notConverged.ts';
+import { ifConverged } from '../numerics/notConverged.ts';
 import { fitRankings } from '../numerics/rankings.ts';
 import type { Ranking } from '../numerics/rankings.ts';
 import type { Answer } from '../terms/rankings.ts';
@@ -52,11 +52,8 @@ function fittedOrNone(rankings: readonly Ranking[], varieties: number): ReturnTy
   const withOrder = rankings.filter(({ length }) => length > 1);
   for (const own of [rankings, withOrder]) {
     if (own.length === 0) continue;
-    try {
-      return fitRankings(own, varieties, true);
-    } catch (fault) {
-      if (!isNotConverged(fault)) throw fault;
-    }
+    const fit = ifConverged(() => fitRankings(own, varieties, true));
+    if (fit) return fit;
   }
   return null;
 }

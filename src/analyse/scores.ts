@@ -53,9 +53,10 @@ function oneOfGarden(scores: readonly Score[]): readonly Score[] {
 /** Scores of a season by declared trait; totals count where the season has no scores of the trait. */
 export function scoresByTrait(season: Season, settings: Settings): ReadonlyMap<DeclaredTrait, readonly Score[]> {
   const byTrait = new Map<DeclaredTrait, readonly Score[]>();
+  const all = inGardens(season, settings);
   for (const trait of settings.traits.values()) {
     if (trait.kind === 'measure') continue;
-    const own = inGardens(season, settings).filter((score) => score.trait === trait.key);
+    const own = all.filter((score) => score.trait === trait.key);
     const found = isOfClub(season) || own.length === 0 ? [...own, ...scoresFromTotals(season, trait.key)] : own;
     const scores = isOfClub(season) && trait.kind === 'yes-no' ? oneOfGarden(found) : found;
     if (scores.length > 0) byTrait.set(trait, scores);

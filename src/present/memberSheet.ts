@@ -27,6 +27,7 @@ export function memberSheet({ settings, varieties }: Trial, seen: SeasonSeen, ga
   const traits = [...settings.traits.values()].filter(({ kind }) => kind === 'rating');
   const isOnly = season.gardens.length === 1;
   const from = settings.firstRipeFrom;
+  const allScores = inGardens(season, settings);
   const rows = varieties.flatMap(({ id }): readonly (readonly string[])[] => {
     const own = units.filter((unit) => unit.variety === id);
     if (own.length === 0) return [];
@@ -40,7 +41,7 @@ export function memberSheet({ settings, varieties }: Trial, seen: SeasonSeen, ga
       return unit.variety === id && unit.garden === garden && ripe !== null && start !== null ? [start + ripe] : [];
     });
     const scored = (key: string): readonly number[] => {
-      const said = inGardens(season, settings).filter(({ variety, trait }) => variety === id && trait === key);
+      const said = allScores.filter(({ variety, trait }) => variety === id && trait === key);
       const here = said.filter(({ taster }) => isOnly || taster === garden).map(({ score }) => score);
       return here.length > 0 ? here : sheetScores(own, key);
     };

@@ -1,6 +1,6 @@
 import { fUpperTail } from '../../numerics/distributions.ts';
 import { keyed, nth } from '../../numerics/element.ts';
-import { isNotConverged } from '../../numerics/notConverged.ts';
+import { ifConverged } from '../../numerics/notConverged.ts';
 import { fitBlocks } from '../../numerics/incompleteBlocks.ts';
 import type { Estimate } from '../../terms/estimate.ts';
 import type { Garden } from '../../terms/gardens.ts';
@@ -92,16 +92,6 @@ function interactionOf(groups: readonly (readonly Unit[])[], options: ModelOptio
   return spread > 0 && Number.isFinite(value) ? { value, df1, df2, p: fUpperTail(value, df1, df2) } : null;
 }
 
-function interactionOrNone(groups: readonly (readonly Unit[])[], options: ModelOptions): ClassF | null {
-  try {
-    return interactionOf(groups, options);
-  } catch (fault) {
-    // Zeros can leave a group without a fit: then nothing is said of differences.
-    if (isNotConverged(fault)) return null;
-    throw fault;
-  }
-}
-
 /**
  * A class's yields in the groups of gardens: the club's fit inside each, told for varieties with gardens enough, and
  * whether varieties do differently in different groups.
@@ -123,8 +113,8 @@ export function groupsSeen(
     const name = gardens.get(unit.planting.garden)?.[kind] ?? null;
     if (name !== null) byGroup.set(name, [...(byGroup.get(name) ?? []), unit]);
   }
-  const inFit = new Map([...byGroup].map(([name, own]) => [name, joinedUnits(own, options).used]));
   if (byGroup.size < 2) return null;
+  const inFit = new Map([...byGroup].map(([name, own]) => [name, joinedUnits(own, options).used]));
   const varieties = [...new Set(units.map(({ planting }) => planting.variety))];
   const shown = new Map(
     varieties.map((id) => [
@@ -144,5 +134,6 @@ export function groupsSeen(
     return { name, gardens: gardensOf(own).size, estimates: new Map(estimates) };
   });
   if (groups.every(({ estimates }) => estimates.size === 0)) return null;
-  return { kind, groups, interaction: interactionOrNone([...byGroup.values()], options) };
+  // Zeros can leave a group without a fit: then nothing is said of differences.
+  return { kind, groups, interaction: ifConverged(() => interactionOf([...byGroup.values()], options)) };
 }

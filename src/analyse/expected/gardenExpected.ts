@@ -7,18 +7,13 @@ import type { GardenClass } from './gardenCells.ts';
 import { inClub, inGarden, levelsOf, meanOfGardens, momentsOf } from './gardenFigures.ts';
 import { gardensGiven } from './gardenGiven.ts';
 import type { LinearFigure } from './gardenFigures.ts';
-import type { GardensGiven } from './gardenGiven.ts';
+import type { GardenSpreads, GardensGiven } from './gardenGiven.ts';
 import { gardenPosterior, thinnedCells } from './gardenPosterior.ts';
 import type { GardenSpreadCell } from './gardenPosterior.ts';
 
-/** A trait's posterior over gardens, with what it says of the club. */
-export interface GardensExpected {
+/** A trait's posterior over gardens, its mean spreads on the working scale, with what it says of the club. */
+export interface GardensExpected extends GardenSpreads {
   readonly cells: readonly GardenSpreadCell[];
-  /** Posterior means of the four spreads, working scale. */
-  readonly between: number;
-  readonly withSeason: number;
-  readonly withGarden: number;
-  readonly rest: number;
   /** In a garden of the club: a + v + a new season. */
   readonly classes: readonly ExpectedClass[];
 }
@@ -28,6 +23,14 @@ const FOR_FIGURES = 500;
 
 const averageOf = (cells: readonly GardenSpreadCell[], of: (cell: GardenSpreadCell, i: number) => number): number =>
   cells.reduce((sum, cell, i) => sum + cell.weight * of(cell, i), 0);
+
+/** Posterior means of the four spreads. */
+const middleOf = (cells: readonly GardenSpreadCell[]): GardenSpreads => ({
+  between: averageOf(cells, ({ between }) => between),
+  withSeason: averageOf(cells, ({ withSeason }) => withSeason),
+  withGarden: averageOf(cells, ({ withGarden }) => withGarden),
+  rest: averageOf(cells, ({ rest }) => rest),
+});
 
 /** Where the figures of a variety come from: its level, and what next season adds to its variance. */
 interface Aim {
@@ -105,10 +108,7 @@ export function expectedOverGardens(
   const cells = gardenPosterior(classes, priorScale);
   return {
     cells,
-    between: averageOf(cells, ({ between }) => between),
-    withSeason: averageOf(cells, ({ withSeason }) => withSeason),
-    withGarden: averageOf(cells, ({ withGarden }) => withGarden),
-    rest: averageOf(cells, ({ rest }) => rest),
+    ...middleOf(cells),
     classes: classes.map((own) => expectedClass(own, thinnedCells(cells, FOR_FIGURES), level, CLUB)),
   };
 }
@@ -145,15 +145,6 @@ export interface InOneGarden {
 /** So many cells serve for a picture. */
 const FOR_PICTURE = 60;
 
-/** Mean spreads of the posterior, as one cell. */
-const middleOf = (cells: readonly GardenSpreadCell[]): GardenSpreadCell => ({
-  between: averageOf(cells, ({ between }) => between),
-  withSeason: averageOf(cells, ({ withSeason }) => withSeason),
-  withGarden: averageOf(cells, ({ withGarden }) => withGarden),
-  rest: averageOf(cells, ({ rest }) => rest),
-  weight: 1,
-});
-
 /** Normal parts of v + u in some gardens, cell by cell. */
 function partsIn(own: GardenClass, variety: number, gardens: readonly string[], cells: readonly GardenSpreadCell[]) {
   const parts = gardens.map((): NormalPart[] => []);
@@ -186,7 +177,7 @@ export function varietyOverGardens(
   const grown = [
     ...new Set(own.values.filter((value) => value.variety === variety).map(({ garden }) => garden)),
   ].toSorted();
-  const roughly = partsIn(own, at, grown, [middleOf(cells)]).map(([part]) => part!.mean);
+  const roughly = partsIn(own, at, grown, [{ ...middleOf(cells), weight: 1 }]).map(([part]) => part!.mean);
   const ordered = grown.map((garden, i) => ({ garden, mean: nth(roughly, i) })).toSorted((a, b) => a.mean - b.mean);
   const step = Math.max(1, ordered.length / most);
   const told = Array.from(
