@@ -13,14 +13,12 @@ import type { Returns } from './returns.ts';
 /** A variety as the club's gardens saw it. */
 export interface ClubVariety {
   readonly variety: string;
-  readonly gardens: number;
   readonly returns: Returns;
 }
 
 /** A class as the club's gardens saw it. */
 export interface ClubClass {
   readonly classId: string;
-  readonly gardens: number;
   readonly varieties: readonly ClubVariety[];
   /** Varieties that gardens join, the largest part first. */
   readonly parts: readonly (readonly string[])[];
@@ -70,7 +68,7 @@ function classSeen(trial: Trial, seen: SeasonSeen, classId: string): ClubClass {
       const again = answersTo(seen, 'again')?.get(id);
       const received = [...asked].filter((garden) => gardens.has(garden)).length;
       const returns = returnsOf(asked.size, received, again?.k ?? 0, again?.n ?? 0, settings.interval);
-      return { variety: id, gardens: gardens.size, returns };
+      return { variety: id, returns };
     });
   const units = unitsOf(seen, classId, classOf);
   const options = {
@@ -84,8 +82,6 @@ function classSeen(trial: Trial, seen: SeasonSeen, classId: string): ClubClass {
   const left = model?.leftOut?.get(classId);
   return {
     classId,
-    gardens: new Set(season.plantings.filter((own) => classOf(own.variety) === classId).map(({ garden }) => garden))
-      .size,
     varieties,
     parts: model?.parts?.get(classId) ?? [],
     lone: left?.lone ?? 0,
