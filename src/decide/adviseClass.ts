@@ -1,4 +1,4 @@
-import { EXPECTED, varietyAdvice, weightingsOf } from './adviseVariety.ts';
+import { changedWeights, EXPECTED, varietyAdvice } from './adviseVariety.ts';
 import type { Run, TraitForecast, VarietyAdvice } from './adviseVariety.ts';
 import type { ClassCase, Goal, VerdictSettings } from './cases.ts';
 import { openDraws } from './draws.ts';
@@ -87,11 +87,11 @@ export function adviseClass(
   garden: string | null = null,
 ): ClassAdvice {
   const drawn = drawnTraits(own, traits, settings.seed, garden);
-  const { changed, weights } = weightingsOf(own.goals);
-  const simulated = simulateClass(own, drawn, withDetail ? weights : weights.slice(0, 1), settings);
+  const changed = withDetail ? changedWeights(own.goals) : [];
+  const simulated = simulateClass(own, drawn, changed, settings);
   const asked = own.competitors.filter(({ competes, wanted }) => competes && wanted === 'yes').map(({ id }) => id);
   const wanted = new Set(asked.length <= own.spots ? asked : []);
-  const run: Run = { own, traits, settings, simulated, changed: withDetail ? changed : [], withDetail, wanted };
+  const run: Run = { own, traits, settings, simulated, changed, withDetail, wanted };
   const ordered = own.competitors
     .flatMap(({ competes }, i) => (competes ? [varietyAdvice(run, i)] : []))
     .toSorted((a, b) => b.share - a.share || (a.variety < b.variety ? -1 : 1));

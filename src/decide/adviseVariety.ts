@@ -87,13 +87,9 @@ export function settlesWith(
 
 const PLANTS = [1, 3, 6] as const;
 
-/** The class's own weights, then each weight halved and doubled. */
-export function weightingsOf(goals: readonly Goal[]) {
-  const base = goals.map(({ weight }) => weight);
-  const changed = goals.flatMap(({ trait }, g) =>
-    ([0.5, 2] as const).map((factor) => ({ trait, factor, weights: base.map((w, i) => (i === g ? w * factor : w)) })),
-  );
-  return { changed, weights: [base, ...changed.map(({ weights }) => weights)] };
+/** Each weight halved and doubled. */
+export function changedWeights(goals: readonly Goal[]) {
+  return goals.flatMap(({ trait }, goal) => ([0.5, 2] as const).map((factor) => ({ goal, trait, factor })));
 }
 
 function expectedOf({ expected }: TraitForecast, classId: string, variety: string) {
@@ -106,7 +102,7 @@ export interface Run {
   readonly traits: ReadonlyMap<string, TraitForecast>;
   readonly settings: VerdictSettings;
   readonly simulated: Simulated;
-  readonly changed: ReturnType<typeof weightingsOf>['changed'];
+  readonly changed: ReturnType<typeof changedWeights>;
   readonly withDetail: boolean;
   /** Varieties that their growers want, as many as there are spots for; empty where there are more. */
   readonly wanted: ReadonlySet<string>;

@@ -1,6 +1,7 @@
 import { solveUpper } from '../numerics/cholesky.ts';
 import { cell, nth } from '../numerics/element.ts';
-import { randomStream } from '../numerics/random.ts';
+import { openStrata } from '../numerics/strata.ts';
+import type { Strata } from '../numerics/strata.ts';
 import { packedGardens } from '../analyse/expected/gardenCells.ts';
 import type { GardenClass } from '../analyse/expected/gardenCells.ts';
 import { inClub, levelsOf, meanOfGardens, ownInGarden } from '../analyse/expected/gardenFigures.ts';
@@ -22,11 +23,15 @@ type DrawnFigure = LinearFigure & { readonly parts: Float64Array };
 interface CellDraws {
   readonly factor: Float64Array;
   readonly means: Float64Array;
-  /** Draws the mean level, and a garden's own means beside it, from the cells. */
-  readonly level: (b: Float64Array, normal: () => number, into: Float64Array) => number;
+  /** Draws the mean level, and a garden's own means beside it, from the cells; `normals` are one for each of them. */
+  readonly level: (b: Float64Array, normals: Float64Array, into: Float64Array) => number;
   /** `noise` is a standard deviation, next season in it. */
   readonly figures: readonly DrawnFigure[];
+  /** Means of the varieties' next season and, last, of the newcomer's. */
+  readonly middle: Float64Array;
 }
+
+type Opened = Pick<CellDraws, 'level' | 'figures'>;
 
 function dot({ pull, constant }: LinearFigure, b: Float64Array): number {
   let total = constant;
@@ -35,13 +40,13 @@ function dot({ pull, constant }: LinearFigure, b: Float64Array): number {
 }
 
 /** In the club; or, from its ratios alone, in a garden without records of the class. */
-function openClub(given: GardensGiven, isGarden: boolean): Pick<CellDraws, 'level' | 'figures'> {
+function openClub(given: GardensGiven, isGarden: boolean): Opened {
   const level = meanOfGardens(given, null);
   const sd = Math.sqrt(level.noise);
   const { withSeason, withGarden, rest } = given.spreads;
   const added = withSeason ** 2 + (isGarden ? withGarden ** 2 + rest ** 2 : 0);
   return {
-    level: (b, normal) => dot(level, b) + sd * normal(),
+    level: (b, normals) => dot(level, b) + sd * cell(normals, 0),
     figures: given.own.varieties.map((_, i) => {
       const figure = inClub(given, i, null);
       return { ...figure, noise: Math.sqrt(figure.noise + added), parts: new Float64Array(0) };
@@ -49,15 +54,15 @@ function openClub(given: GardensGiven, isGarden: boolean): Pick<CellDraws, 'leve
   };
 }
 
-function openGarden(given: GardensGiven, levels: GardenLevels): Pick<CellDraws, 'level' | 'figures'> {
+function openGarden(given: GardensGiven, levels: GardenLevels): Opened {
   const { rows, constants, weights, factor } = levels;
   const { middle } = packedGardens(given.own);
   const { seasons, cell: at } = rows;
   const n = at.length;
   const { withSeason, rest } = given.spreads;
   return {
-    level(b, normal, into) {
-      for (let s = 0; s < seasons; s++) into[s] = normal();
+    level(b, normals, into) {
+      for (let s = 0; s < seasons; s++) into[s] = cell(normals, s);
       solveUpper(factor, seasons, into.subarray(0, seasons));
       let sum = 0;
       for (let s = 0; s < seasons; s++) {
@@ -76,7 +81,7 @@ function openGarden(given: GardensGiven, levels: GardenLevels): Pick<CellDraws, 
 
 /**
  * Opens the draws of a trait over gardens: spreads, cells of variety × season and levels jointly, a new season (and in
- * a garden a new spot) for each variety. Every variety has a stream of its own.
+ * a garden a new spot) for each variety. Draws go in pairs opposite each other; every variety has a stream of its own.
  *
  * @param own     the class's values; every competitor is among its varieties
  * @param cells   the posterior of the four spreads
@@ -96,10 +101,23 @@ export function openGardenDraws(
     cells,
     Math.max(50, Math.min(500, Math.floor(MOST_NUMBERS / (size * (size + own.varieties.length))))),
   );
-  const shared = randomStream(name);
-  const streams = own.varieties.map((id) => randomStream(`${name}/${id}`));
+  const shared = openStrata(name);
+  const streams = own.varieties.map((id) => openStrata(`${name}/${id}`));
   let sum = 0;
   const cumulated = Float64Array.from(used, ({ weight }) => (sum += weight));
+  const n = own.varieties.length;
+  const ownMeans = new Float64Array(Math.max(1, ...packedGardens(own).gardens.map(({ seasons }) => seasons)));
+  /** Varieties and, last, the newcomer, given the cells of variety × season and normals for the levels and varieties. */
+  const fill = ({ level, figures }: Opened, b: Float64Array, normals: Float64Array, into: Float64Array): void => {
+    const newcomer = level(b, normals, ownMeans);
+    into[n] = newcomer;
+    figures.forEach((figure, i) => {
+      let value = newcomer + dot(figure, b) + figure.noise * cell(normals, ownMeans.length + i);
+      for (let s = 0; s < figure.parts.length; s++) value += cell(figure.parts, s) * cell(ownMeans, s);
+      into[i] = value;
+    });
+  };
+  const normals = new Float64Array(ownMeans.length + n);
   const known = new Map<number, CellDraws>();
   const at = (i: number): CellDraws => {
     const found = known.get(i);
@@ -107,29 +125,42 @@ export function openGardenDraws(
     const given = gardensGiven(own, nth(used, i));
     const levels = garden === null ? null : levelsOf(given, garden);
     const { factor, means } = given;
-    const opened = { factor, means, ...(levels ? openGarden(given, levels) : openClub(given, garden !== null)) };
-    known.set(i, opened);
-    return opened;
+    const opened = levels ? openGarden(given, levels) : openClub(given, garden !== null);
+    const middle = new Float64Array(n + 1);
+    fill(opened, means, normals.fill(0), middle);
+    const made = { factor, means, middle, ...opened };
+    known.set(i, made);
+    return made;
   };
   const b = new Float64Array(size);
-  const ownMeans = new Float64Array(Math.max(0, ...packedGardens(own).gardens.map(({ seasons }) => seasons)));
+  const drawn = new Float64Array(n + 1);
+  const each = (length: number, from: (i: number) => Strata, pairs: number): readonly Float64Array[] =>
+    Array.from({ length }, (_, i) => {
+      const set = new Float64Array(pairs);
+      from(i).normals(set);
+      return set;
+    });
   return {
     next(values, newcomer) {
-      const n = own.varieties.length;
-      for (let j = 0; j < newcomer.length; j++) {
-        const { factor, means, level, figures } = at(pickCell(cumulated, shared.uniform() * sum));
-        for (let i = 0; i < size; i++) b[i] = nth(streams, varietyOf[i]!).normal();
-        solveUpper(factor, size, b);
-        for (let i = 0; i < size; i++) b[i]! += cell(means, i);
-        const middle = level(b, shared.normal, ownMeans);
-        newcomer[j] = middle;
-        for (let i = 0; i < n; i++) {
-          const figure = nth(figures, i);
-          let drawn = middle + dot(figure, b) + figure.noise * nth(streams, i).normal();
-          for (let s = 0; s < figure.parts.length; s++) drawn += cell(figure.parts, s) * cell(ownMeans, s);
-          values[j * n + i] = drawn;
+      const pairs = newcomer.length / 2;
+      const numbers = new Float64Array(pairs);
+      shared.uniforms(numbers);
+      const picked = Array.from(numbers, (u) => at(pickCell(cumulated, u * sum)));
+      const ofCells = each(size, (i) => nth(streams, varietyOf[i]!), pairs);
+      const ofRest = [...each(ownMeans.length, () => shared, pairs), ...each(n, (i) => nth(streams, i), pairs)];
+      picked.forEach((own, k) => {
+        for (let i = 0; i < size; i++) b[i] = ofCells[i]![k]!;
+        solveUpper(own.factor, size, b);
+        for (let i = 0; i < size; i++) b[i]! += cell(own.means, i);
+        for (let i = 0; i < normals.length; i++) normals[i] = ofRest[i]![k]!;
+        fill(own, b, normals, drawn);
+        newcomer[2 * k] = cell(drawn, n);
+        newcomer[2 * k + 1] = 2 * cell(own.middle, n) - cell(drawn, n);
+        for (let i = 0, into = 2 * k * n; i < n; i++, into++) {
+          values[into] = cell(drawn, i);
+          values[into + n] = 2 * cell(own.middle, i) - cell(drawn, i);
         }
-      }
+      });
     },
   };
 }

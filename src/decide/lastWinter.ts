@@ -8,7 +8,7 @@ import type { ClassAdvice } from './adviseClass.ts';
 import type { ClassCase } from './cases.ts';
 import { adviseNextSeason } from './nextSeason.ts';
 import { pointsOf } from './points.ts';
-import { lastSpot } from './spots.ts';
+import { neededScore } from './spots.ts';
 import { keyed, nth } from '../numerics/element.ts';
 
 /** How advice of the winter before fared in the season it was for. */
@@ -90,7 +90,7 @@ export function lastWinter(trial: Trial, seasons: readonly SeasonSeen[], recall 
     const eligible = competing(trial, seasons, own);
     const stood = [...scores].filter(([id]) => eligible.has(id)).map(([, score]) => score);
     if (stood.length === 0) return [];
-    const needed = Math.max(bar, lastSpot(stood, own.spots).score);
+    const needed = neededScore(Float64Array.from(stood), bar, own.spots);
     const keeps = advice.varieties.filter(({ verdict }) => verdict === 'keep').map(({ variety }) => variety);
     return [
       {

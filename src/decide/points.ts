@@ -44,10 +44,28 @@ export function pointRange(
   return { good: given.good ?? good, bad: given.bad ?? bad };
 }
 
-function line(value: number, bad: number, good: number): number {
-  if (good === bad) return value === good ? 100 : 50;
-  return 100 * Math.min(1, Math.max(0, (value - bad) / (good - bad)));
+/** Ends and edges of a range in order: points rise from `left` to `low` and fall from `high` to `right`. */
+export interface Slopes {
+  readonly left: number;
+  readonly low: number;
+  readonly high: number;
+  readonly right: number;
 }
+
+/** A range as slopes; on the side that is good without end, both ends are endless. */
+export function slopesOf({ good, bad }: PointRange): Slopes {
+  const [low, high] = typeof good === 'number' ? [good, good] : good;
+  if (typeof good === 'number' && typeof bad === 'number' && good !== bad)
+    return bad > good
+      ? { left: -Infinity, low: -Infinity, high, right: bad }
+      : { left: bad, low, high: Infinity, right: Infinity };
+  const [left, right] = typeof bad === 'number' ? [bad, bad] : bad;
+  return { left, low, high, right };
+}
+
+/** Points between an end and an edge; where both are one, what lies beyond it has half. */
+const part = (value: number, bad: number, good: number): number =>
+  good === bad ? 50 : 100 * Math.min(1, Math.max(0, (value - bad) / (good - bad)));
 
 /**
  * Points of a value, 0 to 100: straight from bad to good, flat outside; between two edges, from the edges inwards.
@@ -55,12 +73,14 @@ function line(value: number, bad: number, good: number): number {
  * @param value  natural scale of the trait
  * @source methods page C
  */
-export function pointsOf({ good, bad }: PointRange, value: number): number {
-  if (typeof good === 'number' && typeof bad === 'number') return line(value, bad, good);
-  const [low, high] = typeof good === 'number' ? [good, good] : good;
-  const [left, right] = typeof bad === 'number' ? [bad, bad] : bad;
-  if (value < low) return line(value, left, low);
-  return value > high ? line(value, right, high) : 100;
+export function pointsAlong({ left, low, high, right }: Slopes, value: number): number {
+  if (value < low) return part(value, left, low);
+  return value > high ? part(value, right, high) : 100;
+}
+
+/** The same of a range. */
+export function pointsOf(range: PointRange, value: number): number {
+  return pointsAlong(slopesOf(range), value);
 }
 
 /** Outermost values of a range: beyond them points are cut off. */

@@ -1,11 +1,11 @@
 import type { ClassCase, TraitCase, VerdictSettings } from './cases.ts';
 import type { TraitDraws } from './draws.ts';
-import { extentOf, pointsOf } from './points.ts';
+import { extentOf, pointsAlong, slopesOf } from './points.ts';
 import type { PointRange } from './points.ts';
 import { openSums, summary } from './simulatedSums.ts';
 import type { SimulatedSums, Sums } from './simulatedSums.ts';
 import { cell, nth } from '../numerics/element.ts';
-import { lastSpot } from './spots.ts';
+import { neededScore, partOfLast } from './spots.ts';
 import type { SpotCount } from './spots.ts';
 
 /** A trait that is drawn: for its points, or for a limit on it. */
@@ -32,6 +32,14 @@ export interface Simulated {
   readonly sums: SimulatedSums;
 }
 
+/** One goal's weight times a factor, beside the class's own weights. */
+export interface ChangedWeight {
+  /** Position among the class's goals. */
+  readonly goal: number;
+  readonly factor: number;
+}
+
+/** Even: draws go in pairs. */
 const BATCH = 250;
 
 const array = (size: number): Float64Array => new Float64Array(size);
@@ -42,6 +50,9 @@ interface Batch {
   /** Goals × batch × varieties. */
   readonly points: readonly Float64Array[];
   readonly newcomerPoints: readonly Float64Array[];
+  /** Goal-weighted means of points. */
+  readonly scores: Float64Array;
+  readonly newcomerScores: Float64Array;
   readonly missed: Uint8Array;
   /** How many of the batch's draws count: fewer in the last one. */
   readonly size: number;
@@ -81,32 +92,31 @@ function shownValue(x: number, { isLog, ends }: TraitCase): number {
 function scoreGoal({ trait, range }: ScoredTrait, g: number, own: ClassCase, batch: Batch, sums: Sums): void {
   const n = own.competitors.length;
   const [from, to] = extentOf(range);
+  const slopes = slopesOf(range);
+  const { isLog } = trait;
+  const [least, most] = trait.ends ?? [-Infinity, Infinity];
   const [values, newcomer] = [nth(batch.values, g), nth(batch.newcomer, g)];
-  const [points, x, xx, p, px] = [
-    nth(batch.points, g),
-    nth(sums.x, g),
-    nth(sums.xx, g),
-    nth(sums.p, g),
-    nth(sums.px, g),
-  ];
-  const competes = own.competitors.map((one) => one.competes);
-  const newcomers = nth(batch.newcomerPoints, g);
+  const [points, newcomers] = [nth(batch.points, g), nth(batch.newcomerPoints, g)];
   let outside = 0;
-  for (let j = 0; j < batch.size; j++) {
-    for (let i = 0; i < n; i++) {
-      const worked = cell(values, j * n + i);
-      const value = shownValue(worked, trait);
-      const own100 = pointsOf(range, value);
-      points[j * n + i] = own100;
-      x[i]! += worked;
-      xx[i]! += worked * worked;
-      p[i]! += own100;
-      px[i]! += own100 * worked;
-      if (!competes[i]) continue;
-      if (value < from || value > to) outside++;
+  own.competitors.forEach(({ competes }, i) => {
+    let [x, xx, p, px] = [0, 0, 0, 0];
+    for (let at = i; at < batch.size * n; at += n) {
+      const worked = cell(values, at);
+      const value = Math.min(most, Math.max(least, isLog ? Math.exp(worked) : worked));
+      const own100 = pointsAlong(slopes, value);
+      points[at] = own100;
+      x += worked;
+      xx += worked * worked;
+      p += own100;
+      px += own100 * worked;
+      if (competes && (value < from || value > to)) outside++;
     }
-    newcomers[j] = pointsOf(range, shownValue(cell(newcomer, j), trait));
-  }
+    nth(sums.x, g)[i]! += x;
+    nth(sums.xx, g)[i]! += xx;
+    nth(sums.p, g)[i]! += p;
+    nth(sums.px, g)[i]! += px;
+  });
+  for (let j = 0; j < batch.size; j++) newcomers[j] = pointsAlong(slopes, shownValue(cell(newcomer, j), trait));
   sums.outside[g]! += outside;
 }
 
@@ -130,23 +140,16 @@ function drawBatch(
   });
 }
 
-/** Scores of a batch under one weighting: goal-weighted mean of points. */
-function scoresOf(
-  batch: Batch,
-  weights: readonly number[],
-  n: number,
-  into: Float64Array,
-  newcomer: Float64Array,
-): void {
+/** Scores of a batch under the class's own weights: weighted means of points. */
+function scoreBatch(batch: Batch, weights: readonly number[], n: number): void {
   const total = weights.reduce((sum, w) => sum + w, 0);
-  into.fill(0);
-  newcomer.fill(0);
+  batch.scores.fill(0);
+  batch.newcomerScores.fill(0);
   weights.forEach((weight, g) => {
     const part = weight / total;
-    const points = nth(batch.points, g);
-    for (let at = 0; at < n * BATCH; at++) into[at]! += part * cell(points, at);
-    const ofNewcomer = nth(batch.newcomerPoints, g);
-    for (let j = 0; j < BATCH; j++) newcomer[j]! += part * cell(ofNewcomer, j);
+    const [points, ofNewcomer] = [nth(batch.points, g), nth(batch.newcomerPoints, g)];
+    for (let at = 0; at < n * batch.size; at++) batch.scores[at]! += part * cell(points, at);
+    for (let j = 0; j < batch.size; j++) batch.newcomerScores[j]! += part * cell(ofNewcomer, j);
   });
 }
 
@@ -156,57 +159,86 @@ interface Counting {
   readonly competing: readonly number[];
   /** Position of the check variety where it is the bar; else -1. */
   readonly check: number;
-  readonly scores: Float64Array;
-  /** Of the goals, as in the batch. */
-  readonly points: readonly Float64Array[];
-  readonly newcomer: Float64Array;
   readonly missed: Uint8Array;
-  readonly size: number;
+  /** A goal whose weight is another one, with what it adds to a score for each of its points; null as the class has it. */
+  readonly changed: { readonly goal: number; readonly more: number } | null;
 }
 
 /** Counts who earns a spot in every draw of a batch. */
-function countBatch(counting: Counting, { earned, above }: SpotCount, sums: Sums | null): void {
-  const { n, spots, competing, check, scores, points, newcomer, missed, size } = counting;
-  const list = Array.from(competing, () => 0);
+function countBatch(counting: Counting, batch: Batch, { earned, above }: SpotCount, sums: Sums | null): void {
+  const { n, spots, competing, check, missed, changed } = counting;
+  const { scores, newcomerScores, size } = batch;
+  const list = new Float64Array(competing.length);
+  const scored = new Float64Array(competing.length);
+  const more = changed?.more ?? 0;
+  const [points, newcomerPoints] = [
+    nth(batch.points, changed?.goal ?? 0),
+    nth(batch.newcomerPoints, changed?.goal ?? 0),
+  ];
   for (let j = 0; j < size; j++) {
     const row = j * n;
     for (let c = 0; c < competing.length; c++) {
       const at = row + competing[c]!;
-      list[c] = missed[at] ? -Infinity : cell(scores, at);
+      scored[c] = cell(scores, at) + more * cell(points, at);
+      list[c] = missed[at] ? -Infinity : cell(scored, c);
     }
-    const bar = check >= 0 ? cell(scores, row + check) : cell(newcomer, j);
-    const { score: last, part } = lastSpot(list, spots);
-    const needed = Math.max(bar, last);
+    const bar =
+      check >= 0
+        ? cell(scores, row + check) + more * cell(points, row + check)
+        : cell(newcomerScores, j) + more * cell(newcomerPoints, j);
+    const needed = neededScore(list, bar, spots);
+    if (sums) addMargins(sums, { scored, competing, needed, newcomer: cell(newcomerScores, j) }, batch.points, row);
+    let got = 0;
     for (let c = 0; c < competing.length; c++) {
-      const i = competing[c]!;
-      const score = cell(scores, row + i);
-      if (sums) {
-        const margin = score - needed;
-        sums.margin[i]! += margin;
-        sums.marginSquared[i]! += margin * margin;
-        sums.gain[i]! += score - cell(newcomer, j);
-        sums.s[i]! += score;
-        for (let g = 0; g < points.length; g++) sums.ps[g]! += points[g]![row + i]! * score;
-      }
-      if (score < bar || missed[row + i]) continue;
-      above[i]!++;
-      if (score >= needed) earned[i]! += score === last ? part : 1;
+      const score = cell(list, c);
+      if (score < bar) continue;
+      above[competing[c]!]!++;
+      if (score < needed) continue;
+      earned[competing[c]!]!++;
+      got++;
     }
+    if (got <= spots) continue;
+    const part = partOfLast(list, spots, needed);
+    for (let c = 0; c < competing.length; c++) if (list[c] === needed) earned[competing[c]!]! -= 1 - part;
+  }
+}
+
+/** Sums over one draw of the class's own weights. */
+function addMargins(
+  sums: Sums,
+  drawn: {
+    readonly scored: Float64Array;
+    readonly competing: readonly number[];
+    readonly needed: number;
+    readonly newcomer: number;
+  },
+  points: readonly Float64Array[],
+  row: number,
+): void {
+  const { scored, competing, needed, newcomer } = drawn;
+  for (let c = 0; c < competing.length; c++) {
+    const [i, score] = [competing[c]!, cell(scored, c)];
+    const margin = score - needed;
+    sums.margin[i]! += margin;
+    sums.marginSquared[i]! += margin * margin;
+    sums.gain[i]! += score - newcomer;
+    sums.s[i]! += score;
+    for (let g = 0; g < points.length; g++) sums.ps[g]! += points[g]![row + i]! * score;
   }
 }
 
 /**
  * Simulated next seasons of a class: who earns one of its spots, under several weightings at once.
  *
- * @param own         the class
- * @param drawn       its traits, the goals first and in their order
- * @param weightings  weights of the goals; the first is the class's own
+ * @param own      the class
+ * @param drawn    its traits, the goals first and in their order
+ * @param changes  weightings beside the class's own
  * @source methods page C
  */
 export function simulateClass(
   own: ClassCase,
   drawn: readonly DrawnTrait[],
-  weightings: readonly (readonly number[])[],
+  changes: readonly ChangedWeight[],
   { simulations }: Pick<VerdictSettings, 'simulations'>,
 ): Simulated {
   const n = own.competitors.length;
@@ -216,29 +248,37 @@ export function simulateClass(
     newcomer: drawn.map(() => array(BATCH)),
     points: Array.from({ length: goals }, () => array(n * BATCH)),
     newcomerPoints: Array.from({ length: goals }, () => array(BATCH)),
+    scores: array(n * BATCH),
+    newcomerScores: array(BATCH),
     missed: new Uint8Array(n * BATCH),
   };
   const sums = openSums(goals, n);
-  const counts = weightings.map(() => ({ earned: array(n), above: array(n) }));
-  const unlimited = own.must.length > 0 ? { earned: array(n), above: array(n) } : null;
+  const count = (): SpotCount => ({ earned: array(n), above: array(n) });
+  const counts = [count(), ...changes.map(count)];
+  const unlimited = own.must.length > 0 ? count() : null;
   const missedDraws = own.must.map(() => array(n));
   const free = new Uint8Array(n * BATCH);
-  const [scores, newcomer] = [array(n * BATCH), array(BATCH)];
   const competing = own.competitors.flatMap(({ competes }, i) => (competes ? [i] : []));
   const check = own.bar === 'check' ? own.competitors.findIndex(({ id }) => id === own.checkVariety) : -1;
+  const weights = own.goals.map(({ weight }) => weight);
+  const total = weights.reduce((sum, w) => sum + w, 0);
+  const plain: Counting = { n, spots: own.spots, competing, check, missed: whole.missed, changed: null };
+  const changed = changes.map(({ goal, factor }): Counting => {
+    const more = (nth(weights, goal) / total) * (factor - 1);
+    return { ...plain, changed: { goal, more } };
+  });
   for (let done = 0; done < simulations; done += BATCH) {
     const batch = { ...whole, size: Math.min(BATCH, simulations - done) };
     drawBatch(drawn, own, batch, sums, missedDraws);
-    weightings.forEach((weights, k) => {
-      scoresOf(batch, weights, n, scores, newcomer);
-      const { missed, points, size } = batch;
-      const counting = { n, spots: own.spots, competing, check, scores, points, newcomer, missed, size };
-      countBatch(counting, nth(counts, k), k === 0 ? sums : null);
-      if (k === 0 && unlimited) countBatch({ ...counting, missed: free }, unlimited, null);
-    });
+    scoreBatch(batch, weights, n);
+    countBatch(plain, batch, nth(counts, 0), sums);
+    changed.forEach((counting, k) => countBatch(counting, batch, nth(counts, k + 1), null));
+    if (unlimited) countBatch({ ...plain, missed: free }, batch, unlimited, null);
     for (let g = 0; g < goals; g++) {
       const [bar, step, from] = check >= 0 ? [nth(batch.points, g), n, check] : [nth(batch.newcomerPoints, g), 1, 0];
-      for (let j = 0; j < batch.size; j++) sums.bar[g]! += cell(bar, j * step + from);
+      let added = 0;
+      for (let j = 0; j < batch.size; j++) added += cell(bar, j * step + from);
+      sums.bar[g]! += added;
     }
   }
   return { counts, unlimited, missed: missedDraws, sums: summary(sums, competing, simulations) };

@@ -1,5 +1,5 @@
 import { quickselect } from 'simple-statistics';
-import { cell, nth } from '../numerics/element.ts';
+import { cell } from '../numerics/element.ts';
 
 /** Who earns a spot in one simulated season, added to the counts. */
 export interface SpotCount {
@@ -9,46 +9,57 @@ export interface SpotCount {
   readonly above: Float64Array;
 }
 
-/** Up to so many comparisons, keeping the best in order is faster than parting the list. */
-const FEW = 200;
+/** Up to so many comparisons, keeping the lowest in order is faster than parting the list. */
+const FEW = 400;
 
-/** Room for the best of a list. */
-const best = new Float64Array(FEW);
+/** Room for scores that reach the bar, and for the lowest of them in order. */
+let reached = new Float64Array(64);
+const lowest = new Float64Array(FEW);
 
-/** Score at the last spot, of a short list. */
-function bySinking(scores: readonly number[], spots: number): number {
-  best.fill(-Infinity, 0, spots);
-  for (let i = 0; i < scores.length; i++) {
-    const own = scores[i]!;
-    if (own <= best[spots - 1]!) continue;
-    let at = spots - 1;
-    for (; at > 0 && best[at - 1]! < own; at--) best[at] = best[at - 1]!;
-    best[at] = own;
+/** The k-th lowest of the first n that reached the bar, k ≥ 1. */
+function bySinking(n: number, k: number): number {
+  lowest.fill(Infinity, 0, k);
+  for (let i = 0; i < n; i++) {
+    const own = cell(reached, i);
+    if (own >= lowest[k - 1]!) continue;
+    let at = k - 1;
+    for (; at > 0 && lowest[at - 1]! > own; at--) lowest[at] = lowest[at - 1]!;
+    lowest[at] = own;
   }
-  return cell(best, spots - 1);
-}
-
-/** Score at the last spot; the list is reordered. */
-function byParting(scores: number[], spots: number): number {
-  quickselect(scores, scores.length - spots);
-  return nth(scores, scores.length - spots);
+  return cell(lowest, k - 1);
 }
 
 /**
- * Lowest score that still earns a spot, and how the last spots are shared.
+ * The score that earns a spot: the bar's, or that of the last spot where more reach the bar than have room.
  *
- * @param scores  of the competitors, -Infinity for one that missed a limit; may be reordered
+ * @param scores  of the competitors, -Infinity for one that missed a limit
  * @param spots   how many spots there are, ≥ 1
- * @returns       the score at the last spot, and the part of a spot that each of those tied there has
  */
-export function lastSpot(scores: number[], spots: number): { readonly score: number; readonly part: number } {
-  const n = scores.length;
-  if (n <= spots) return { score: -Infinity, part: 1 };
-  const score = n * spots <= FEW ? bySinking(scores, spots) : byParting(scores, spots);
-  let [better, tied] = [0, 0];
-  for (const own of scores) {
-    if (own > score) better++;
-    else if (own === score) tied++;
+export function neededScore(scores: Float64Array, bar: number, spots: number): number {
+  if (reached.length < scores.length) reached = new Float64Array(2 * scores.length);
+  let n = 0;
+  for (let i = 0; i < scores.length; i++) {
+    const own = scores[i]!;
+    if (own >= bar) reached[n++] = own;
   }
-  return { score, part: (spots - better) / tied };
+  if (n < spots) return bar;
+  const k = n - spots + 1;
+  if (n * k <= FEW) return bySinking(n, k);
+  quickselect(reached as unknown as number[], k - 1, 0, n - 1);
+  return cell(reached, k - 1);
+}
+
+/**
+ * How the last spots are shared: the part of a spot that each of those has whose score is just what is needed.
+ *
+ * @returns  1 where there is room for all of them
+ */
+export function partOfLast(scores: Float64Array, spots: number, needed: number): number {
+  let [better, tied] = [0, 0];
+  for (let i = 0; i < scores.length; i++) {
+    const own = scores[i]!;
+    if (own > needed) better++;
+    else if (own === needed) tied++;
+  }
+  return Math.min(1, (spots - better) / tied);
 }

@@ -2,12 +2,11 @@ import * as vega from 'vega';
 import { compile } from 'vega-lite';
 import type { TopLevelSpec } from 'vega-lite';
 import type { Drawing } from '../present/charts/config.ts';
-import type { Chart } from '../present/charts/kinds.ts';
-import { dots } from '../present/charts/dots.ts';
+import type { Chart, ScatterChart, StepChart } from '../present/charts/kinds.ts';
 import { FONT_SIZE, textWidth } from '../present/charts/text.ts';
 import { numberWriter } from '../present/numbers.ts';
 import { plainUnits } from '../present/units.ts';
-import { specification } from '../present/charts/specification.ts';
+import { rowChart, specification } from '../present/charts/specification.ts';
 
 // Without a browser Vega takes texts for wider than they are, and leaves so much room that a phone must shrink the chart.
 vega.textMetrics.width = (item, text) => textWidth(String(text ?? item.text ?? ''), item.fontSize ?? FONT_SIZE);
@@ -33,13 +32,27 @@ export function beginDrawings(): void {
   drawings = new Map();
 }
 
-/** A specification whose numbers are written in a language. */
-function inLanguage(spec: TopLevelSpec, language: string): TopLevelSpec {
+/** How numbers are written, by language. */
+const writers = new Map<string, ReturnType<typeof numberWriter>>();
+
+function writerOf(language: string): ReturnType<typeof numberWriter> {
+  const writer = writers.get(language) ?? numberWriter(language);
+  writers.set(language, writer);
+  return writer;
+}
+
+const locales = new Map<string, object>();
+
+/** The same for Vega's axes. */
+function localeOf(language: string): object {
+  const known = locales.get(language);
+  if (known) return known;
   const parts = new Intl.NumberFormat(language).formatToParts(1234567.8);
   const part = (type: string, otherwise: string): string => parts.find((one) => one.type === type)?.value ?? otherwise;
   const [decimal, thousands] = [part('decimal', '.'), part('group', '')];
-  const number = { decimal, thousands, grouping: [3], currency: ['', ''] as [string, string] };
-  return { ...spec, config: { ...spec.config, locale: { number } } };
+  const locale = { number: { decimal, thousands, grouping: [3], currency: ['', ''] } };
+  locales.set(language, locale);
+  return locale;
 }
 
 /**
@@ -53,11 +66,14 @@ function inLanguage(spec: TopLevelSpec, language: string): TopLevelSpec {
  */
 export async function drawChart(chart: Chart, width: number, prefix: string, language: string): Promise<string> {
   const text = plainUnits(JSON.stringify(chart));
-  const parsed = <Kind extends Chart>(_own: Kind): Kind => JSON.parse(text) as Kind;
-  if (chart.kind === 'dots') return dots(parsed(chart), width, numberWriter(language));
+  const plain = JSON.parse(text) as Chart;
+  const row = rowChart(plain, width, writerOf(language));
+  if (row !== null) return row;
   const key = `${width} ${language} ${text}`;
   const drawn =
-    drawings.get(key) ?? drawnBefore.get(key) ?? (await draw(specification(parsed(chart), width), prefix, language));
+    drawings.get(key) ??
+    drawnBefore.get(key) ??
+    (await draw(specification(plain as ScatterChart | StepChart, width), prefix, language));
   drawings.set(key, drawn);
   return drawn.replace(/\b(id="|url\(#|href="#)/g, `$1${prefix}-`);
 }
@@ -67,7 +83,7 @@ async function draw({ spec: own, data }: Drawing, prefix: string, language: stri
     throw new Error(`chart ${prefix}: ${messages.map(String).join(' ')}`);
   };
   const logger = { warn: fail, error: fail, info: () => logger, debug: () => logger, level: () => 0 };
-  const spec = inLanguage(own, language);
+  const spec = { ...own, config: { ...own.config, locale: localeOf(language) } } as TopLevelSpec;
   const key = JSON.stringify(spec);
   const runtime = runtimes.get(key) ?? vega.parse(compile(spec, { logger: logger }).spec);
   runtimes.set(key, runtime);

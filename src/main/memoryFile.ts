@@ -33,9 +33,8 @@ function programDigest(): string {
   const hash = createHash('sha256').update(process.version).update(process.arch);
   const root = packageRoot();
   hash.update(readFileSync(join(root, 'package.json')));
-  for (const part of ['dist/src', 'dist/site'])
-    for (const name of readdirSync(join(root, part), { recursive: true, encoding: 'utf8' }).toSorted())
-      if (name.endsWith('.js')) hash.update(name).update(readFileSync(join(root, part, name)));
+  const program = join(root, 'dist/src/main');
+  for (const name of readdirSync(program).toSorted()) hash.update(name).update(readFileSync(join(program, name)));
   return hash.digest('hex').slice(0, 32);
 }
 

@@ -31,6 +31,8 @@ const SHIFTS = 8;
 /** Points of a shift: more dimensions want more. */
 const pointsFor = (k: number): number => (k <= 4 ? 2 ** 9 : k <= 8 ? 2 ** 10 : 2 ** 12);
 const SCALES = 512;
+/** Looks at the lattice for a critical value. */
+const MOST_LOOKS = 5;
 
 /** Room for the variables of one lattice point. */
 const drawn = new Float64Array(1000);
@@ -114,9 +116,28 @@ function latticeShare(
   return inside / (SHIFTS * points);
 }
 
+/** A distribution with any correlation beside the one with the nearest product form, whose tail is known exactly. */
+interface Approached {
+  readonly factors: readonly number[];
+  /** What the box holds more than that of the product form: a shifted Richtmyer lattice, both by the same points. */
+  readonly difference: (t: number) => number;
+}
+
+function approached(correlation: readonly (readonly number[])[], df: number): Approached {
+  const steps = primes(correlation.length + 1).map((p) => Math.sqrt(p) % 1);
+  const scales = scaleTable(df);
+  const factors = nearestProduct(correlation);
+  const product = factors.map((a, i) => factors.map((b, j) => (i === j ? 1 : a * b)));
+  const [own, near] = [cholesky(correlation), cholesky(product)];
+  return {
+    factors,
+    difference: (t) => latticeShare(t, own, scales, steps) - latticeShare(t, near, scales, steps),
+  };
+}
+
 /**
- * P(max |Tj| > t) for a multivariate t with any correlation: a shifted Richtmyer lattice for what the matrix differs
- * from its nearest product form, whose probability is known exactly (a control variate).
+ * P(max |Tj| > t) for a multivariate t with any correlation: a lattice for what the matrix differs from its nearest
+ * product form, whose probability is known exactly (a control variate).
  *
  * @param t            value ≥ 0
  * @param correlation  k × k correlation matrix
@@ -125,13 +146,8 @@ function latticeShare(
  * @source Genz & Bretz (2009), Computation of Multivariate Normal and t Probabilities, ch. 4
  */
 export function multivariateTUpperTail(t: number, correlation: readonly (readonly number[])[], df: number): number {
-  const steps = primes(correlation.length + 1).map((p) => Math.sqrt(p) % 1);
-  const scales = scaleTable(df);
-  const factors = nearestProduct(correlation);
-  const product = factors.map((a, i) => factors.map((b, j) => (i === j ? 1 : a * b)));
-  const difference =
-    latticeShare(t, cholesky(correlation), scales, steps) - latticeShare(t, cholesky(product), scales, steps);
-  return Math.min(1, Math.max(0, dunnettUpperTail(t, factors, df) - difference));
+  const { factors, difference } = approached(correlation, df);
+  return Math.min(1, Math.max(0, dunnettUpperTail(t, factors, df) - difference(t)));
 }
 
 const TABLE = 4096;
@@ -166,6 +182,16 @@ function fastQuantile(u: number): number {
  * @source Genz & Bretz (2009) Computation of Multivariate Normal and t Probabilities ch. 4
  */
 export function multivariateTQuantile(p: number, correlation: readonly (readonly number[])[], df: number): number {
+  const { factors, difference } = approached(correlation, df);
   const [low, high] = criticalBounds(p, correlation.length, df);
-  return findRoot((t) => multivariateTUpperTail(t, correlation, df) - (1 - p), low, high, 1e-4);
+  // The difference hardly changes with t: two or three looks at it are enough.
+  let [value, more] = [high, difference((low + high) / 2)];
+  for (let step = 0; step < MOST_LOOKS; step++) {
+    const tail = (t: number): number => dunnettUpperTail(t, factors, df) - more - (1 - p);
+    const next = findRoot(tail, low, high, 1e-9);
+    if (Math.abs(next - value) < 1e-6) return next;
+    [value, more] = [next, difference(next)];
+  }
+  // Where the product form is far off, the whole tail is searched.
+  return findRoot((t) => dunnettUpperTail(t, factors, df) - difference(t) - (1 - p), low, high, 1e-4);
 }

@@ -10,8 +10,8 @@ export interface RandomStream {
   readonly normal: () => number;
 }
 
-/** FNV-1a, 32 bits. */
-function hash(text: string): number {
+/** Seed of a name: FNV-1a, 32 bits. */
+export function hashOf(text: string): number {
   let h = 0x811c9dc5;
   for (let i = 0; i < text.length; i++) h = Math.imul(h ^ text.charCodeAt(i), 0x01000193);
   return h;
@@ -23,7 +23,7 @@ function hash(text: string): number {
  * @param name  any text, such as `1/sweet/yield/p12`
  */
 export function randomStream(name: string): RandomStream {
-  const generator = xoroshiro128plus(hash(name));
+  const generator = xoroshiro128plus(hashOf(name));
   const uniform = (): number => {
     const u = uniformFloat64(generator);
     return u > 0 ? u : 2 ** -54;

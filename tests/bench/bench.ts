@@ -8,14 +8,13 @@ import { compareSeason } from '../../src/analyse/compareSeason.ts';
 import { seasonSeen } from '../../src/analyse/seen.ts';
 import { checkTrial } from '../../src/records/trial.ts';
 import { adviseNextSeason } from '../../src/decide/nextSeason.ts';
-import { dotsByVega } from './dotsByVega.ts';
+import { chartByVega } from './rowsByVega.ts';
 import { compare, runOnce } from './paired.ts';
 import { inOtherUnits } from '../../src/main/drawings.ts';
 import { readFolder } from '../../src/main/readFolder.ts';
 import type { Chart } from '../../src/present/charts/kinds.ts';
 import { adviceFigures } from '../../src/present/nextSeason/figures.ts';
 import { plainUnits } from '../../src/present/units.ts';
-import { specification } from '../../src/present/charts/specification.ts';
 import { writingOf } from '../../src/present/numbers.ts';
 import { classFigures } from '../../src/present/seasonFigures/class.ts';
 
@@ -42,7 +41,7 @@ async function demoCharts(): Promise<string> {
   }
   const drawings = [...charts].flatMap((text) => {
     const chart = JSON.parse(text) as Chart;
-    return [560, 170].map((width) => (chart.kind === 'dots' ? dotsByVega(chart, width) : specification(chart, width)));
+    return [560, 170].map((width) => chartByVega(chart, width));
   });
   process.stdout.write(`${drawings.length} charts\n`);
   const file = join(mkdtempSync(join(tmpdir(), 'keeprow-charts-')), 'charts.json');

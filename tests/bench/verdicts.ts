@@ -13,7 +13,7 @@ import type { ClassAdvice } from '../../src/decide/adviseClass.ts';
 import type { TraitForecast } from '../../src/decide/adviseVariety.ts';
 import type { ClassCase } from '../../src/decide/cases.ts';
 import { pointsOf } from '../../src/decide/points.ts';
-import { lastSpot } from '../../src/decide/spots.ts';
+import { neededScore, partOfLast } from '../../src/decide/spots.ts';
 import { traitFacts } from '../../src/terms/traits.ts';
 import type { DeclaredTrait } from '../../src/terms/traits.ts';
 
@@ -283,11 +283,13 @@ function run(setting: Setting): Tally {
       forecasts,
       truth.map(({ middle }) => middle),
     );
-    const last = lastSpot([...scores.values()], classCase.spots);
+    const list = Float64Array.from(scores.values());
+    const needed = neededScore(list, bar, classCase.spots);
+    const part = partOfLast(list, classCase.spots, needed);
     const perTenth = Array.from({ length: 10 }, () => ({ n: 0, earned: 0 }));
     for (const { variety, share, verdict } of advice.varieties) {
       const score = scores.get(variety)!;
-      const earned = score >= bar && score >= last.score ? (score === last.score ? last.part : 1) : 0;
+      const earned = score >= needed ? (score === needed ? part : 1) : 0;
       const tenth = Math.min(9, Math.floor(share * 10));
       perTenth[tenth]!.n++;
       perTenth[tenth]!.earned += earned;

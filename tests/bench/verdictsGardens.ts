@@ -6,7 +6,7 @@
 import { expectedInGarden, expectedOverGardens } from '../../src/analyse/expected/gardenExpected.ts';
 import type { GardenClass, GardenValue } from '../../src/analyse/expected/gardenCells.ts';
 import { openGardenDraws } from '../../src/decide/gardenDraws.ts';
-import { lastSpot } from '../../src/decide/spots.ts';
+import { neededScore } from '../../src/decide/spots.ts';
 import { nth } from '../../src/numerics/element.ts';
 import { randomStream } from '../../src/numerics/random.ts';
 
@@ -66,9 +66,9 @@ function earned(own: GardenClass, cells: Parameters<typeof openGardenDraws>[1], 
   const shares = new Float64Array(n);
   for (let j = 0; j < DRAWS; j++) {
     const list = Array.from({ length: n }, (_, i) => values[j * n + i]! - newcomer[j]!);
-    const { score } = lastSpot([...list], SPOTS);
+    const score = neededScore(Float64Array.from(list), 0, SPOTS);
     list.forEach((value, i) => {
-      if (value >= 0 && value >= score) shares[i]! += 1 / DRAWS;
+      if (value >= score) shares[i]! += 1 / DRAWS;
     });
   }
   return shares;
@@ -102,7 +102,7 @@ function count(
   truth: { readonly level: number; readonly next: readonly number[] },
   expected: readonly { readonly low: number; readonly high: number }[],
 ): void {
-  const { score } = lastSpot([...truth.next], SPOTS);
+  const score = neededScore(Float64Array.from(truth.next), 0, SPOTS);
   expected.forEach(({ low, high }, i) => {
     const value = truth.level + nth(truth.next, i);
     into.intervals++;

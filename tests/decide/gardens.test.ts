@@ -6,7 +6,7 @@ import { gardenPosterior } from '../../src/analyse/expected/gardenPosterior.ts';
 import { openGardenDraws } from '../../src/decide/gardenDraws.ts';
 import { choleskyFactor, solveLower } from '../../src/numerics/cholesky.ts';
 import { randomStream } from '../../src/numerics/random.ts';
-import { lastSpot } from '../../src/decide/spots.ts';
+import { neededScore } from '../../src/decide/spots.ts';
 import { reference, referenceRows } from '../reference/read.ts';
 
 const rows = referenceRows('gardens/o2_barley_network').map((row) => ({
@@ -90,7 +90,7 @@ describe('o8: shares in the club, in a garden seen, in one without records (dens
       draws.next(values, newcomer);
       for (let j = 0; j < 1000; j++) {
         const list = Array.from({ length: n }, (_, i) => values[j * n + i]! - newcomer[j]!);
-        const { score } = lastSpot([...list], results.spots);
+        const score = neededScore(Float64Array.from(list), 0, results.spots);
         list.forEach((value, i) => {
           found[i]!.mean += value / DRAWS;
           if (value < 0) return;

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { pointRange, pointsOf } from '../../src/decide/points.ts';
 import { chanceToSettle } from '../../src/decide/settling.ts';
-import { lastSpot } from '../../src/decide/spots.ts';
+import { neededScore, partOfLast } from '../../src/decide/spots.ts';
 import { hundredths, isOnTheEdge, verdictOf } from '../../src/decide/verdict.ts';
 
 describe('points', () => {
@@ -31,9 +31,18 @@ describe('points', () => {
 
 describe('spots', () => {
   it('goes to the best, and those tied at the last spot share what is left', () => {
-    expect(lastSpot([5, 1, 9, 7], 2)).toEqual({ score: 7, part: 1 });
-    expect(lastSpot([5, 5, 9, 5], 2)).toEqual({ score: 5, part: 1 / 3 });
-    expect(lastSpot([5, 5], 3)).toEqual({ score: -Infinity, part: 1 });
+    const earned = (scores: readonly number[], spots: number, bar = 0) => {
+      const list = Float64Array.from(scores);
+      const needed = neededScore(list, bar, spots);
+      return { needed, part: partOfLast(list, spots, needed) };
+    };
+    expect(earned([5, 1, 9, 7], 2)).toEqual({ needed: 7, part: 1 });
+    expect(earned([5, 5, 9, 5], 2)).toEqual({ needed: 5, part: 1 / 3 });
+    expect(earned([5, 5], 3, 5)).toEqual({ needed: 5, part: 1 });
+    expect(earned([5, -Infinity], 1, 6)).toMatchObject({ needed: 6 });
+    // Long lists are parted another way: the same as in order.
+    const many = Array.from({ length: 500 }, (_, i) => (i * 7919) % 997);
+    expect(earned(many, 40)).toEqual({ needed: many.toSorted((a, b) => b - a)[39], part: 1 });
   });
 });
 

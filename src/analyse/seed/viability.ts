@@ -1,5 +1,5 @@
 import { atLeastOf, logBetaBinomial } from '../../numerics/betaBinomial.ts';
-import { nth } from '../../numerics/element.ts';
+import { cell, nth } from '../../numerics/element.ts';
 import { normalCdf, normalDensity } from '../../numerics/normal.ts';
 
 /** A germination test, or a sowing that was counted. */
@@ -58,18 +58,23 @@ export function viabilityOf(tests: readonly SeedTest[], stored: Stored, isOneAge
   const [zs, ys] = [scores(rows), scores(columns)];
   const fresh = zs.map((z) => FRESH + FRESH_SD * z);
   const sigma = ys.map((y) => (isOneAge ? Infinity : SIGMA[stored] * Math.exp(LOG_SIGMA_SD * y)));
-  const logs = CORRELATIONS.map((correlation, c) => {
-    const own = new Float64Array(rows * columns);
-    for (let i = 0; i < rows; i++) {
-      for (let j = 0; j < columns; j++) {
-        let log = Math.log(normalDensity(nth(zs, i)) * normalDensity(nth(ys, j)) * nth(CORRELATION_WEIGHTS, c));
-        for (const { age, seeds, germinated } of tests) {
-          const p = inside(normalCdf(nth(fresh, i) - age / nth(sigma, j)));
-          log += logBetaBinomial(germinated, seeds, p, correlation);
-        }
-        own[i * columns + j] = log;
-      }
+  const prior = new Float64Array(rows * columns);
+  const chances = tests.map(() => new Float64Array(rows * columns));
+  for (let i = 0; i < rows; i++) {
+    for (let j = 0; j < columns; j++) {
+      const at = i * columns + j;
+      prior[at] = Math.log(normalDensity(cell(zs, i)) * normalDensity(cell(ys, j)));
+      tests.forEach(({ age }, t) => {
+        nth(chances, t)[at] = inside(normalCdf(cell(fresh, i) - age / cell(sigma, j)));
+      });
     }
+  }
+  const logs = CORRELATIONS.map((correlation, c) => {
+    const own = prior.map((log) => log + Math.log(nth(CORRELATION_WEIGHTS, c)));
+    tests.forEach(({ seeds, germinated }, t) => {
+      const of = nth(chances, t);
+      for (let at = 0; at < own.length; at++) own[at]! += logBetaBinomial(germinated, seeds, cell(of, at), correlation);
+    });
     return own;
   });
   const top = Math.max(...logs.map((own) => own.reduce((most, log) => Math.max(most, log), -Infinity)));

@@ -58,20 +58,33 @@ function roundTicks(low: number, high: number, count: number, number: WriteNumbe
 }
 
 /**
- * A plain axis that holds all values, with round ends and at most about five ticks whose labels do not touch.
+ * A plain axis that holds all values, with round ends and at most about so many ticks whose labels do not touch.
  *
  * @param values  what it must hold, at least one
  * @param width   px
  * @param number  writes a tick in the site's language
  */
-export function plainAxis(values: readonly number[], width: number, number: WriteNumber): Axis {
+export function plainAxis(values: readonly number[], width: number, number: WriteNumber, most = 5): Axis {
   const [low, high] = roundEnds(Math.min(...values), Math.max(...values));
   const at = (value: number): number => (high > low ? ((value - low) / (high - low)) * width : width / 2);
-  for (let count = 5; count > 1; count--) {
+  for (let count = most; count > 1; count--) {
     const ticks = roundTicks(low, high, count, number);
     if (fits(ticks, at)) return { at, ticks };
   }
   return { at, ticks: roundTicks(low, high, 1, number).slice(0, 1) };
+}
+
+/** An axis from one end to another with given ticks. */
+export function givenAxis(
+  [low, high]: readonly [number, number],
+  width: number,
+  ticks: readonly number[],
+  number: (value: number) => string,
+): Axis {
+  return {
+    at: (value) => ((value - low) / (high - low)) * width,
+    ticks: ticks.map((value) => ({ value, label: number(value) })),
+  };
 }
 
 /** A logarithmic axis of ratios, all above 0, with ticks at quarters, halves, doubles and the like. */

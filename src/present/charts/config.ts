@@ -34,15 +34,3 @@ export const COLOUR = {
 
 /** Narrower charts leave the written values to the table beside them. */
 export const ROOM_FOR_VALUES = 400;
-
-/** Values written at the right edge, a line a variety; none where the chart is narrow. */
-export function writtenValues(width: number, y: object, data: string): readonly object[] {
-  if (width <= ROOM_FOR_VALUES) return [];
-  return [
-    {
-      data: { name: data },
-      mark: { type: 'text', align: 'left', color: INK, fontSize: 12, limit: 0, aria: false },
-      encoding: { y, x: { value: width + 12 }, text: { field: 'written' } },
-    },
-  ];
-}

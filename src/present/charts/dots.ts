@@ -1,22 +1,17 @@
 import { svgText } from '../svgText.ts';
 import { plainAxis, ratioAxis } from './axis.ts';
 import type { Axis } from './axis.ts';
-import { FONT, ROOM_FOR_VALUES } from './config.ts';
-import { FONT_SIZE, brokenLines, textWidth } from './text.ts';
+import { framed, px } from './frame.ts';
 import type { DotChart, DotRow } from './kinds.ts';
 
 /** Height of a line, px. */
 const STEP = 26;
-const VALUE_SIZE = 12;
-const MARGIN = 6;
 /** Half the height of a mark, px. */
 const RADIUS = 4.743;
-const LINE_HEIGHT = 16;
 
 const colourOf = ({ group }: DotRow): string => (group === 'new' ? 'var(--new)' : 'var(--returning)');
 /** Middle of a row, px from the top. */
 const middleOf = (row: number): number => row * STEP + STEP / 2;
-const px = (value: number): string => String(Math.round(value * 100) / 100);
 
 /** Everything that the axis must hold. */
 function valuesOf({ rows, plants, pulls, zero, reference, ratioTo }: DotChart): readonly number[] {
@@ -79,36 +74,7 @@ function marks(chart: DotChart, { at }: Axis): string {
  * @param number  writes the axis's numbers in the site's language
  */
 export function dots(chart: DotChart, width: number, number: (value: number, decimals?: number) => string): string {
-  const { rows } = chart;
   const axis = (chart.ratioTo === null ? plainAxis : ratioAxis)(valuesOf(chart), width, number);
-  const hasValues = width > ROOM_FOR_VALUES;
-  const left = MARGIN + 4 + Math.max(...rows.map(({ name }) => textWidth(name, FONT_SIZE)));
-  const right = MARGIN + (hasValues ? 12 + Math.max(...rows.map(({ written }) => textWidth(written, VALUE_SIZE))) : 10);
-  const full = Math.ceil(left + width + right);
-  const title = brokenLines(chart.axis, full - 2 * MARGIN);
-  const half = Math.max(...title.map((line) => textWidth(line, FONT_SIZE))) / 2;
-  // Under the middle of the plot, unless it would leave the picture there.
-  const middle = Math.min(Math.max(width / 2, half - left + MARGIN), width + right - half - MARGIN);
-  const bottom = rows.length * STEP;
-  const height = bottom + 26 + title.length * LINE_HEIGHT + MARGIN;
-  return [
-    `<svg xmlns="http://www.w3.org/2000/svg" class="marks" width="${full}" height="${height}" viewBox="0 0 ${full} ${height}">`,
-    `<g transform="translate(${px(left)},${MARGIN})" font-family="${svgText(FONT)}" font-size="${FONT_SIZE}px" fill="none">`,
-    `<path d="M0,${bottom}h${width}" stroke="var(--rule)"/><g text-anchor="middle" fill="var(--ink)">`,
-    ...axis.ticks.map(
-      ({ value, label }) =>
-        `<path d="M${px(axis.at(value))},${bottom}v5" stroke="var(--rule)"/><text x="${px(axis.at(value))}" y="${bottom + 18}">${svgText(label)}</text>`,
-    ),
-    ...title.map((line, i) => `<text x="${px(middle)}" y="${bottom + 36 + i * LINE_HEIGHT}">${svgText(line)}</text>`),
-    '</g><g text-anchor="end" fill="var(--ink)">',
-    ...rows.map(({ name }, i) => `<text x="-4" y="${i * STEP + 17}">${svgText(name)}</text>`),
-    '</g>',
-    marks(chart, axis),
-    hasValues ? `<g font-size="${VALUE_SIZE}px" fill="var(--ink)">` : '',
-    ...(hasValues
-      ? rows.map(({ written }, i) => `<text x="${width + 12}" y="${i * STEP + 17}">${svgText(written)}</text>`)
-      : []),
-    hasValues ? '</g>' : '',
-    '</g></svg>',
-  ].join('');
+  const frame = { width, step: STEP, baseline: 17, rows: chart.rows, gap: 4, axis, title: chart.axis };
+  return framed(frame, marks(chart, axis));
 }

@@ -1,23 +1,33 @@
 import type { Drawing } from './config.ts';
-import type { Chart, DotChart } from './kinds.ts';
+import { dots } from './dots.ts';
+import type { Chart, ScatterChart, StepChart } from './kinds.ts';
 import { scatter } from './scatter.ts';
 import { shares } from './shares.ts';
 import { stacks } from './stacks.ts';
 import { steps } from './steps.ts';
 import { strips } from './strips.ts';
 
-/** Vega-Lite specification of a chart; every number is in its data, it computes nothing. */
-export function specification(chart: Exclude<Chart, DotChart>, width: number): Drawing {
+/** A chart of rows as SVG text; null for one with two axes, which Vega draws. */
+export function rowChart(
+  chart: Chart,
+  width: number,
+  number: (value: number, decimals?: number) => string,
+): string | null {
   switch (chart.kind) {
-    case 'steps':
-      return steps(chart, width);
-    case 'strips':
-      return strips(chart, width);
+    case 'dots':
+      return dots(chart, width, number);
     case 'shares':
-      return shares(chart, width);
-    case 'scatter':
-      return scatter(chart, width);
+      return shares(chart, width, number);
     case 'stacks':
-      return stacks(chart, width);
+      return stacks(chart, width, number);
+    case 'strips':
+      return strips(chart, width, number);
+    default:
+      return null;
   }
+}
+
+/** Vega-Lite specification of a chart with two axes; every number is in its data, it computes nothing. */
+export function specification(chart: StepChart | ScatterChart, width: number): Drawing {
+  return chart.kind === 'steps' ? steps(chart, width) : scatter(chart, width);
 }

@@ -1,52 +1,44 @@
-import type { TopLevelSpec } from 'vega-lite';
-import { CONFIG, ROOM_FOR_VALUES, writtenValues } from './config.ts';
-import type { Drawing } from './config.ts';
+import { svgText } from '../svgText.ts';
+import { givenAxis } from './axis.ts';
+import { ROOM_FOR_VALUES } from './config.ts';
+import { framed, px } from './frame.ts';
 import type { StackChart } from './kinds.ts';
-import { NAMES_ROOM, brokenLines } from './text.ts';
 
-/** Shares of scores, a line a variety, low scores pale and high ones dark; a number in every part that has room. */
-export function stacks(chart: StackChart, width: number): Drawing {
-  const y = { field: 'name', type: 'nominal', sort: null, axis: { title: null, domain: false, ticks: false } } as const;
-  const x = (field: string) =>
-    ({
-      field,
-      type: 'quantitative',
-      scale: { domain: [0, 1], nice: false },
-      axis: {
-        title: brokenLines(chart.axis, width + NAMES_ROOM),
-        format: '%',
-        tickCount: width > ROOM_FOR_VALUES ? 5 : 2,
-      },
-    }) as const;
-  const layer: object[] = [
-    {
-      data: { name: 'rows' },
-      mark: { type: 'bar', height: 16, color: 'var(--check)', stroke: 'var(--ink)', strokeWidth: 0.75 },
-      encoding: {
-        y,
-        x: x('from'),
-        x2: { field: 'to' },
-        fillOpacity: {
-          field: 'shade',
-          type: 'quantitative',
-          scale: { domain: [0, 1], range: [0.05, 1] },
-          legend: null,
-        },
-        description: { field: 'description', type: 'nominal' },
-      },
-    },
-  ];
-  layer.push(...writtenValues(width, y, 'labels'));
-  const spec = { width, height: { step: 26 }, config: CONFIG, datasets: {}, layer };
-  const rows = chart.rows.flatMap(({ name, parts }) => {
-    const total = parts.reduce((sum, { count }) => sum + count, 0);
-    let done = 0;
-    return parts.map(({ score, shade, count, written }) => {
-      const from = done / total;
-      done += count;
-      return { name, score, shade, from, to: done / total, description: `${name}: ${written}` };
-    });
+const STEP = 26;
+const BAR = 16;
+/** Opacity of the lowest score and of the highest. */
+const [PALE, DARK] = [0.05, 1];
+
+type Row = StackChart['rows'][number];
+
+/** The parts of a row beside one another, each as wide as its share. */
+function partsOf({ name, parts }: Row, row: number, width: number): readonly string[] {
+  const total = parts.reduce((sum, { count }) => sum + count, 0);
+  let done = 0;
+  return parts.map(({ shade, count, written }) => {
+    const from = (done / total) * width;
+    done += count;
+    const to = (done / total) * width;
+    const label = svgText(`${name}: ${written}`);
+    const opacity = px(PALE + (DARK - PALE) * shade);
+    return `<path aria-label="${label}" role="graphics-symbol" d="M${px(from)},${row * STEP + (STEP - BAR) / 2}H${px(to)}v${BAR}H${px(from)}Z" fill-opacity="${opacity}"/>`;
   });
-  const labels = chart.rows.map(({ name, written }) => ({ name, written }));
-  return { spec: spec as unknown as TopLevelSpec, data: width > ROOM_FOR_VALUES ? { rows, labels } : { rows } };
+}
+
+/**
+ * Shares of scores, a line a variety, low scores pale and high ones dark.
+ *
+ * @param width   of the plot between names and written values, px
+ * @param number  writes the axis's numbers in the site's language
+ */
+export function stacks(chart: StackChart, width: number, number: (value: number) => string): string {
+  const { rows } = chart;
+  const ticks = width > ROOM_FOR_VALUES ? [0, 20, 40, 60, 80, 100] : [0, 50, 100];
+  const axis = givenAxis([0, 100], width, ticks, (value) => `${number(value)}%`);
+  const marks = [
+    '<g role="graphics-object" fill="var(--check)" stroke="var(--ink)" stroke-width=".75">',
+    ...rows.flatMap((row, i) => partsOf(row, i, width)),
+    '</g>',
+  ];
+  return framed({ width, step: STEP, baseline: 17, rows, gap: 4, axis, title: chart.axis }, marks.join(''));
 }

@@ -23,8 +23,7 @@ export function brokenLines(text: string, width: number): readonly string[] {
   return out;
 }
 
-/** Room that a title has beside the plot: of names, of an upright axis, px. */
-export const NAMES_ROOM = 70;
+/** Room that a title has beside the plot, of an upright axis, px. */
 export const AXIS_ROOM = 40;
 
 /** Room of a phone's page, px: what is wider is made smaller, and its text with it. */
