@@ -122,8 +122,7 @@ export function crossReports(
     const ofClass = next?.classes.find(({ classId }) => classId === cross.classId)?.advice ?? null;
     const goals = ofClass?.goals ?? [];
     const dropped = (ofClass?.varieties ?? []).flatMap((own) => (own.verdict === 'drop' ? [own.variety] : []));
-    // Plants are known by identity: what is recalled brings its own.
-    const report = recall('cross', { cross, traits, spreads, goals, settings, dropped }, reportOf);
+    const report = reportOf({ cross, traits, spreads, goals, settings, recall, dropped });
     return { ...report, responses: responsesOf(report, seasons, trial) };
   });
 }
