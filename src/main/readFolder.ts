@@ -37,7 +37,18 @@ function readFile(root: string, inside: string, { files, unreadable }: Found): v
   if (statSync(path).size > LARGEST) return add('larger than 512 MB');
   const bytes = PHOTO.test(inside) ? new Uint8Array() : readWhole(path);
   if (bytes === 'changed') add('changed');
-  else files.push({ path: inside, bytes });
+  else files.push(lastRead(path, { path: inside, bytes }));
+}
+
+/** Short files as they were last read: one that is as it was is the same source, of which its rows are known. */
+const read = new Map<string, SourceFile>();
+const SHORT = 1 << 20;
+
+function lastRead(path: string, own: SourceFile & { readonly bytes: Uint8Array }): SourceFile {
+  const before = read.get(path);
+  if (before?.bytes && Buffer.compare(before.bytes, own.bytes) === 0) return before;
+  if (own.bytes.length <= SHORT) read.set(path, own);
+  return own;
 }
 
 /** Reads what is wanted below a folder, one level deep, in the order of names; false where there is no such folder. */

@@ -92,6 +92,10 @@ export function studentizedRangeUpperTail(q: number, k: number, df: number): num
   return Math.min(1, Math.max(0, sum));
 }
 
+/** Quantiles by what they were asked for: traits of a season often share their degrees of freedom. */
+const quantiles = new Map<string, number>();
+const MOST_KNOWN = 10_000;
+
 /**
  * Quantile of the studentized range.
  *
@@ -100,8 +104,13 @@ export function studentizedRangeUpperTail(q: number, k: number, df: number): num
  * @param df  degrees of freedom
  */
 export function studentizedRangeQuantile(p: number, k: number, df: number): number {
+  const key = `${p} ${k} ${df}`;
+  const known = quantiles.get(key);
+  if (known !== undefined) return known;
   // A pair's value and Bonferroni's for all pairs hold it between them.
   const low = Math.SQRT2 * tQuantile(0.5 + p / 2, df) * (1 - 1e-3);
   const high = Math.SQRT2 * tQuantile(1 - (1 - p) / (k * (k - 1)), df) * (1 + 1e-3);
-  return findRoot((q) => studentizedRangeUpperTail(q, k, df) - (1 - p), low, high, 1e-12);
+  const found = findRoot((q) => studentizedRangeUpperTail(q, k, df) - (1 - p), low, high, 1e-12);
+  if (quantiles.size < MOST_KNOWN) quantiles.set(key, found);
+  return found;
 }

@@ -83,6 +83,9 @@ type Rows = () => Iterable<RawRow | RecordFault>;
 /** Characters of a table that is parsed once and kept while it is read; a longer one is parsed as it is asked for. */
 const SMALL = 1 << 20;
 
+/** Records of short tables by the mark between their cells: a table is opened by whoever asks what it is. */
+const parsed = new WeakMap<SourceFile, Map<string, readonly (RawRow | RecordFault)[]>>();
+
 function tableOf(
   head: Head,
   rows: Rows,
@@ -144,7 +147,10 @@ export function openTable(source: SourceFile, isHeader: HeaderTest = () => false
   const after = named?.line ?? 0;
   const rowsBy = (delimiter: string): Rows => {
     if (text.length > SMALL) return () => readRecords(text, delimiter);
-    const all = [...readRecords(text, delimiter)];
+    const known = parsed.get(source) ?? new Map<string, readonly (RawRow | RecordFault)[]>();
+    parsed.set(source, known);
+    const all = known.get(delimiter) ?? [...readRecords(text, delimiter)];
+    known.set(delimiter, all);
     return () => all;
   };
   const candidates = named ? [first] : [first, ...DELIMITERS.filter((mark) => mark !== first)];
