@@ -46,6 +46,23 @@ function Others({
   );
 }
 
+/** Where a class of many stands: from its lowest to its highest, and the middle half. */
+function Band({ band, plane: { x, y } }: { readonly band: SeasonPicture['band']; readonly plane: Plane }): JSX.Element {
+  const bar = (at: number, [from, to]: readonly [number, number], look: string): JSX.Element => (
+    <line x1={x(at)} x2={x(at)} y1={y(from)} y2={y(to)} class={look} />
+  );
+  return (
+    <>
+      {band.map(({ at, ends, half }) => (
+        <>
+          {bar(at, ends, 'range')}
+          {bar(at, half, 'range half')}
+        </>
+      ))}
+    </>
+  );
+}
+
 /** A point of the variety itself with its interval; hollow and broken where it is expected. */
 function Own({
   point: { at, estimate, low, high, text },
@@ -89,7 +106,7 @@ export function SeasonBySeason({
   readonly picture: SeasonPicture;
   readonly colour: string | null;
 }): JSX.Element {
-  const { title, years, own, others, next } = picture;
+  const { title, years, own, others, band, next } = picture;
   const plane = planeOf(picture);
   const step = 100 / years.length;
   const points = [...own, ...(next ? [next] : [])];
@@ -102,6 +119,7 @@ export function SeasonBySeason({
       <svg class="strip" width="100%" height={TALL + 22} role="img" aria-label={label}>
         <rect class="ahead" x={`${(years.length - 1) * step}%`} y="0" width={`${step}%`} height={TALL} />
         <Others lines={others} plane={plane} />
+        <Band band={band} plane={plane} />
         {points.map((point) => (
           <Own
             point={point}

@@ -2,7 +2,7 @@ import type { JSX } from 'preact';
 import { someCrossed } from '../../src/analyse/lines/generations.ts';
 import { of100 } from '../../src/present/pages/crossWords.ts';
 import { addresses } from '../../src/terms/addresses.ts';
-import { isLine } from '../../src/terms/trial.ts';
+import { isLine, plantingsOf } from '../../src/terms/trial.ts';
 import type { Variety } from '../../src/terms/trial.ts';
 import type { CrossContent } from '../content.ts';
 import { to } from '../layout.tsx';
@@ -19,11 +19,11 @@ export function OddPlant({
 }): JSX.Element | null {
   const { trial, writing } = content;
   const { odd: say } = writing.words.lines;
-  const season = trial.seasons.findLast(({ plantings }) =>
-    plantings.some((own) => own.variety === variety.id && own.events.some(({ event }) => event === 'off-type')),
+  const season = trial.seasons.findLast((one) =>
+    plantingsOf(one, variety.id).some(({ events }) => events.some(({ event }) => event === 'off-type')),
   );
   if (!season || isLine(variety)) return null;
-  const own = season.plantings.filter((planting) => planting.variety === variety.id);
+  const own = plantingsOf(season, variety.id);
   const n = own.reduce((sum, { plants }) => sum + plants, 0);
   const k = own
     .flatMap(({ events }) => events.filter(({ event }) => event === 'off-type'))

@@ -181,7 +181,7 @@ function BySeason({ content, variety }: VarietyPart): JSX.Element | null {
   return (
     <section aria-labelledby="seasons">
       <h2 id="seasons">{bench.variety.bySeason}</h2>
-      <p class="m">{bench.variety.bySeasonNote}</p>
+      <p class="m">{bench.variety.bySeasonNote(pictures.some(({ band }) => band.length > 0))}</p>
       <div class="mult">
         {pictures.map((picture) => (
           <SeasonBySeason picture={picture} colour={variety.colourRipe} />

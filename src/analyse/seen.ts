@@ -2,7 +2,7 @@ import { isOfClub } from '../terms/gardens.ts';
 import type { Share } from '../terms/estimate.ts';
 import type { Settings } from '../terms/settings.ts';
 import type { MeasureTrait, RatingTrait } from '../terms/traits.ts';
-import { classLookup } from '../terms/trial.ts';
+import { classLookup, plantingsOf } from '../terms/trial.ts';
 import type { Season, Trial, Variety } from '../terms/trial.ts';
 import { measureUnits } from './measures.ts';
 import { fitPlantModel } from './plantModel.ts';
@@ -160,13 +160,15 @@ export function seasonSeen(trial: Trial, season: Season): SeasonSeen {
   const first = firstSeasons(trial);
   const yields = seasonYields(season);
   const ripening = seasonRipening(season, settings);
+  const ripeningOf = new Map<string, (typeof ripening)[number][]>();
+  for (const own of ripening) ripeningOf.set(own.unit.variety, [...(ripeningOf.get(own.unit.variety) ?? []), own]);
   const clock = degreeDayClock(season.weather, settings.degreeDays);
   const grown = new Set(season.plantings.map(({ variety }) => variety));
   const varieties = trial.varieties
     .filter(({ id }) => grown.has(id))
     .map((variety): VarietySeen => {
-      const plantings = season.plantings.filter((planting) => planting.variety === variety.id);
-      const own = ripening.filter(({ unit }) => unit.variety === variety.id);
+      const plantings = plantingsOf(season, variety.id);
+      const own = ripeningOf.get(variety.id) ?? [];
       return {
         variety,
         status: first.get(variety.id) === season.year ? 'new' : 'returning',

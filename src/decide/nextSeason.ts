@@ -3,6 +3,7 @@ import type { SeasonSeen } from '../analyse/seen.ts';
 import { afresh } from '../terms/recall.ts';
 import type { Recall } from '../terms/recall.ts';
 import type { ClassSettings, Settings } from '../terms/settings.ts';
+import { plantingsOf } from '../terms/trial.ts';
 import type { Trial } from '../terms/trial.ts';
 import { adviseClass } from './adviseClass.ts';
 import type { ClassAdvice } from './adviseClass.ts';
@@ -85,10 +86,10 @@ function wantedOf({ said }: Basis): 'yes' | 'no' | null {
 }
 
 function basisOf(seasons: readonly SeasonSeen[], variety: string): Basis {
-  const grown = seasons.filter(({ varieties }) => varieties.some((own) => own.variety.id === variety));
+  const grown = seasons.filter(({ season }) => plantingsOf(season, variety).length > 0);
   const last = nth(grown, -1);
   const ripening = last.varieties.find((own) => own.variety.id === variety)?.ripening;
-  const plantings = grown.flatMap(({ season }) => season.plantings.filter((own) => own.variety === variety));
+  const plantings = grown.flatMap(({ season }) => plantingsOf(season, variety));
   return {
     onlyContainers: plantings.every(({ standsIn }) => standsIn === 'pot' || standsIn === 'bag'),
     onlyTopped: plantings.every(({ topped }) => topped === true),

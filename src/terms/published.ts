@@ -7,6 +7,7 @@ import { foldHeader } from './names.ts';
  * @param show     what `publish.show` names
  */
 export function shownColumns(columns: ReadonlyMap<string, string>, show: readonly string[]): readonly string[] {
+  if (columns.size === 0 || show.length === 0) return [];
   const names = new Set(show.map(foldHeader));
   return [...columns].flatMap(([title, cell]) => (names.has(foldHeader(title)) ? [`${title}: ${cell}`] : []));
 }

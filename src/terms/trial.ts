@@ -236,3 +236,23 @@ export function nameLookup(varieties: readonly Variety[]): (id: string) => strin
 /** The seasons that are over, and the one that is not. */
 export const everySeason = ({ seasons, ongoing }: Pick<Trial, 'seasons' | 'ongoing'>): readonly Season[] =>
   ongoing ? [...seasons, ongoing] : seasons;
+
+const byVariety = new WeakMap<Season, ReadonlyMap<string, readonly Planting[]>>();
+const NO_PLANTINGS: readonly Planting[] = [];
+
+function groupPlantings({ plantings }: Season): ReadonlyMap<string, readonly Planting[]> {
+  const groups = new Map<string, Planting[]>();
+  for (const planting of plantings) {
+    const own = groups.get(planting.variety);
+    if (own) own.push(planting);
+    else groups.set(planting.variety, [planting]);
+  }
+  return groups;
+}
+
+/** Plantings of a variety in a season, in the order of the table; a season is looked through once for all varieties. */
+export function plantingsOf(season: Season, variety: string): readonly Planting[] {
+  const known = byVariety.get(season) ?? groupPlantings(season);
+  byVariety.set(season, known);
+  return known.get(variety) ?? NO_PLANTINGS;
+}

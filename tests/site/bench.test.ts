@@ -122,6 +122,7 @@ describe('the seasons of a variety', () => {
     years: ['2025', '2026?'],
     own: [{ ...point, at: 0, estimate: 2 }],
     others: [],
+    band: [],
     next: { ...point, at: 1, estimate: 8, text: '8' },
     from: 2,
     to: 8,

@@ -4,7 +4,7 @@ import { isSamePlant } from '../../terms/lines.ts';
 import type { SeedLot } from '../../terms/lines.ts';
 import { afresh } from '../../terms/recall.ts';
 import { sownOf } from '../../terms/record.ts';
-import { everySeason, isLine } from '../../terms/trial.ts';
+import { everySeason, isLine, plantingsOf } from '../../terms/trial.ts';
 import type { SeedBatch, Trial, Variety } from '../../terms/trial.ts';
 import { wilsonInterval } from '../../numerics/wilson.ts';
 import { germinationAt, seedsFor, viabilityOf } from './viability.ts';
@@ -52,11 +52,11 @@ const years = (from: Day, to: Day): number => (to - from) / DAYS_A_YEAR;
 function wantedPlants(variety: Variety | null, lot: SeedLot, trial: Trial): number {
   const grown = variety ?? trial.varieties.find(({ id }) => lot.from.some((own) => own.variety === id)) ?? null;
   if (grown && isLine(grown)) return trial.settings.classes.get(grown.classId)?.linePlants ?? USUAL_PLANTS;
-  const season = trial.seasons.findLast(({ plantings }) => plantings.some((own) => own.variety === variety?.id));
-  const plants = season?.plantings
-    .filter((own) => own.variety === variety?.id)
-    .reduce((sum, own) => sum + own.plants, 0);
-  return plants === undefined || plants === 0 ? USUAL_PLANTS : plants;
+  const plantings = variety
+    ? trial.seasons.map((season) => plantingsOf(season, variety.id)).findLast((own) => own.length > 0)
+    : undefined;
+  const plants = (plantings ?? []).reduce((sum, own) => sum + own.plants, 0);
+  return plants === 0 ? USUAL_PLANTS : plants;
 }
 
 /** Sowings of a lot that were counted, over all seasons. */

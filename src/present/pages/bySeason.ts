@@ -1,3 +1,4 @@
+import { quantileSorted } from 'simple-statistics';
 import type { SeasonSeen } from '../../analyse/seen.ts';
 import { plantModel, ratingModel, ripeningModel } from '../../analyse/traitsSeen.ts';
 import type { ClassOutcome } from '../../decide/nextSeason.ts';
@@ -15,17 +16,31 @@ export interface SeasonPoint {
   readonly text: string;
 }
 
+/** Where a class stands in a season: its lowest and highest estimate, and the middle half between. */
+export interface SeasonBand {
+  readonly at: number;
+  readonly ends: readonly [number, number];
+  readonly half: readonly [number, number];
+}
+
 /** One goal through the seasons: what was seen of a variety and of the others, and what is expected next. */
 export interface SeasonPicture {
   readonly trait: string;
   readonly title: string;
   readonly years: readonly string[];
   readonly own: readonly SeasonPoint[];
-  readonly others: readonly (readonly { readonly at: number; readonly estimate: number }[])[];
+  /** Empty where there are too many to be told apart: then the band stands for them. */
+  readonly others: readonly (readonly ClassPoint[])[];
+  readonly band: readonly SeasonBand[];
   readonly next: SeasonPoint | null;
   readonly from: number;
   readonly to: number;
   readonly isLowerBetter: boolean;
+}
+
+interface ClassPoint {
+  readonly at: number;
+  readonly estimate: number;
 }
 
 /** What was seen of a trait, whatever kind it is; undefined where nothing was. */
@@ -36,25 +51,66 @@ function estimateOf(seen: SeasonSeen, trait: string, variety: string): Estimate 
 
 /** So many seasons are shown, the newest. */
 const SHOWN = 8;
+/** So many others are drawn one by one. */
+const MOST_OTHERS = 24;
+
+interface ClassSeen {
+  readonly byVariety: ReadonlyMap<string, readonly ClassPoint[]>;
+  readonly band: readonly SeasonBand[];
+}
+
+const known = new WeakMap<AdviceSource, Map<string, ClassSeen>>();
+
+function bandOf(points: readonly ClassPoint[], at: number): readonly SeasonBand[] {
+  const values = points
+    .filter((own) => own.at === at)
+    .map(({ estimate }) => estimate)
+    .toSorted((a, b) => a - b);
+  if (values.length === 0) return [];
+  const of = (p: number): number => quantileSorted(values, p);
+  return [{ at, ends: [of(0), of(1)], half: [of(0.25), of(0.75)] }];
+}
+
+/** What was seen of a trait in a class: the same for the pages of all its varieties. */
+function classSeen(source: AdviceSource, classId: string, trait: string): ClassSeen {
+  const ofSource = known.get(source) ?? new Map<string, ClassSeen>();
+  known.set(source, ofSource);
+  const found = ofSource.get(`${classId}/${trait}`);
+  if (found) return found;
+  const members = source.trial.varieties.filter((own) => own.classId === classId);
+  const seasons = source.seasons.slice(-SHOWN);
+  const byVariety = new Map(
+    members.map(({ id }) => [
+      id,
+      seasons.flatMap((seen, at): readonly ClassPoint[] => {
+        const estimate = estimateOf(seen, trait, id)?.estimate ?? null;
+        return estimate === null ? [] : [{ at, estimate }];
+      }),
+    ]),
+  );
+  const points = [...byVariety.values()].flat();
+  const made = { byVariety, band: seasons.flatMap((_, at) => bandOf(points, at)) };
+  ofSource.set(`${classId}/${trait}`, made);
+  return made;
+}
 
 /** A small picture for each goal of the class. */
 export function seasonPictures(source: AdviceSource, outcome: ClassOutcome, variety: string): readonly SeasonPicture[] {
   const { trial, writing, next } = source;
   const seasons = source.seasons.slice(-SHOWN);
-  const members = trial.varieties.filter(({ classId, id }) => classId === outcome.classId && id !== variety);
   return outcome.case.goals.flatMap(({ trait }): readonly SeasonPicture[] => {
     const facts = traitFacts(trait, trial.settings.traits);
-    const pointsOf = (id: string): readonly SeasonPoint[] =>
-      seasons.flatMap((seen, at) => {
-        const own = estimateOf(seen, trait, id);
-        if (!own || own.estimate === null) return [];
-        const { estimate, low, high } = own;
-        return [{ at, estimate, low, high, text: writing.parted(own, facts.unit)[0] }];
-      });
-    const own = pointsOf(variety);
+    const own = seasons.flatMap((seen, at): readonly SeasonPoint[] => {
+      const found = estimateOf(seen, trait, variety);
+      if (!found || found.estimate === null) return [];
+      const { estimate, low, high } = found;
+      return [{ at, estimate, low, high, text: writing.parted(found, facts.unit)[0] }];
+    });
     const expected = expectedIn(next, trait, outcome.classId, variety);
     if (own.length === 0 || !expected) return [];
-    const others = members.map(({ id }) => pointsOf(id)).filter((points) => points.length > 0);
+    const { byVariety, band } = classSeen(source, outcome.classId, trait);
+    const others = [...byVariety].flatMap(([id, points]) => (id !== variety && points.length > 0 ? [points] : []));
+    const isMany = others.length > MOST_OTHERS;
     const ahead: SeasonPoint = {
       at: seasons.length,
       ...expected,
@@ -71,7 +127,8 @@ export function seasonPictures(source: AdviceSource, outcome: ClassOutcome, vari
           writing.words.bench.variety.nextMark(String(next.season)),
         ],
         own,
-        others,
+        others: isMany ? [] : others,
+        band: isMany ? band : [],
         next: ahead,
         from: Math.min(...all, ...ends),
         to: Math.max(...all, ...ends),

@@ -14,8 +14,18 @@ export interface PublishedRemark {
   readonly text: string;
 }
 
+const known = new WeakMap<Season, { readonly trial: Trial; readonly remarks: readonly PublishedRemark[] }>();
+
 /** What was written down in a season and is published, of members nothing (it is for the secretary): of plantings first, then beside their records by day. */
 export function remarksOf(season: Season, trial: Trial): readonly PublishedRemark[] {
+  const found = known.get(season);
+  if (found?.trial === trial) return found.remarks;
+  const remarks = publishedRemarks(season, trial);
+  known.set(season, { trial, remarks });
+  return remarks;
+}
+
+function publishedRemarks(season: Season, trial: Trial): readonly PublishedRemark[] {
   const { year, plantings, remarks } = ownPart(season, trial);
   const { show } = trial.settings.publish;
   const ofPlantings = plantings.flatMap(({ id, variety, notes, unknownColumns }) => {

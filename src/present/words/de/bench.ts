@@ -254,8 +254,8 @@ export const bench: Words['bench'] = {
     },
     beside: (value) => `daneben ${value}`,
     bySeason: 'Saison für Saison',
-    bySeasonNote:
-      'Gefüllt: gesehen, mit Intervall. Hohl: in einer durchschnittlichen Saison erwartet. Blass: die anderen ihrer Klasse.',
+    bySeasonNote: (isMany) =>
+      `Gefüllt: gesehen, mit Intervall. Hohl: in einer durchschnittlichen Saison erwartet. ${isMany ? 'Breit und blass: ihre Klasse, vom niedrigsten bis zum höchsten Wert; dunkler: die mittlere Hälfte.' : 'Blass: die anderen ihrer Klasse.'}`,
     nextMark: (year) => `${year}?`,
     picked: (year) => `Ernte ${year}`,
     pickedNote: (total) => `Brauchbares Gewicht je Pflanze, Woche für Woche: zusammen ${total}.`,

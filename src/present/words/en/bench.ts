@@ -257,8 +257,8 @@ export const bench = {
     },
     beside: (value: string) => `set against ${value}`,
     bySeason: 'Season by season',
-    bySeasonNote:
-      'Filled: seen, with its interval. Hollow: expected in an average season. Faint: the others of its class.',
+    bySeasonNote: (isMany: boolean) =>
+      `Filled: seen, with its interval. Hollow: expected in an average season. ${isMany ? 'Broad and faint: its class, from the lowest to the highest; darker: the middle half of it.' : 'Faint: the others of its class.'}`,
     nextMark: (year: string) => `${year}?`,
     picked: (year: string) => `Picked in ${year}`,
     pickedNote: (total: string) => `Usable weight a plant, week by week: ${total} in all.`,
