@@ -2,7 +2,7 @@ import type { JSX } from 'preact';
 import { gramsByDay } from '../../src/analyse/summaries.ts';
 import { plantModel, ripeningModel } from '../../src/analyse/traitsSeen.ts';
 import type { SeasonSeen } from '../../src/analyse/seen.ts';
-import { byWeek, dayWriting, monthMarks, startOf, weeksOf } from '../../src/present/pages/days.ts';
+import { byWeek, dayWriting, monthMarks, startOf, weeksPicked } from '../../src/present/pages/days.ts';
 import type { Weeks } from '../../src/present/pages/days.ts';
 import { addresses } from '../../src/terms/addresses.ts';
 import { Bars, TimeAxis } from '../bench/rows.tsx';
@@ -24,7 +24,7 @@ function GlanceRow({
   const { writing, trial } = content;
   const own = byWeek(weeks, gramsByDay(seen, id));
   const model = ripeningModel(seen)?.estimates.get(id);
-  const start = startOf(seen, (one) => one === id, trial.settings);
+  const start = startOf(seen, [id], trial.settings);
   const at = (days: number | null): number | null =>
     days === null || start === null ? null : (start + days - weeks.first) / 7;
   const estimate = model?.estimate ?? null;
@@ -63,7 +63,7 @@ export const hasGlance = (seen: SeasonSeen): boolean =>
 export function Glance({ content, seen, root }: SeasonPart<StandContent>): JSX.Element | null {
   const { writing, trial } = content;
   const say = writing.words.bench.season;
-  const weeks = weeksOf(seen.varieties.flatMap(({ variety }) => gramsByDay(seen, variety.id).map(({ day }) => day)));
+  const weeks = weeksPicked(seen);
   if (!weeks) return null;
   const part = { content, seen, root, weeks };
   const classes = classesOf(content, seen).map((own) => {

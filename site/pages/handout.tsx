@@ -74,7 +74,7 @@ interface Figures {
 /** A variety's figures on side two: yield, first ripe fruit, score, each with its range. */
 function cellsOf({ content, seen }: Figures, id: string): readonly (readonly [text: string, name: string])[] {
   const { writing, trial } = content;
-  const start = startOf(seen, (one) => one === id, trial.settings);
+  const start = startOf(seen, [id], trial.settings);
   const { short } = dayWriting(trial.settings);
   const rating = ratingModels(seen)[0]?.[1].estimates.get(id);
   const pair = (own: Estimate | undefined, unit: string): readonly (readonly [string, string])[] => {

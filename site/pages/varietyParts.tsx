@@ -2,7 +2,7 @@ import type { JSX } from 'preact';
 import type { SeasonSeen, VarietySeen } from '../../src/analyse/seen.ts';
 import { gramsByDay } from '../../src/analyse/summaries.ts';
 import { answersTo, plantModel } from '../../src/analyse/traitsSeen.ts';
-import { byWeek, dayWriting, weeksOf } from '../../src/present/pages/days.ts';
+import { byWeek, dayWriting, weeksPicked } from '../../src/present/pages/days.ts';
 import { seasonWriting } from '../../src/present/seasonWriting.ts';
 import { addresses } from '../../src/terms/addresses.ts';
 import type { Variety } from '../../src/terms/trial.ts';
@@ -27,9 +27,7 @@ export function Picked({ content, variety, grown }: VarietyPart): JSX.Element | 
   const { writing, trial } = content;
   const say = writing.words.bench.variety;
   const days = gramsByDay(last.seen, variety.id);
-  const weeks = weeksOf(
-    last.seen.varieties.flatMap((own) => gramsByDay(last.seen, own.variety.id).map(({ day }) => day)),
-  );
+  const weeks = weeksPicked(last.seen);
   if (!weeks || days.length === 0) return null;
   const sums = byWeek(weeks, days);
   const most = Math.max(...sums);

@@ -1,3 +1,4 @@
+import { grouped } from '../terms/groups.ts';
 import { fUpperTail, tQuantile } from '../numerics/distributions.ts';
 import { fitLogNormal } from '../numerics/logNormal.ts';
 import type { CensoredTime, LogNormalFit } from '../numerics/logNormal.ts';
@@ -45,8 +46,7 @@ export function timeOf(own: Ripening, group: number, lookEvery: number) {
 
 function without(list: readonly Ripening[], reason: 'no-residual-df' | 'no-spread'): ReadonlyMap<string, Estimate> {
   const estimates = new Map<string, Estimate>();
-  for (const variety of new Set(list.map(({ unit }) => unit.variety))) {
-    const own = list.filter(({ unit }) => unit.variety === variety);
+  for (const [variety, own] of grouped(list, ({ unit }) => unit.variety)) {
     const logs = own.map((one) => Math.log(Math.max(SHORTEST, one.ripe ?? one.watchedInModel)));
     const isCensored = own.some(({ ripe }) => ripe === null);
     const estimate = isCensored ? null : Math.exp(logs.reduce((sum, log) => sum + log, 0) / logs.length);
@@ -128,8 +128,9 @@ function withinLooks(
   const t = tQuantile(0.5 + level / 2, residualDf);
   const locations = bounds.map(middleOf);
   const variances = bounds.map((own) => varianceOf(own, t));
+  const units = grouped(used, ({ unit }) => unit.variety);
   varieties.forEach((variety, i) => {
-    const n = used.filter(({ unit }) => unit.variety === variety).length;
+    const n = units.get(variety)?.length ?? 0;
     const [low, high] = nth(bounds, i);
     estimates.set(variety, { n, estimate: Math.exp(nth(locations, i)), low, high, reason: null });
   });
@@ -149,8 +150,9 @@ function correctedFit(
 ): Located {
   const t = tQuantile(0.5 + level / 2, residualDf);
   const isFlat = bounds.map((own) => hasRoom(own) && Math.log(own[1] / own[0]) > FLAT * fit.sigma);
+  const units = grouped(used, ({ unit }) => unit.variety);
   const inflation = varieties.map((variety) => {
-    const plants = used.reduce((sum, { unit }) => sum + (unit.variety === variety ? unit.plants : 0), 0);
+    const plants = (units.get(variety) ?? []).reduce((sum, { unit }) => sum + unit.plants, 0);
     return togetherFactor(layouts.get(classOf(variety)), plants, spotCorrelation);
   });
   const factor = (i: number, j: number): number =>

@@ -2,6 +2,7 @@ import { isOfClub } from '../terms/gardens.ts';
 import type { Share } from '../terms/estimate.ts';
 import type { Settings } from '../terms/settings.ts';
 import type { MeasureTrait, RatingTrait } from '../terms/traits.ts';
+import { grouped } from '../terms/groups.ts';
 import { classLookup, plantingsOf } from '../terms/trial.ts';
 import type { Season, Trial, Variety } from '../terms/trial.ts';
 import { measureUnits } from './measures.ts';
@@ -160,8 +161,8 @@ export function seasonSeen(trial: Trial, season: Season): SeasonSeen {
   const first = firstSeasons(trial);
   const yields = seasonYields(season);
   const ripening = seasonRipening(season, settings);
-  const ripeningOf = new Map<string, (typeof ripening)[number][]>();
-  for (const own of ripening) ripeningOf.set(own.unit.variety, [...(ripeningOf.get(own.unit.variety) ?? []), own]);
+  const ripeningOf = grouped(ripening, ({ unit }) => unit.variety);
+  const batchesOf = grouped(season.seedBatches, (batch) => batch.variety ?? '');
   const clock = degreeDayClock(season.weather, settings.degreeDays);
   const grown = new Set(season.plantings.map(({ variety }) => variety));
   const varieties = trial.varieties
@@ -175,7 +176,12 @@ export function seasonSeen(trial: Trial, season: Season): SeasonSeen {
         plantsSetOut: plantings.reduce((sum, { plants }) => sum + plants, 0),
         plantings: plantings.length,
         plantingsExcluded: plantings.filter(({ cause }) => cause === 'accident').length,
-        shares: varietyShares(variety.id, season, yields, ripening, settings),
+        shares: varietyShares(
+          variety.id,
+          season,
+          { yields, ripening: own, batches: batchesOf.get(variety.id) ?? [] },
+          settings,
+        ),
         // Of few gardens a curve would show each one's day.
         ripening:
           own.length >= (isOfClub(season) ? settings.gardens.least : 1) ? ripeningCurve(own, settings.interval) : null,

@@ -1,11 +1,20 @@
 import { isOfClub } from '../terms/gardens.ts';
 import type { Settings } from '../terms/settings.ts';
 import type { Share } from '../terms/estimate.ts';
-import type { Season } from '../terms/trial.ts';
+import { plantingsOf, yieldUnitsOf } from '../terms/trial.ts';
+import type { Season, SeedBatch } from '../terms/trial.ts';
 import { wilsonInterval } from '../numerics/wilson.ts';
 import type { Ripening } from './ripening.ts';
 import type { PlantingYield } from './yield.ts';
 import { given, keyed } from '../numerics/element.ts';
+
+/** What was worked out, and sown, of a season or of one variety in it. */
+interface SharesBasis {
+  readonly yields: ReadonlyMap<string, PlantingYield>;
+  /** Of the variety. */
+  readonly ripening: readonly Ripening[];
+  readonly batches: readonly SeedBatch[];
+}
 
 export type ShareKey = 'germinated' | 'cropped' | 'ripe_by_end' | 'off_type' | 'hot';
 
@@ -25,27 +34,19 @@ function shareOf(k: number, n: number, level: number): Share | null {
 export function varietyShares(
   variety: string,
   season: Season,
-  yields: ReadonlyMap<string, PlantingYield>,
-  ripening: readonly Ripening[],
+  { yields, ripening, batches }: SharesBasis,
   { interval: level, gardens: { least } }: Pick<Settings, 'interval' | 'gardens'>,
 ): Readonly<Partial<Record<ShareKey, Share>>> {
-  const batches = season.seedBatches.filter((batch) => batch.variety === variety);
   // In a club the variety in a garden is the unit, however many plants it has there.
   const isCounted = ({ plants }: { readonly plants: number }): boolean => plants === 1 || isOfClub(season);
-  const single = season.yieldUnits.filter(
-    (unit) => unit.variety === variety && isCounted(unit) && unit.cause !== 'accident',
-  );
+  const single = yieldUnitsOf({ season }, variety).filter(isCounted);
   const known = single.filter((unit) => yields.has(unit.id));
   const cropped = known.filter(
     (unit) => (keyed(yields, unit.id).fruits ?? 0) > 0 || (keyed(yields, unit.id).grams ?? 0) > 0,
   );
-  const watched = ripening.filter(
-    ({ unit }) => unit.variety === variety && isCounted(unit) && unit.cause !== 'accident',
-  );
+  const watched = ripening.filter(({ unit }) => isCounted(unit) && unit.cause !== 'accident');
   const counted = (event: string): readonly [number, number] => {
-    const events = season.plantings
-      .filter((planting) => planting.variety === variety)
-      .flatMap((planting) => planting.events);
+    const events = plantingsOf(season, variety).flatMap((planting) => planting.events);
     const own = events.filter((one) => one.event === event && one.count !== null && one.of !== null);
     return [own.reduce((sum, one) => sum + given(one.count), 0), own.reduce((sum, one) => sum + given(one.of), 0)];
   };

@@ -1,31 +1,12 @@
 import type { Day } from '../terms/day.ts';
 import { isOfClub } from '../terms/gardens.ts';
 import { pickingsOf } from '../terms/record.ts';
+import { yieldUnitsOf } from '../terms/trial.ts';
 import type { Planting, Season, Trial, Variety } from '../terms/trial.ts';
 import type { MarkedValue } from './expected/values.ts';
 import type { PlantModel } from './plantTypes.ts';
 import type { SeasonSeen } from './seen.ts';
 import { ratingModel } from './traitsSeen.ts';
-
-const unitsByVariety = new WeakMap<Season, ReadonlyMap<string, readonly Planting[]>>();
-
-function grouped({ yieldUnits }: Season): ReadonlyMap<string, readonly Planting[]> {
-  const groups = new Map<string, Planting[]>();
-  for (const unit of yieldUnits) {
-    if (unit.cause === 'accident') continue;
-    const known = groups.get(unit.variety);
-    if (known) known.push(unit);
-    else groups.set(unit.variety, [unit]);
-  }
-  return groups;
-}
-
-/** Units of a variety's yield in a season, those lost by accident left out. */
-export function yieldUnitsOf({ season }: Pick<SeasonSeen, 'season'>, variety: string): readonly Planting[] {
-  const known = unitsByVariety.get(season) ?? grouped(season);
-  unitsByVariety.set(season, known);
-  return known.get(variety) ?? [];
-}
 
 /** What each unit of a variety yielded, g a plant, as it is drawn; none of a club, whose units are members' gardens. */
 export function drawnYields(seen: Pick<SeasonSeen, 'season' | 'yields'>, variety: string): readonly number[] {
@@ -53,11 +34,23 @@ export function cullsOf(
   };
 }
 
+interface DayGrams {
+  readonly day: Day;
+  readonly grams: number;
+}
+
+const daysBySeason = new WeakMap<SeasonSeen, Map<string, readonly DayGrams[]>>();
+
 /** Weight picked of a variety on each day, g a plant, in order of days; empty where nothing was weighed. */
-export function gramsByDay(
-  seen: SeasonSeen,
-  variety: string,
-): readonly { readonly day: Day; readonly grams: number }[] {
+export function gramsByDay(seen: SeasonSeen, variety: string): readonly DayGrams[] {
+  const known = daysBySeason.get(seen) ?? new Map<string, readonly DayGrams[]>();
+  daysBySeason.set(seen, known);
+  const days = known.get(variety) ?? addedByDay(seen, variety);
+  known.set(variety, days);
+  return days;
+}
+
+function addedByDay(seen: SeasonSeen, variety: string): readonly DayGrams[] {
   // Of a club the days of those few members who write them down are no curve of all.
   if (isOfClub(seen.season)) return [];
   const units = yieldUnitsOf(seen, variety);

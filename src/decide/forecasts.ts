@@ -1,6 +1,6 @@
 import { mean } from 'simple-statistics';
 import { countDispersion } from '../analyse/expected/borrowing.ts';
-import { expectedTrait } from '../analyse/expected/expectedTrait.ts';
+import { expectedSpreads, expectedTrait } from '../analyse/expected/expectedTrait.ts';
 import type { ExpectedTrait } from '../analyse/expected/expectedTrait.ts';
 import { classValues, traitValues } from '../analyse/expected/values.ts';
 import type { TraitValues } from '../analyse/expected/values.ts';
@@ -78,13 +78,15 @@ function overGardensOf(gardens: GardenValues, expected: GardensExpected): NonNul
 /**
  * What the seasons say of next season, for every trait that counts somewhere.
  *
- * @param grown   ids of the varieties that were grown, by class
- * @param recall  gives what was worked out before
+ * @param grown       ids of the varieties that were grown, by class
+ * @param withDetail  false leaves out what is expected of each variety
+ * @param recall      gives what was worked out before
  */
 export function forecastsOf(
   trial: Trial,
   seasons: readonly SeasonSeen[],
   grown: ReadonlyMap<string, readonly string[]>,
+  withDetail = true,
   recall = afresh,
 ): ReadonlyMap<string, Forecast> {
   const classOf = classLookup(trial.varieties);
@@ -119,9 +121,11 @@ export function forecastsOf(
       forecasts.set(trait, { values, own, expected, gardens: overGardensOf(gardens, overGardens) });
       continue;
     }
-    const expected = recall('expected', { classes, priorScale, level }, (input) =>
-      expectedTrait(input.classes, input.priorScale, input.level),
-    );
+    const expected = withDetail
+      ? recall('expected', { classes, priorScale, level }, (input) =>
+          expectedTrait(input.classes, input.priorScale, input.level),
+        )
+      : recall('spreads', { classes, priorScale }, (input) => expectedSpreads(input.classes, input.priorScale));
     forecasts.set(trait, { values, own, expected, gardens: null });
   }
   return forecasts;

@@ -210,7 +210,7 @@ export function adviseNextSeason(
   const classes = [...trial.settings.classes.values()];
   const candidates = new Map(classes.map((own) => [own.id, candidatesOf(trial, seasons, own, season)]));
   const grown = new Map([...candidates].map(([id, list]) => [id, list.map(({ variety }) => variety.id)]));
-  const forecasts = forecastsOf(trial, seasons, grown, recall);
+  const forecasts = forecastsOf(trial, seasons, grown, withDetail, recall);
   const outcomes = classes
     .filter(({ id }) => keyed(candidates, id).length > 0)
     .map((own) => {

@@ -1,3 +1,4 @@
+import { grouped } from './groups.ts';
 import type { Day } from './day.ts';
 import { classKey } from './ids.ts';
 import type { ClassId, PlantingId, SeasonKey, VarietyId } from './ids.ts';
@@ -238,21 +239,24 @@ export const everySeason = ({ seasons, ongoing }: Pick<Trial, 'seasons' | 'ongoi
   ongoing ? [...seasons, ongoing] : seasons;
 
 const byVariety = new WeakMap<Season, ReadonlyMap<string, readonly Planting[]>>();
+const unitsByVariety = new WeakMap<Season, ReadonlyMap<string, readonly Planting[]>>();
 const NO_PLANTINGS: readonly Planting[] = [];
-
-function groupPlantings({ plantings }: Season): ReadonlyMap<string, readonly Planting[]> {
-  const groups = new Map<string, Planting[]>();
-  for (const planting of plantings) {
-    const own = groups.get(planting.variety);
-    if (own) own.push(planting);
-    else groups.set(planting.variety, [planting]);
-  }
-  return groups;
-}
 
 /** Plantings of a variety in a season, in the order of the table; a season is looked through once for all varieties. */
 export function plantingsOf(season: Season, variety: string): readonly Planting[] {
-  const known = byVariety.get(season) ?? groupPlantings(season);
+  const known = byVariety.get(season) ?? grouped(season.plantings, ({ variety: own }) => own);
   byVariety.set(season, known);
+  return known.get(variety) ?? NO_PLANTINGS;
+}
+
+/** Units of a variety's yield in a season, those lost by accident left out. */
+export function yieldUnitsOf({ season }: { readonly season: Season }, variety: string): readonly Planting[] {
+  const known =
+    unitsByVariety.get(season) ??
+    grouped(
+      season.yieldUnits.filter(({ cause }) => cause !== 'accident'),
+      (unit) => unit.variety,
+    );
+  unitsByVariety.set(season, known);
   return known.get(variety) ?? NO_PLANTINGS;
 }

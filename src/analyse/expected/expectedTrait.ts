@@ -52,8 +52,11 @@ function levelOf(
   return { mean, variance };
 }
 
+const meansOf = (own: ClassValues, cells: readonly SpreadCell[]): readonly SeasonMeans[] =>
+  cells.map(({ between, withSeason }) => seasonMeans(own, between, withSeason));
+
 function expectedClass(own: ClassValues, cells: readonly SpreadCell[], level: number): ExpectedClass {
-  const means = cells.map(({ between, withSeason }) => seasonMeans(own, between, withSeason));
+  const means = meansOf(own, cells);
   const average = (of: (cell: SpreadCell, i: number) => number): number =>
     cells.reduce((sum, cell, i) => sum + cell.weight * of(cell, i), 0);
   const varieties = own.varieties.map(({ id, values }): ExpectedVariety => {
@@ -96,5 +99,19 @@ export function expectedTrait(
     cells,
     ...spreadMeans(cells),
     classes: classes.map((own) => expectedClass(own, cells, level)),
+  };
+}
+
+/** The same without its varieties: all that verdicts are drawn from. */
+export function expectedSpreads(classes: readonly ClassValues[], priorScale: number): ExpectedTrait {
+  const cells = spreadPosterior(classes, priorScale);
+  return {
+    cells,
+    ...spreadMeans(cells),
+    classes: classes.map((own) => ({
+      classId: own.classId,
+      classMean: classMeanOf(meansOf(own, cells), cells),
+      varieties: [],
+    })),
   };
 }

@@ -47,6 +47,9 @@ interface Packed {
   readonly middle: number;
 }
 
+/** A product is taken the logarithm of before it leaves the room of a double. */
+const SMALL = 1e-100;
+
 const packings = new WeakMap<ClassValues, Packed>();
 
 function packed(own: ClassValues): Packed {
@@ -82,7 +85,8 @@ export function seasonMeans(own: ClassValues, between: number, withSeason: numbe
   const right = new Float64Array(size);
   const { from, season, theta, variance, middle } = packed(own);
   const [v2, w2] = [between * between, withSeason * withSeason];
-  let twice = 0;
+  // One logarithm of a product in place of one a value.
+  let [twice, product] = [0, 1];
   const weights = new Float64Array(size);
   for (let i = 0; i + 1 < from.length; i++) {
     const [start, end] = [from[i]!, from[i + 1]!];
@@ -92,10 +96,16 @@ export function seasonMeans(own: ClassValues, between: number, withSeason: numbe
       weights[a - start] = d;
       total += d;
       weighted += d * cell(theta, a);
-      twice += d * cell(theta, a) * cell(theta, a) - Math.log(d);
+      twice += d * cell(theta, a) * cell(theta, a);
+      product *= d;
+      if (product < SMALL || product > 1 / SMALL) {
+        twice -= Math.log(product);
+        product = 1;
+      }
     }
     const k = v2 / (1 + v2 * total);
-    twice += Math.log(1 + v2 * total) - k * weighted * weighted;
+    product /= 1 + v2 * total;
+    twice -= k * weighted * weighted;
     for (let a = start; a < end; a++) {
       const d = cell(weights, a - start);
       const row = season[a]! * size;
@@ -105,6 +115,7 @@ export function seasonMeans(own: ClassValues, between: number, withSeason: numbe
       for (let b = start; b <= a; b++) precision[row + season[b]!]! -= k * d * cell(weights, b - start);
     }
   }
+  twice -= Math.log(product);
   const factor = choleskyFactor(precision, size);
   if (!factor) return { means: right, factor: precision, logLikelihood: -Infinity };
   solveLower(factor, size, right);

@@ -1,3 +1,4 @@
+import { grouped } from '../../terms/groups.ts';
 import { answersTo, plantModel, ratingModel, ratioModel, ripeningModel, ripenings } from '../traitsSeen.ts';
 import type { TraitFacts } from '../../terms/traits.ts';
 import type { PlantModel } from '../plantTypes.ts';
@@ -69,6 +70,7 @@ function plantResults(
     return (key === 'fruits' ? own?.fruits : own?.grams) ?? null;
   };
   const units = seen.season.yieldUnits.filter(({ id, cause }) => cause !== 'accident' && amountOf(id) !== null);
+  const unitsOf = grouped(units, ({ variety }) => variety);
   const floors = new Map<string, number>();
   for (const { id, plants, variety } of isLog ? units : []) {
     const value = amountOf(id)! / plants;
@@ -80,7 +82,7 @@ function plantResults(
     const classId = classOf(variety);
     const layout = model.layouts.get(classId);
     const own = working.get(variety);
-    const standing = units.filter((unit) => unit.variety === variety);
+    const standing = unitsOf.get(variety) ?? [];
     const floor = isLog && floors.has(classId) ? Math.log(keyed(floors, classId) / 2) : null;
     const theta = own ? own.theta : isLog ? (estimate > 0 ? Math.log(estimate) : null) : estimate;
     const counted = theta === null ? Math.exp(floor ?? 0) : estimate;
@@ -111,9 +113,10 @@ function ripeningResults(seen: SeasonSeen, classOf: ClassOf): SeasonPart {
   if (!model) return NONE;
   const working = onWorkingScale(model);
   const year = seen.season.year;
+  const plantingsBy = grouped(ripenings(seen), ({ unit }) => unit.variety);
   const results = [...model.estimates].flatMap(([variety, { estimate }]): readonly SeasonResult[] => {
-    const watched = ripenings(seen).filter(
-      ({ unit, ripe }) => unit.variety === variety && (ripe !== null || unit.cause !== 'accident'),
+    const watched = (plantingsBy.get(variety) ?? []).filter(
+      ({ unit, ripe }) => ripe !== null || unit.cause !== 'accident',
     );
     if (watched.length === 0) return [];
     const plants = watched.reduce((sum, { unit }) => sum + unit.plants, 0);

@@ -24,8 +24,7 @@ function bestSentence(source: MatrixSource, column: MatrixColumn, nameOf: (id: s
   if (column.trait === 'yield') return say.most(names, figure);
   if (column.trait === 'fruits') return say.mostFruits(names, figure);
   if (column.trait === 'first_ripe') {
-    const ids = new Set(column.cells.keys());
-    const start = startOf(source.seen, (id) => ids.has(id), source.trial.settings);
+    const start = startOf(source.seen, column.cells.keys(), source.trial.settings);
     return say.ripe(names, start === null ? figure : dayWriting(source.trial.settings).long(start + estimate));
   }
   if (column.trait === 'flavour') return say.tasted(names, figure, column.toText);

@@ -1,5 +1,7 @@
 import type { Day } from '../../terms/day.ts';
 import { utcMilliseconds } from '../../terms/day.ts';
+import { plantingsOf } from '../../terms/trial.ts';
+import { gramsByDay } from '../../analyse/summaries.ts';
 import type { SeasonSeen } from '../../analyse/seen.ts';
 import type { Settings } from '../../terms/settings.ts';
 
@@ -36,10 +38,9 @@ function openWriting(language: string): DayWriting {
 }
 
 /** The day from which the days of a class are counted: that of most of its plantings; null where none is known. */
-export function startOf({ season }: SeasonSeen, variety: (id: string) => boolean, settings: Settings): Day | null {
-  const days = season.plantings
-    .filter((planting) => variety(planting.variety))
-    .map((planting) => planting[settings.firstRipeFrom])
+export function startOf({ season }: SeasonSeen, varieties: Iterable<string>, settings: Settings): Day | null {
+  const days = [...varieties]
+    .flatMap((id) => plantingsOf(season, id).map((planting) => planting[settings.firstRipeFrom]))
     .filter((day) => day !== null);
   const counts = new Map<Day, number>();
   for (const day of days) counts.set(day, (counts.get(day) ?? 0) + 1);
@@ -67,6 +68,17 @@ export function weeksOf(days: readonly number[]): Weeks | null {
   const last = mondayOf(days.reduce((most, day) => Math.max(most, day), -Infinity));
   const indexOf = (day: number): number => Math.floor((day - first) / WEEK);
   return { first, count: indexOf(last) + 1, indexOf };
+}
+
+const seasonWeeks = new WeakMap<SeasonSeen, Weeks | null>();
+
+/** Weeks of a season in which anything was weighed; null without a day. */
+export function weeksPicked(seen: SeasonSeen): Weeks | null {
+  const known = seasonWeeks.get(seen);
+  if (known !== undefined) return known;
+  const weeks = weeksOf(seen.varieties.flatMap(({ variety }) => gramsByDay(seen, variety.id).map(({ day }) => day)));
+  seasonWeeks.set(seen, weeks);
+  return weeks;
 }
 
 /** Sums by week. */

@@ -105,7 +105,7 @@ function ripening(source: MatrixSource): Draft | null {
   const ids = new Set<string>(
     seen.varieties.filter(({ variety }) => variety.classId === classId).map((v) => v.variety.id),
   );
-  const start = startOf(seen, (id) => ids.has(id), trial.settings);
+  const start = startOf(seen, ids, trial.settings);
   const { matrix } = writing.words.bench;
   const day = (value: number): string => writing.number(value, 0);
   return {
