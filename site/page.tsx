@@ -77,12 +77,11 @@ export function page(
     );
     return writeUnits(`<!doctype html>\n${html}\n`);
   };
-  let made: string | null = null;
   return {
     address,
     title,
     get html() {
-      return (made ??= make());
+      return make();
     },
   };
 }

@@ -34,7 +34,7 @@ async function writePages(fresh: string, out: string, made: MadePages): Promise<
       config: async (config) => {
         // Nothing of the trial folder is run as a template.
         config.setUseGitIgnore(false);
-        config.setTemplateFormats(['html']);
+        config.setTemplateFormats(['11ty.js']);
         config.setDataFileSuffixes([]);
         config.setDataDirectory('__none__');
         await config.addPlugin(keeprow, { made });

@@ -44,15 +44,15 @@ async function madeFrom(folder: string): Promise<MadePages> {
 export default async function keeprow(config: EleventyConfig, options: ReportOptions = {}): Promise<void> {
   const { folder = '.', address: base = '' } = options;
   const { pages, files } = options.made ?? (await madeFrom(folder));
-  for (const { address, html } of pages) {
+  for (const page of pages) {
+    const { address } = page;
     const name = address === '' ? 'index' : address.replace(/\/$/, '').replaceAll('/', '__');
-    config.addTemplate(`keeprow-pages/${base}${name}.html`, html, {
-      permalink: `${base}${address}index.html`,
-      // The page is finished: no template language, no layout of the site around it.
-      templateEngineOverride: 'html',
-      layout: false,
-      eleventyExcludeFromCollections: true,
-    });
+    const path = `keeprow-pages/${base}${name}`;
+    const data = { permalink: `${base}${address}index.html`, layout: false, eleventyExcludeFromCollections: true };
+    // By itself a page is made when it is written, so that not all of them are held at once. In a site of the user's
+    // own it is finished HTML: no template language, no layout of the site around it.
+    if (options.made) config.addTemplate(`${path}.11ty.js`, { render: () => page.html }, data);
+    else config.addTemplate(`${path}.html`, page.html, { ...data, templateEngineOverride: 'html' });
   }
   if (!options.made)
     for (const part of ['data', 'content']) config.addWatchTarget(join(folder, part), { resetConfig: true });

@@ -2,7 +2,11 @@
 declare module '@11ty/eleventy' {
   /** What a plugin is given. */
   export interface EleventyConfig {
-    readonly addTemplate: (path: string, content: string, data: Record<string, unknown>) => void;
+    readonly addTemplate: (
+      path: string,
+      content: string | { readonly render: () => string },
+      data: Record<string, unknown>,
+    ) => void;
     readonly addWatchTarget: (path: string, options: { readonly resetConfig: boolean }) => void;
     readonly addPlugin: <O>(
       plugin: (config: EleventyConfig, options?: O) => Promise<void>,
