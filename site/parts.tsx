@@ -71,7 +71,9 @@ export function Picture({
   /** Without the same figures as a table: the page has them already. */
   readonly isPlain?: boolean;
 }): JSX.Element {
-  const { id, title, measure, wide, narrow, other, head, rows } = picture;
+  const { id, title, measure, head, rows } = picture;
+  const { wide, narrow } = picture.drawn();
+  const other = picture.other?.();
   const { tables } = content.writing.words;
   const where = [content.trial.settings.place, when].filter((part) => part !== null && part !== '').join(', ');
   return (

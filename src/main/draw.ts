@@ -2,7 +2,7 @@ import * as vega from 'vega';
 import { compile } from 'vega-lite';
 import type { TopLevelSpec } from 'vega-lite';
 import type { Drawing } from '../present/charts/config.ts';
-import type { Chart, ScatterChart, StepChart } from '../present/charts/kinds.ts';
+import type { Chart, PlaneChart, RowChart } from '../present/charts/kinds.ts';
 import { FONT_SIZE, textWidth } from '../present/charts/text.ts';
 import { numberWriter } from '../present/numbers.ts';
 import { plainUnits } from '../present/units.ts';
@@ -55,8 +55,16 @@ function localeOf(language: string): object {
   return locale;
 }
 
+/** A chart as it is drawn: without the marks of its quantities, which its words have. */
+const plainOf = (chart: Chart): string => plainUnits(JSON.stringify(chart));
+
+/** Draws a chart of rows as SVG text. */
+export function drawRows(chart: RowChart, width: number, language: string): string {
+  return rowChart(JSON.parse(plainOf(chart)) as RowChart, width, writerOf(language));
+}
+
 /**
- * Draws a chart as SVG text.
+ * Draws a chart with two axes as SVG text.
  *
  * @param chart     its rows and words
  * @param width     width of the plot in px
@@ -64,16 +72,13 @@ function localeOf(language: string): object {
  * @param language  of the numbers at its axes
  * @throws Error if Vega warns: a misspelt field must not become an empty chart
  */
-export async function drawChart(chart: Chart, width: number, prefix: string, language: string): Promise<string> {
-  const text = plainUnits(JSON.stringify(chart));
-  const plain = JSON.parse(text) as Chart;
-  const row = rowChart(plain, width, writerOf(language));
-  if (row !== null) return row;
+export async function drawPlane(chart: PlaneChart, width: number, prefix: string, language: string): Promise<string> {
+  const text = plainOf(chart);
   const key = `${width} ${language} ${text}`;
   const drawn =
     drawings.get(key) ??
     drawnBefore.get(key) ??
-    (await draw(specification(plain as ScatterChart | StepChart, width), prefix, language));
+    (await draw(specification(JSON.parse(text) as PlaneChart, width), prefix, language));
   drawings.set(key, drawn);
   return drawn.replace(/\b(id="|url\(#|href="#)/g, `$1${prefix}-`);
 }

@@ -1,6 +1,7 @@
 import type { SeasonComparisons } from '../analyse/compareSeason.ts';
 import type { SeasonSeen } from '../analyse/seen.ts';
-import { drawChart } from './draw.ts';
+import { drawPlane, drawRows } from './draw.ts';
+import { isRowChart } from '../present/charts/kinds.ts';
 import { fruitFigure } from '../present/fruitDrawing.ts';
 import { gardenMap } from '../present/gardenMap.ts';
 import { seasonWriting } from '../present/seasonWriting.ts';
@@ -32,11 +33,21 @@ export async function drawAll(
   language: string,
 ): Promise<readonly PictureWords[]> {
   const drawn: PictureWords[] = [];
-  const draw = async (figure: Figure, mark: string): Promise<PictureWords> => ({
-    ...figure,
-    wide: await drawChart(figure.chart, WIDE, `${figure.id}-${mark}w`, language),
-    narrow: await drawChart(figure.chart, narrowWidth(figure.chart), `${figure.id}-${mark}n`, language),
-  });
+  const draw = async (figure: Figure, mark: string): Promise<PictureWords> => {
+    const { id, chart } = figure;
+    const width = narrowWidth(chart);
+    // Rows are drawn in a moment and need not be kept; Vega takes its time.
+    if (isRowChart(chart))
+      return {
+        ...figure,
+        drawn: () => ({ wide: drawRows(chart, WIDE, language), narrow: drawRows(chart, width, language) }),
+      };
+    const drawing = {
+      wide: await drawPlane(chart, WIDE, `${id}-${mark}w`, language),
+      narrow: await drawPlane(chart, width, `${id}-${mark}n`, language),
+    };
+    return { ...figure, drawn: () => drawing };
+  };
   for (const [i, figure] of here.entries()) {
     const own = await draw(figure, '');
     const isSame = plainUnits(JSON.stringify(figure.chart)) === plainUnits(JSON.stringify(nth(there, i).chart));

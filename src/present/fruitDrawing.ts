@@ -147,8 +147,10 @@ export function fruitFigure(seen: SeasonSeen, trial: Trial, classId: string, wri
     id,
     title,
     measure: say.measure(isInches),
-    wide: drawing(fruits, 640, `${id}-${ruled}-w`, isInches, title),
-    narrow: drawing(fruits, 280, `${id}-${ruled}-n`, isInches, title),
+    drawn: () => ({
+      wide: drawing(fruits, 640, `${id}-${ruled}-w`, isInches, title),
+      narrow: drawing(fruits, 280, `${id}-${ruled}-n`, isInches, title),
+    }),
     head: [writing.words.tables.variety, say.length, say.width, say.ripe],
     rows: fruits.map(({ variety, length, width }) => [
       variety.name,

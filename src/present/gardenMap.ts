@@ -121,8 +121,10 @@ export function gardenMap(seen: SeasonSeen, trial: Trial, writing: Writing): Pic
     id: 'garden-map',
     title,
     measure: `${say.measure} ${grown.map((name) => `${keyed(marks, name)} ${name}`).join(', ')}.`,
-    wide: draw(beds, 900, { ...marking, cell: CELL }, title),
-    narrow: draw(beds, 290, { ...marking, cell: 27 }, title),
+    drawn: () => ({
+      wide: draw(beds, 900, { ...marking, cell: CELL }, title),
+      narrow: draw(beds, 290, { ...marking, cell: 27 }, title),
+    }),
     head: [say.bed, say.row, say.column, tables.variety, say.planting],
     rows: plantings.map((own) => [
       own.bed ?? '',

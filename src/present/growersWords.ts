@@ -79,7 +79,9 @@ function chartKey({ what, of, year }: LiveReference, newest: number | undefined)
   return what === 'shares' || what.startsWith('expected_') ? id : `${year ?? newest}/${id}`;
 }
 
-function pictureHtml({ id, title, measure, wide, narrow, other }: PictureWords): string {
+function pictureHtml({ id, title, measure, drawn, other: inOtherUnits }: PictureWords): string {
+  const { wide, narrow } = drawn();
+  const other = inOtherUnits?.();
   const part = (name: string, svg: string, isHidden = false): string =>
     `<div class="${name}"${isHidden ? ' hidden' : ''}>${svg.replace(/\b(id="|url\(#|href="#)/g, '$1live-')}</div>`;
   return `<figure id="live-${id}"><figcaption><strong>${svgText(title)}</strong><span>${svgText(measure)}</span></figcaption>${part('wide', wide)}${part('narrow', narrow)}${other ? part('wide-other', other.wide, true) + part('narrow-other', other.narrow, true) : ''}</figure>`;

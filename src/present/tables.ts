@@ -11,14 +11,20 @@ export interface TableWords {
 }
 
 /** A drawing in two sizes, with its words and the same figures as a table. */
+/** A drawing for a wide screen and for a phone, SVG text. */
+export interface Drawn {
+  readonly wide: string;
+  readonly narrow: string;
+}
+
 export interface PictureWords {
   readonly id: string;
   readonly title: string;
   readonly measure: string;
-  readonly wide: string;
-  readonly narrow: string;
+  /** Draws it; where that is cheap, when it is asked for. */
+  readonly drawn: () => Drawn;
   /** The same in the other system of units, where it differs. */
-  readonly other?: { readonly wide: string; readonly narrow: string };
+  readonly other?: () => Drawn | null;
   readonly head: readonly string[];
   readonly rows: readonly (readonly string[])[];
 }

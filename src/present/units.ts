@@ -31,7 +31,10 @@ export function pictureInBothUnits(here: PictureWords, there: PictureWords): Pic
     title: both(here.title, there.title),
     measure: both(here.measure, there.measure),
     head: here.head.map((cell, i) => both(cell, there.head[i] ?? cell)),
-    ...(here.wide === there.wide ? {} : { other: { wide: there.wide, narrow: there.narrow } }),
+    other: () => {
+      const [own, other] = [here.drawn(), there.drawn()];
+      return own.wide === other.wide ? null : other;
+    },
   };
 }
 

@@ -1,8 +1,8 @@
 import { describe, expect, it } from 'vitest';
-import { drawChart } from '../../src/main/draw.ts';
-import type { Chart } from '../../src/present/charts/kinds.ts';
+import { drawPlane } from '../../src/main/draw.ts';
+import type { PlaneChart } from '../../src/present/charts/kinds.ts';
 
-const chart: Chart = {
+const chart: PlaneChart = {
   kind: 'scatter',
   axisX: 'yield, g',
   axisY: 'flavour',
@@ -14,7 +14,7 @@ const chart: Chart = {
 
 describe('a chart with two axes', () => {
   it('writes the numbers of its axes in the language of the site', async () => {
-    const [english, german] = [await drawChart(chart, 560, 'a', 'en'), await drawChart(chart, 560, 'a', 'de')];
+    const [english, german] = [await drawPlane(chart, 560, 'a', 'en'), await drawPlane(chart, 560, 'a', 'de')];
     expect(english).toMatch(/>1,000</);
     expect(english).toMatch(/>5\.0</);
     expect(german).toMatch(/>1\.000</);

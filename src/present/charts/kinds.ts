@@ -93,4 +93,9 @@ export interface StackChart {
   }[];
 }
 
-export type Chart = DotChart | StepChart | StripChart | ShareChart | ScatterChart | StackChart;
+/** Charts of rows on one axis, and those with two axes. */
+export type RowChart = DotChart | StripChart | ShareChart | StackChart;
+export type PlaneChart = StepChart | ScatterChart;
+export type Chart = RowChart | PlaneChart;
+
+export const isRowChart = (chart: Chart): chart is RowChart => chart.kind !== 'steps' && chart.kind !== 'scatter';
