@@ -1,6 +1,6 @@
 import type { JSX } from 'preact';
 import { gramsByDay } from '../../src/analyse/summaries.ts';
-import { yieldUnitsOf } from '../../src/terms/trial.ts';
+import { yieldUnitsOf } from '../../src/terms/ofVariety.ts';
 import { byWeek, dayWriting, weeksOf } from '../../src/present/pages/days.ts';
 import { addresses, wordsOf } from '../../src/terms/addresses.ts';
 import { FruitPicture } from '../bench/fruit.tsx';

@@ -1,7 +1,7 @@
 import { isOfClub } from '../terms/gardens.ts';
 import type { Settings } from '../terms/settings.ts';
 import type { Share } from '../terms/estimate.ts';
-import { plantingsOf, yieldUnitsOf } from '../terms/trial.ts';
+import { plantingsOf, yieldUnitsOf } from '../terms/ofVariety.ts';
 import type { Season, SeedBatch } from '../terms/trial.ts';
 import { wilsonInterval } from '../numerics/wilson.ts';
 import type { Ripening } from './ripening.ts';

@@ -1,7 +1,7 @@
 import type { Day } from '../terms/day.ts';
 import { isOfClub } from '../terms/gardens.ts';
 import { pickingsOf } from '../terms/record.ts';
-import { yieldUnitsOf } from '../terms/trial.ts';
+import { yieldUnitsOf } from '../terms/ofVariety.ts';
 import type { Planting, Season, Trial, Variety } from '../terms/trial.ts';
 import type { MarkedValue } from './expected/values.ts';
 import type { PlantModel } from './plantTypes.ts';

@@ -48,7 +48,7 @@ function cellDraws(own: ClassValues, { between, withSeason }: SpreadCell): CellD
     const given = varietyGiven(values, seasons, between, withSeason);
     middle[i] = classMiddle + given.fixed;
     for (let s = 0; s < seasons; s++) {
-      middle[i]! -= cell(given.pull, s) * cell(season.means, s);
+      middle[i] -= cell(given.pull, s) * cell(season.means, s);
       takes[i * seasons + s] = 1 / seasons - cell(given.pull, s);
     }
     sd[i] = Math.sqrt(given.variance + withSeason ** 2);

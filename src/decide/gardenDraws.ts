@@ -79,6 +79,45 @@ function openGarden(given: GardensGiven, levels: GardenLevels): Opened {
   };
 }
 
+/** So many sets of normals, a number a pair of draws. */
+const each = (length: number, from: (i: number) => Strata, pairs: number): readonly Float64Array[] =>
+  Array.from({ length }, (_, i) => {
+    const set = new Float64Array(pairs);
+    from(i).normals(set);
+    return set;
+  });
+
+/** Cells of the grid as they are asked for, and how varieties are filled from one. */
+function openCells(own: GardenClass, used: readonly GardenSpreadCell[], garden: string | null) {
+  const n = own.varieties.length;
+  const ownMeans = new Float64Array(Math.max(1, ...packedGardens(own).gardens.map(({ seasons }) => seasons)));
+  /** Varieties and, last, the newcomer, given the cells of variety × season and normals for the levels and varieties. */
+  const fill = ({ level, figures }: Opened, b: Float64Array, normals: Float64Array, into: Float64Array): void => {
+    const newcomer = level(b, normals, ownMeans);
+    into[n] = newcomer;
+    figures.forEach((figure, i) => {
+      let value = newcomer + dot(figure, b) + figure.noise * cell(normals, ownMeans.length + i);
+      for (let s = 0; s < figure.parts.length; s++) value += cell(figure.parts, s) * cell(ownMeans, s);
+      into[i] = value;
+    });
+  };
+  const known = new Map<number, CellDraws>();
+  const at = (i: number): CellDraws => {
+    const found = known.get(i);
+    if (found) return found;
+    const given = gardensGiven(own, nth(used, i));
+    const levels = garden === null ? null : levelsOf(given, garden);
+    const { factor, means } = given;
+    const opened = levels ? openGarden(given, levels) : openClub(given, garden !== null);
+    const middle = new Float64Array(n + 1);
+    fill(opened, means, new Float64Array(ownMeans.length + n), middle);
+    const made = { factor, means, middle, ...opened };
+    known.set(i, made);
+    return made;
+  };
+  return { seasons: ownMeans.length, fill, at };
+}
+
 /**
  * Opens the draws of a trait over gardens: spreads, cells of variety × season and levels jointly, a new season (and in
  * a garden a new spot) for each variety. Draws go in pairs opposite each other; every variety has a stream of its own.
@@ -106,40 +145,10 @@ export function openGardenDraws(
   let sum = 0;
   const cumulated = Float64Array.from(used, ({ weight }) => (sum += weight));
   const n = own.varieties.length;
-  const ownMeans = new Float64Array(Math.max(1, ...packedGardens(own).gardens.map(({ seasons }) => seasons)));
-  /** Varieties and, last, the newcomer, given the cells of variety × season and normals for the levels and varieties. */
-  const fill = ({ level, figures }: Opened, b: Float64Array, normals: Float64Array, into: Float64Array): void => {
-    const newcomer = level(b, normals, ownMeans);
-    into[n] = newcomer;
-    figures.forEach((figure, i) => {
-      let value = newcomer + dot(figure, b) + figure.noise * cell(normals, ownMeans.length + i);
-      for (let s = 0; s < figure.parts.length; s++) value += cell(figure.parts, s) * cell(ownMeans, s);
-      into[i] = value;
-    });
-  };
-  const normals = new Float64Array(ownMeans.length + n);
-  const known = new Map<number, CellDraws>();
-  const at = (i: number): CellDraws => {
-    const found = known.get(i);
-    if (found) return found;
-    const given = gardensGiven(own, nth(used, i));
-    const levels = garden === null ? null : levelsOf(given, garden);
-    const { factor, means } = given;
-    const opened = levels ? openGarden(given, levels) : openClub(given, garden !== null);
-    const middle = new Float64Array(n + 1);
-    fill(opened, means, normals.fill(0), middle);
-    const made = { factor, means, middle, ...opened };
-    known.set(i, made);
-    return made;
-  };
+  const { seasons, fill, at } = openCells(own, used, garden);
+  const normals = new Float64Array(seasons + n);
   const b = new Float64Array(size);
   const drawn = new Float64Array(n + 1);
-  const each = (length: number, from: (i: number) => Strata, pairs: number): readonly Float64Array[] =>
-    Array.from({ length }, (_, i) => {
-      const set = new Float64Array(pairs);
-      from(i).normals(set);
-      return set;
-    });
   return {
     next(values, newcomer) {
       const pairs = newcomer.length / 2;
@@ -147,7 +156,7 @@ export function openGardenDraws(
       shared.uniforms(numbers);
       const picked = Array.from(numbers, (u) => at(pickCell(cumulated, u * sum)));
       const ofCells = each(size, (i) => nth(streams, varietyOf[i]!), pairs);
-      const ofRest = [...each(ownMeans.length, () => shared, pairs), ...each(n, (i) => nth(streams, i), pairs)];
+      const ofRest = [...each(seasons, () => shared, pairs), ...each(n, (i) => nth(streams, i), pairs)];
       picked.forEach((own, k) => {
         for (let i = 0; i < size; i++) b[i] = ofCells[i]![k]!;
         solveUpper(own.factor, size, b);

@@ -3,7 +3,7 @@ import type { SeasonSeen } from '../analyse/seen.ts';
 import { afresh } from '../terms/recall.ts';
 import type { Recall } from '../terms/recall.ts';
 import type { ClassSettings, Settings } from '../terms/settings.ts';
-import { plantingsOf } from '../terms/trial.ts';
+import { plantingsOf } from '../terms/ofVariety.ts';
 import type { Trial } from '../terms/trial.ts';
 import { adviseClass } from './adviseClass.ts';
 import type { ClassAdvice } from './adviseClass.ts';
@@ -196,7 +196,7 @@ function classOutcome(
  * Verdicts and lists for the season after the last of `seasons`.
  *
  * @param seasons     what was seen, in order of years, at least one
- * @param withDetail  false leaves out what turns a verdict and what would settle it
+ * @param withDetail  false leaves out what is expected of each variety, what turns a verdict and what would settle it
  * @param recall      gives what was worked out before
  * @source methods page B and C
  */

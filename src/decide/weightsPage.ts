@@ -1,5 +1,4 @@
-import { seasonMeans, spreadPosterior } from '../analyse/expected/posterior.ts';
-import { classMeanOf, spreadMeans } from '../analyse/expected/classMean.ts';
+import { expectedSpreads } from '../analyse/expected/expectedTrait.ts';
 import { adviseClass } from './adviseClass.ts';
 import type { ClassAdvice } from './adviseClass.ts';
 import type { TraitForecast } from './adviseVariety.ts';
@@ -18,17 +17,7 @@ export interface WeightsData {
  * @returns  by trait
  */
 export function openForecasts({ traits }: WeightsData): ReadonlyMap<string, TraitForecast> {
-  return new Map(
-    traits.map((own) => {
-      const cells = spreadPosterior(own.classes, own.priorScale);
-      const classes = own.classes.map((one) => {
-        const means = cells.map(({ between, withSeason }) => seasonMeans(one, between, withSeason));
-        return { classId: one.classId, classMean: classMeanOf(means, cells), varieties: [] };
-      });
-      const expected = { cells, ...spreadMeans(cells), classes };
-      return [own.trait, { own, expected }];
-    }),
-  );
+  return new Map(traits.map((own) => [own.trait, { own, expected: expectedSpreads(own.classes, own.priorScale) }]));
 }
 
 /**

@@ -1,4 +1,3 @@
-import { grouped } from './groups.ts';
 import type { Day } from './day.ts';
 import { classKey } from './ids.ts';
 import type { ClassId, PlantingId, SeasonKey, VarietyId } from './ids.ts';
@@ -237,26 +236,3 @@ export function nameLookup(varieties: readonly Variety[]): (id: string) => strin
 /** The seasons that are over, and the one that is not. */
 export const everySeason = ({ seasons, ongoing }: Pick<Trial, 'seasons' | 'ongoing'>): readonly Season[] =>
   ongoing ? [...seasons, ongoing] : seasons;
-
-const byVariety = new WeakMap<Season, ReadonlyMap<string, readonly Planting[]>>();
-const unitsByVariety = new WeakMap<Season, ReadonlyMap<string, readonly Planting[]>>();
-const NO_PLANTINGS: readonly Planting[] = [];
-
-/** Plantings of a variety in a season, in the order of the table; a season is looked through once for all varieties. */
-export function plantingsOf(season: Season, variety: string): readonly Planting[] {
-  const known = byVariety.get(season) ?? grouped(season.plantings, ({ variety: own }) => own);
-  byVariety.set(season, known);
-  return known.get(variety) ?? NO_PLANTINGS;
-}
-
-/** Units of a variety's yield in a season, those lost by accident left out. */
-export function yieldUnitsOf({ season }: { readonly season: Season }, variety: string): readonly Planting[] {
-  const known =
-    unitsByVariety.get(season) ??
-    grouped(
-      season.yieldUnits.filter(({ cause }) => cause !== 'accident'),
-      (unit) => unit.variety,
-    );
-  unitsByVariety.set(season, known);
-  return known.get(variety) ?? NO_PLANTINGS;
-}

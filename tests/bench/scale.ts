@@ -54,21 +54,21 @@ function trialOf(varieties: number, seasons: number): string {
       const { level, days, taste } = own[i]!;
       const here = level + 0.15 * normal();
       for (let p = 1; p <= 3; p++) {
-        plantings!.push(`${id}-${p},${id}`);
+        plantings.push(`${id}-${p},${id}`);
         const total = Math.exp(here + 0.3 * normal());
         const first = Math.round(days + 4 * normal());
         for (let k = 0; k < 6; k++) {
           const fruits = Math.max(1, Math.round(total / 6 / 80));
-          harvests!.push(`${day(year, first + 9 * k)},${id}-${p},${fruits},${Math.round(total / 6)}`);
+          harvests.push(`${day(year, first + 9 * k)},${id}-${p},${fruits},${Math.round(total / 6)}`);
         }
         const score = (): number => Math.min(9, Math.max(1, Math.round(taste + 1.2 * normal())));
-        ratings!.push(`${day(year, 100)},T${p},${id},${score()},${score()}`);
+        ratings.push(`${day(year, 100)},T${p},${id},${score()},${score()}`);
       }
     });
     mkdirSync(join(data, String(year)));
-    writeFileSync(join(data, String(year), 'plantings.csv'), `${plantings!.join('\n')}\n`);
-    writeFileSync(join(data, String(year), 'harvests.csv'), `${harvests!.join('\n')}\n`);
-    writeFileSync(join(data, String(year), 'ratings.csv'), `${ratings!.join('\n')}\n`);
+    writeFileSync(join(data, String(year), 'plantings.csv'), `${plantings.join('\n')}\n`);
+    writeFileSync(join(data, String(year), 'harvests.csv'), `${harvests.join('\n')}\n`);
+    writeFileSync(join(data, String(year), 'ratings.csv'), `${ratings.join('\n')}\n`);
   }
   return folder;
 }

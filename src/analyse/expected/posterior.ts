@@ -47,9 +47,6 @@ interface Packed {
   readonly middle: number;
 }
 
-/** A product is taken the logarithm of before it leaves the room of a double. */
-const SMALL = 1e-100;
-
 const packings = new WeakMap<ClassValues, Packed>();
 
 function packed(own: ClassValues): Packed {
@@ -85,7 +82,7 @@ export function seasonMeans(own: ClassValues, between: number, withSeason: numbe
   const right = new Float64Array(size);
   const { from, season, theta, variance, middle } = packed(own);
   const [v2, w2] = [between * between, withSeason * withSeason];
-  // One logarithm of a product in place of one a value.
+  // One logarithm of a product in place of one a value, before it leaves the room of a double.
   let [twice, product] = [0, 1];
   const weights = new Float64Array(size);
   for (let i = 0; i + 1 < from.length; i++) {
@@ -98,7 +95,7 @@ export function seasonMeans(own: ClassValues, between: number, withSeason: numbe
       weighted += d * cell(theta, a);
       twice += d * cell(theta, a) * cell(theta, a);
       product *= d;
-      if (product < SMALL || product > 1 / SMALL) {
+      if (product < 1e-100 || product > 1e100) {
         twice -= Math.log(product);
         product = 1;
       }

@@ -92,18 +92,8 @@ function plantResults(
         (model.scales?.get(classId) ?? 1) /
         togetherFactor(layout, model.plants.get(variety) ?? n, model.spotCorrelation);
     const variance = own ? ownVariance(own.variance, model.residualDf) : null;
-    return [
-      {
-        year: seen.season.year,
-        variety,
-        classId,
-        theta,
-        variance,
-        units: basis,
-        isLaterThan: false,
-        floor,
-      },
-    ];
+    const { year } = seen.season;
+    return [{ year, variety, classId, theta, variance, units: basis, isLaterThan: false, floor }];
   });
   return { results, spreads: [{ variance: model.dispersion, df: model.residualDf }] };
 }

@@ -1,6 +1,6 @@
 import type { CrossTrait } from '../../analyse/lines/crossGenes.ts';
 import { first } from '../../numerics/element.ts';
-import { wantedTraits } from './carry.ts';
+import { wantedTraits } from './offspring.ts';
 import type { CrossAdvice } from './carry.ts';
 
 /** What is to become of a cross. */

@@ -6,7 +6,7 @@ import { AXIS_ROOM, brokenLines, textWidth } from './text.ts';
 
 const HEIGHT = 320;
 const LINE = 14;
-const LABEL_SIZE = 12;
+const SIZE = 12;
 
 /** From the least to the largest value with a margin, so that places on the chart are known before it is drawn. */
 function domainOf(ends: readonly number[]): readonly [number, number] {
@@ -26,7 +26,7 @@ function labelsOf(
   const steps = [0, -1, 1, -2, 2, -3, 3, -4, 4, -5, 5];
   return chart.rows.map(({ name, x, y }) => {
     const [px, py] = [((x - x0) / (x1 - x0)) * width, HEIGHT - ((y - y0) / (y1 - y0)) * HEIGHT];
-    const length = textWidth(name, LABEL_SIZE);
+    const length = textWidth(name, SIZE);
     const isLeft = px + 10 + length > width + 90;
     const left = isLeft ? px - 10 - length : px + 10;
     const isFree = (middle: number): boolean =>
@@ -80,15 +80,7 @@ export function scatter(chart: ScatterChart, width: number): Drawing {
     },
     {
       data: { name: 'labels' },
-      mark: {
-        type: 'text',
-        align: 'left',
-        baseline: 'middle',
-        color: INK,
-        fontSize: LABEL_SIZE,
-        limit: 0,
-        aria: false,
-      },
+      mark: { type: 'text', align: 'left', baseline: 'middle', color: INK, fontSize: SIZE, limit: 0, aria: false },
       encoding: { x: x('labelX'), y: y('labelY'), text: { field: 'name' } },
     },
   ];

@@ -1,3 +1,4 @@
+import { limited } from '../seasonFigures/limited.ts';
 import { ownMean } from '../../analyse/summaries.ts';
 import type { ValueMark } from '../../analyse/expected/seasonEstimates.ts';
 import type { ClassAdvice } from '../../decide/adviseClass.ts';
@@ -153,5 +154,7 @@ export function adviceFigures(source: AdviceSource, outcome: ClassOutcome): read
   const { advice } = outcome;
   if (!advice) return [];
   const expected = advice.goals.map(({ trait }) => expectedFigure(source, outcome, advice, trait));
-  return [sharesFigure(source, outcome, advice), ...expected.filter((figure) => figure !== null)];
+  return [sharesFigure(source, outcome, advice), ...expected].flatMap((figure) =>
+    figure ? [limited(figure, source.writing)] : [],
+  );
 }

@@ -1,6 +1,6 @@
 import type { Day } from '../../terms/day.ts';
 import { utcMilliseconds } from '../../terms/day.ts';
-import { plantingsOf } from '../../terms/trial.ts';
+import { plantingsOf } from '../../terms/ofVariety.ts';
 import { gramsByDay } from '../../analyse/summaries.ts';
 import type { SeasonSeen } from '../../analyse/seen.ts';
 import type { Settings } from '../../terms/settings.ts';

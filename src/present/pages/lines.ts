@@ -1,4 +1,4 @@
-import { CHANCES } from '../../decide/lines/carry.ts';
+import { CHANCES } from '../../decide/lines/offspring.ts';
 import type { PlantAdvice } from '../../decide/lines/carry.ts';
 import type { CrossReport } from '../../decide/lines/crossReport.ts';
 import { nth } from '../../numerics/element.ts';

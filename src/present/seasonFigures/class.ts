@@ -1,3 +1,4 @@
+import { limited } from './limited.ts';
 import { drawnYields } from '../../analyse/summaries.ts';
 import { plantModel, ratingModels } from '../../analyse/traitsSeen.ts';
 import type { Estimate } from '../../terms/estimate.ts';
@@ -107,5 +108,7 @@ export function classFigures(source: ChartSource): readonly Figure[] {
     .map(([key]) => key)
     .map((key) => scoresFigure(source, key));
   const rest = [...others, ...scores, tradeOffFigure(source), cumulativeFigure(source)];
-  return [first ?? null, ratioFigure(source), ripeningFigure(source), ...rest].filter((figure) => figure !== null);
+  return [first ?? null, ratioFigure(source), ripeningFigure(source), ...rest].flatMap((figure) =>
+    figure ? [limited(figure, writing)] : [],
+  );
 }

@@ -1,5 +1,5 @@
 import { gramsByDay } from '../../analyse/summaries.ts';
-import { yieldUnitsOf } from '../../terms/trial.ts';
+import { yieldUnitsOf } from '../../terms/ofVariety.ts';
 import { ripeningModel } from '../../analyse/traitsSeen.ts';
 import type { RipeningCurve } from '../../analyse/ripening.ts';
 import type { VarietySeen } from '../../analyse/seen.ts';

@@ -40,7 +40,7 @@ function planned(files: Files): MadePlan & { readonly trial: Trial; readonly tol
   const records = checkRecords(found);
   const trial = records.trial!;
   const seasons = trial.seasons.map((season) => seasonSeen(trial, season));
-  const next = adviseNextSeason(trial, seasons, false);
+  const next = adviseNextSeason(trial, seasons);
   const made = makePlan({ trial, seasons, next, year: 2027, hasBegun: false });
   return { ...made, trial, told: [...checkTrial(found, records).problems, ...made.problems] };
 }

@@ -37,6 +37,7 @@ export const report = {
 };
 
 export const charts = {
+  drawnOf: (drawn: string, all: string) => `Drawn are the first ${drawn} of ${all} varieties; all stand in the table.`,
   yieldWhat: 'yield per plant',
   yieldAxis: (unit: string) => `usable yield, ${unit} per plant`,
   found: {
