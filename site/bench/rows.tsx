@@ -43,6 +43,27 @@ export function Strip(props: StripProps): JSX.Element {
   );
 }
 
+/** Parts of a whole beside one another, from dark to pale. */
+export function Parts({ counts }: { readonly counts: readonly number[] }): JSX.Element {
+  const total = counts.reduce((sum, own) => sum + own, 0);
+  const share = (upTo: number): number => (100 * counts.slice(0, upTo).reduce((sum, own) => sum + own, 0)) / total;
+  return (
+    <svg class="share" width="100%" height="14" aria-hidden="true">
+      {counts.map((count, i) =>
+        count === 0 ? null : (
+          <rect
+            x={`${two(share(i))}%`}
+            width={`${two((100 * count) / total)}%`}
+            y="0.5"
+            height="13"
+            fill-opacity={two(1 - (0.92 * i) / (counts.length - 1))}
+          />
+        ),
+      )}
+    </svg>
+  );
+}
+
 export interface BarsProps {
   readonly values: readonly number[];
   readonly max: number;

@@ -77,6 +77,8 @@ function Own({
   readonly isAhead: boolean;
   readonly isTold: boolean;
 }): JSX.Element {
+  // Above the interval, which would strike it through.
+  const above = low === null || high === null ? y(estimate) - 10 : Math.max(11, Math.min(y(low), y(high)) - 4);
   return (
     <>
       {low === null || high === null ? null : (
@@ -87,7 +89,7 @@ function Own({
         <text
           x={x(at)}
           dx={isAhead ? 0 : -9}
-          y={y(estimate) + (isAhead ? -10 : 4)}
+          y={isAhead ? above : y(estimate) + 4}
           text-anchor={isAhead ? 'middle' : 'end'}
           class="t b"
         >

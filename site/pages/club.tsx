@@ -1,6 +1,13 @@
 import type { JSX } from 'preact';
 import type { SeasonSeen } from '../../src/analyse/seen.ts';
-import { caterpillar, clubClassWords, clubOf, clubSentences } from '../../src/present/pages/club.ts';
+import {
+  caterpillar,
+  clubClassWords,
+  clubOf,
+  clubSentences,
+  groupRows,
+  returnsOf,
+} from '../../src/present/pages/club.ts';
 import { gardenWords } from '../../src/present/pages/garden.ts';
 import type { GardenAdvice } from '../../src/decide/adviseGarden.ts';
 import type { AdviceSource } from '../../src/present/nextSeason/source.ts';
@@ -82,16 +89,21 @@ export function ClubClass({
 /** A variety over the club's gardens, a line each; nothing where too few have records. */
 export function OverGardens({
   advice,
+  seen,
   variety,
   colour,
 }: {
   readonly advice: AdviceSource | null;
+  /** The last season in which it was grown. */
+  readonly seen: SeasonSeen | undefined;
   readonly variety: string;
   readonly colour: string | null;
 }): JSX.Element | null {
   const own = advice && caterpillar(advice, variety);
   if (!advice || !own) return null;
   const { from, to: end, lines, marks, sentences, caption } = own;
+  const groups = seen ? groupRows(advice, seen, variety) : [];
+  const returns = seen ? returnsOf(advice, seen, variety) : null;
   return (
     <section aria-labelledby="over-gardens">
       <h2 id="over-gardens">{advice.writing.words.club.variety.title}</h2>
@@ -103,6 +115,18 @@ export function OverGardens({
         <TimeAxis marks={marks.map(({ at, text }) => ({ at: at - from, text }))} steps={end - from} />
       </div>
       <p class="m s">{caption}</p>
+      {returns ? <Table {...returns} /> : null}
+      {groups.map(({ title, head, rows, to: most }) => (
+        <Table
+          caption={title}
+          head={head}
+          rows={rows.map(({ name, figure, estimate, low, high }) => [
+            name,
+            <Strip from={0} to={most} estimate={estimate} low={low} high={high} colour={colour} />,
+            figure,
+          ])}
+        />
+      ))}
     </section>
   );
 }
@@ -120,11 +144,12 @@ export function gardenPage(
       {own.sentences.map((text) => (
         <p>{text}</p>
       ))}
-      {own.classes.map(({ name, note, table }) => (
+      {own.classes.map(({ name, note, table, others }) => (
         <section>
           <h2>{name}</h2>
           {note === null ? null : <p>{note}</p>}
           <Table {...table} />
+          {others ? <Table {...others} /> : null}
         </section>
       ))}
     </>

@@ -1,9 +1,63 @@
 import type { JSX } from 'preact';
-import { rankingsSeen } from '../../src/analyse/rankingsSeen.ts';
 import type { SeasonSeen } from '../../src/analyse/seen.ts';
-import { rankingWords } from '../../src/present/pages/rankings.ts';
+import { rankingsOf, rankingWords } from '../../src/present/pages/rankings.ts';
+import type { RankingWords } from '../../src/present/pages/rankings.ts';
 import type { FrameContent } from '../content.ts';
+import { Parts } from '../bench/rows.tsx';
 import { Table } from '../parts.tsx';
+
+/** Answers by variety: how often it was before a middling one, and where each member put it. */
+function Answers({
+  words: { caption, head, rows },
+  few,
+}: {
+  readonly words: RankingWords;
+  readonly few: string;
+}): JSX.Element {
+  return (
+    <Table
+      caption={caption}
+      head={head}
+      rows={rows.map(({ cells, parts }) => [
+        ...cells,
+        parts ? (
+          <>
+            <Parts counts={parts.counts} /> {parts.text}
+          </>
+        ) : (
+          few
+        ),
+      ])}
+    />
+  );
+}
+
+/** What members preferred of one variety; nothing where nobody was asked, or too few answered. */
+export function PreferredOf({
+  content: { trial, writing },
+  seen,
+  variety,
+}: {
+  readonly content: FrameContent;
+  readonly seen: SeasonSeen | undefined;
+  readonly variety: string;
+}): JSX.Element | null {
+  const own = (seen ? rankingsOf(seen.season, trial) : []).flatMap((one) => {
+    const words = rankingWords(one, trial, writing);
+    const rows = words.rows.filter((row) => row.variety === variety);
+    return rows.length > 0 ? [{ ...words, rows }] : [];
+  });
+  return own.length === 0 ? null : (
+    <>
+      {own.map((words) => (
+        <section>
+          <h2>{words.title}</h2>
+          <Answers words={words} few={writing.words.rankings.fewOf} />
+        </section>
+      ))}
+    </>
+  );
+}
 
 /** What members preferred in a class, a section a trait; nothing where nobody was asked. */
 export function Preferred({
@@ -15,17 +69,18 @@ export function Preferred({
   readonly seen: SeasonSeen;
   readonly classId: string;
 }): JSX.Element {
-  const own = rankingsSeen(season, trial).filter((one) => one.classId === classId);
+  const own = rankingsOf(season, trial).filter((one) => one.classId === classId);
   return (
     <>
       {own.map((one) => {
-        const { title, sentences, caption, head, rows } = rankingWords(one, trial, writing);
+        const words = rankingWords(one, trial, writing);
+        const { title, sentences, rows } = words;
         const id = `ranking-${one.trait}`;
         return (
           <section aria-labelledby={id}>
             <h2 id={id}>{title}</h2>
             <p>{sentences.join(' ')}</p>
-            {rows.length > 0 ? <Table caption={caption} head={head} rows={rows} /> : null}
+            {rows.length > 0 ? <Answers words={words} few={writing.words.rankings.fewOf} /> : null}
           </section>
         );
       })}

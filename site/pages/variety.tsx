@@ -23,6 +23,7 @@ import { CrossOf } from './varietyParts.tsx';
 import { identity, PlantNotes } from './written.tsx';
 import { OngoingOf } from './ongoing.tsx';
 import { OverGardens } from './club.tsx';
+import { PreferredOf } from './preferred.tsx';
 import { Besides } from './besides.tsx';
 import { classParts } from './klass.tsx';
 import { HowMany, Picked } from './varietyParts.tsx';
@@ -225,7 +226,8 @@ export function varietyPage(content: AdviceContent, variety: Variety): Page {
             />
           ) : null}
           <BySeason {...part} />
-          <OverGardens advice={advice} variety={variety.id} colour={variety.colourRipe} />
+          <OverGardens advice={advice} seen={last} variety={variety.id} colour={variety.colourRipe} />
+          <PreferredOf content={content} seen={last} variety={variety.id} />
           <section class="two">
             <Picked {...part} />
             <HowMany {...part} />

@@ -13,6 +13,9 @@ export interface RankedVariety {
   readonly variety: string;
   /** Members who had it among those they answered about. */
   readonly answers: number;
+  /** Of them, those who put it first, alone or with others, and those who put it last; not where all was alike. */
+  readonly first: number;
+  readonly last: number;
   readonly logWorth: number;
   readonly quasiVariance: number;
   /** Share in which it is before one of worth 1, with its interval. */
@@ -100,10 +103,14 @@ export function rankingsSeen(season: Season, trial: Trial): readonly RankingSeen
       const varieties = ids.map((variety, i): RankedVariety => {
         const [logWorth, quasiVariance] = [nth(logWorths, i), nth(variances, i)];
         const half = z * Math.sqrt(quasiVariance);
+        const holds = (group: readonly string[]): boolean => group.includes(variety);
+        const asked = answers.filter(({ order }) => order.some(holds));
+        const apart = asked.filter(({ order }) => order.length > 1);
         return {
           variety,
-          answers: answers.filter(({ order }) => order.some((group) => (group as readonly string[]).includes(variety)))
-            .length,
+          answers: asked.length,
+          first: apart.filter(({ order }) => holds(nth(order, 0))).length,
+          last: apart.filter(({ order }) => holds(nth(order, -1))).length,
           logWorth,
           quasiVariance,
           beforeMiddle: share(logWorth),

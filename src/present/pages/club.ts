@@ -57,7 +57,15 @@ function classSentences(own: ClubClass, { trial, writing }: Source, advice: Advi
   ];
 }
 
-function returnsTable({ varieties }: ClubClass, { trial, writing }: Source): TableWords {
+/** How many gardens a variety was sent to, sent it back, and would grow it again; null for a season of one garden. */
+export function returnsOf(source: Source, seen: SeasonSeen, variety: string): TableWords | null {
+  const own = clubOf(source.trial, seen)?.classes.find(({ varieties }) =>
+    varieties.some((one) => one.variety === variety),
+  );
+  return own ? returnsTable({ varieties: own.varieties.filter((one) => one.variety === variety) }, source) : null;
+}
+
+function returnsTable({ varieties }: Pick<ClubClass, 'varieties'>, { trial, writing }: Source): TableWords {
   const { returns: say } = writing.words.club;
   const name = nameLookup(trial.varieties);
   const { number, percent } = writing;
@@ -173,4 +181,39 @@ export function caterpillar({ trial, next, writing }: AdviceSource, variety: str
     ],
     caption: say.caption(writing.percent(interval)),
   };
+}
+
+/** A variety in the groups of a club, a row a group, on one scale. */
+export interface GroupRows {
+  readonly title: string;
+  readonly head: readonly string[];
+  readonly rows: readonly {
+    readonly name: string;
+    readonly figure: string;
+    readonly estimate: number;
+    readonly low: number | null;
+    readonly high: number | null;
+  }[];
+  readonly to: number;
+}
+
+/** A variety's yield in each region and under cover or in the open; none where too few gardens are in two of them. */
+export function groupRows({ trial, writing }: Source, seen: SeasonSeen, variety: string): readonly GroupRows[] {
+  const { groups: say } = writing.words.club;
+  const classes = clubOf(trial, seen)?.classes ?? [];
+  return classes.flatMap((own) =>
+    own.groups.flatMap(({ kind, groups }): readonly GroupRows[] => {
+      const rows = groups.flatMap(({ name, estimates }) => {
+        const found = estimates.get(variety);
+        if (!found || found.estimate === null) return [];
+        const { estimate, low, high, n } = found;
+        const called = kind === 'setting' ? (say.setting[name] ?? name) : name;
+        return [
+          { name: say.name(called, writing.number(n)), figure: writing.interval(found, 'g'), estimate, low, high },
+        ];
+      });
+      const to = Math.max(...rows.flatMap(({ estimate, high }) => [estimate, high ?? estimate]));
+      return rows.length < 2 ? [] : [{ title: say.title[kind], head: say.rowHead, rows, to }];
+    }),
+  );
 }

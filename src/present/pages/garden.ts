@@ -1,8 +1,11 @@
 import { gardenRows } from '../../analyse/expected/gardenCells.ts';
 import type { SeasonSeen } from '../../analyse/seen.ts';
-import { plantModel } from '../../analyse/traitsSeen.ts';
+import { scoresByTrait } from '../../analyse/scores.ts';
+import { plantModel, ratingModels, ripeningModel, ripenings } from '../../analyse/traitsSeen.ts';
 import type { GardenAdvice, GardenClassAdvice } from '../../decide/adviseGarden.ts';
 import { nth } from '../../numerics/element.ts';
+import { grouped } from '../../terms/groups.ts';
+import type { Settings } from '../../terms/settings.ts';
 import { nameLookup } from '../../terms/trial.ts';
 import type { AdviceSource } from '../nextSeason/source.ts';
 import type { TableWords } from '../tables.ts';
@@ -43,11 +46,90 @@ function gardenTable(
   };
 }
 
+/** A trait beside the yield: what the garden saw of a variety, and what the club did; null where one of them did not. */
+interface OtherTrait {
+  readonly trait: string;
+  readonly decimals: number;
+  readonly here: (variety: string) => number | null;
+  readonly club: (variety: string) => number | null;
+}
+
+/** First ripe fruit and ratings, as far as the garden recorded them. */
+function otherTraits(seen: SeasonSeen, garden: string, settings: Settings): readonly OtherTrait[] {
+  const ripening = ripeningModel(seen);
+  const days = new Map(
+    ripenings(seen).flatMap(({ unit, ripe }) =>
+      unit.garden === garden && ripe !== null ? [[unit.variety as string, ripe] as const] : [],
+    ),
+  );
+  const scores = scoresByTrait(seen.season, settings);
+  return [
+    {
+      trait: 'first_ripe',
+      decimals: 0,
+      here: (id) => days.get(id) ?? null,
+      club: (id) => ripening?.estimates.get(id)?.estimate ?? null,
+    },
+    ...ratingModels(seen).map(([key, model]): OtherTrait => {
+      const own = grouped(
+        (scores.get(model.trait) ?? []).filter(({ taster }) => taster === garden),
+        ({ variety }) => variety,
+      );
+      return {
+        trait: key,
+        decimals: 1,
+        here(id) {
+          const given = own.get(id) ?? [];
+          return given.length === 0 ? null : given.reduce((sum, { score }) => sum + score, 0) / given.length;
+        },
+        club: (id) => model.estimates.get(id)?.estimate ?? null,
+      };
+    }),
+  ];
+}
+
+/** What the garden saw beside the yield; null where it recorded nothing else of the class. */
+function otherTable(
+  own: GardenClassAdvice,
+  garden: string,
+  { trial, writing, seen }: Pick<AdviceSource, 'trial' | 'writing'> & { readonly seen: SeasonSeen },
+): TableWords | null {
+  const { garden: say } = writing.words.club;
+  const name = nameLookup(trial.varieties);
+  const ids = own.varieties.map(({ variety }) => variety);
+  const traits = otherTraits(seen, garden, trial.settings).filter(({ here }) => ids.some((id) => here(id) !== null));
+  if (traits.length === 0) return null;
+  const cell = (value: number | null, decimals: number): string =>
+    value === null ? say.none : writing.number(value, decimals);
+  return {
+    caption: say.others,
+    head: [
+      writing.words.tables.variety,
+      ...traits.flatMap(({ trait }) => say.hereAndClub(writing.words.capital(writing.trait(trait)))),
+    ],
+    rows: ids
+      .filter((id) => traits.some(({ here }) => here(id) !== null))
+      .map((id) => [
+        name(id),
+        ...traits.flatMap(({ here, club, decimals }) => [
+          cell(here(id), decimals),
+          cell(club(id), Math.max(1, decimals)),
+        ]),
+      ]),
+  };
+}
+
 /** A garden's page: its classes, each with its table. */
 export interface GardenWords {
   readonly title: string;
   readonly sentences: readonly string[];
-  readonly classes: readonly { readonly name: string; readonly note: string | null; readonly table: TableWords }[];
+  readonly classes: readonly {
+    readonly name: string;
+    readonly note: string | null;
+    readonly table: TableWords;
+    /** What else the garden recorded; null without any. */
+    readonly others: TableWords | null;
+  }[];
 }
 
 /**
@@ -74,6 +156,7 @@ export function gardenWords(source: AdviceSource, advice: GardenAdvice, isPrivat
       name: trial.settings.classes.get(own.classId)?.name ?? own.classId,
       note: hasYields(own.classId) ? null : say.ratios,
       table: gardenTable(own, garden, advice.season, { trial, writing, seen }),
+      others: otherTable(own, garden, { trial, writing, seen }),
     })),
   };
 }

@@ -1,7 +1,7 @@
-import { FEWEST_MEMBERS } from '../../analyse/rankingsSeen.ts';
+import { FEWEST_MEMBERS, rankingsSeen } from '../../analyse/rankingsSeen.ts';
 import type { RankingSeen } from '../../analyse/rankingsSeen.ts';
 import { nameLookup } from '../../terms/trial.ts';
-import type { Trial } from '../../terms/trial.ts';
+import type { Season, Trial } from '../../terms/trial.ts';
 import type { Writing } from '../numbers.ts';
 import { of100 } from './crossWords.ts';
 
@@ -12,7 +12,28 @@ export interface RankingWords {
   readonly caption: string;
   readonly head: readonly string[];
   /** Empty where too few answered to tell of. */
-  readonly rows: readonly (readonly string[])[];
+  readonly rows: readonly RankingRow[];
+}
+
+/** A variety's row; its answers in parts only where as many gave them as may be told of. */
+export interface RankingRow {
+  readonly variety: string;
+  readonly cells: readonly string[];
+  readonly parts: {
+    readonly counts: readonly [first: number, between: number, last: number];
+    readonly text: string;
+  } | null;
+}
+
+const known = new WeakMap<Season, { readonly trial: Trial; readonly rankings: readonly RankingSeen[] }>();
+
+/** What members preferred in a season, worked out once. */
+export function rankingsOf(season: Season, trial: Trial): readonly RankingSeen[] {
+  const found = known.get(season);
+  if (found?.trial === trial) return found.rankings;
+  const rankings = rankingsSeen(season, trial);
+  known.set(season, { trial, rankings });
+  return rankings;
 }
 
 export function rankingWords(
@@ -34,10 +55,18 @@ export function rankingWords(
     ],
     caption: say.caption(writing.percent(trial.settings.interval)),
     head: say.head,
-    rows: varieties.map((own) => [
-      name(own.variety),
-      String(own.answers),
-      say.range(of100(own.beforeMiddle), of100(own.low), of100(own.high)),
-    ]),
+    rows: varieties.map((own): RankingRow => {
+      const { answers, first, last } = own;
+      const counts = [first, answers - first - last, last] as const;
+      return {
+        variety: own.variety,
+        cells: [
+          name(own.variety),
+          String(answers),
+          say.range(of100(own.beforeMiddle), of100(own.low), of100(own.high)),
+        ],
+        parts: answers < FEWEST_MEMBERS ? null : { counts, text: counts.join(' · ') },
+      };
+    }),
   };
 }

@@ -28,6 +28,7 @@ export const club: Words['club'] = {
     none: '–',
   },
   groups: {
+    rowHead: ['Gärten', 'Von null an', 'Ertrag je Pflanze'],
     title: { region: 'Gegenden', setting: 'Unter Dach und im Freien' },
     setting: { open: 'Im Freien', cover: 'Unter Dach' },
     caption: (level, least) =>
@@ -98,6 +99,8 @@ export const club: Words['club'] = {
       'Urteil im Verein',
     ],
     ratios: 'Dieser Garten hat keine Erträge der Klasse: was die Verhältnisse des Vereins über ihn sagen.',
+    others: 'Was dieser Garten sonst aufschrieb, neben einem mittleren Garten des Vereins.',
+    hereAndClub: (trait) => [`${trait}, hier`, 'Mittlerer Garten'],
     none: '–',
     noClasses: 'Der Garten hat noch keine Aufzeichnungen, die eine Sorte von der anderen unterscheiden.',
     link: (code) => `Garten ${code}`,

@@ -13,7 +13,8 @@ export const rankings: typeof english = {
   alike: 'Sie sahen keinen Unterschied zwischen dem, was sie bekamen.',
   caption: (level) =>
     `Jedes sagte, welche der erhaltenen Sorten die beste und welche die schlechteste war. Anteile von 100 mit ihren ${level}-Bereichen, die nebeneinander gelesen werden dürfen.`,
-  head: ['Sorte', 'Antworten', 'Vor einer mittleren, von 100'],
+  head: ['Sorte', 'Antworten', 'Vor einer mittleren, von 100', 'Zuerst · dazwischen oder gleich · zuletzt'],
+  fewOf: 'von weniger als fünf nicht genannt',
   range: (share, low, high) => `${share} (${low} bis ${high})`,
   silent: 'Die nicht antworteten, mögen anders denken.',
 };

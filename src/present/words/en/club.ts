@@ -24,6 +24,7 @@ export const club = {
     none: '–',
   },
   groups: {
+    rowHead: ['Gardens', 'From nothing up', 'Yield a plant'],
     title: { region: 'Regions', setting: 'Under cover and in the open' },
     setting: { open: 'In the open', cover: 'Under cover' } as Readonly<Record<string, string>>,
     caption: (level: string, least: string) =>
@@ -93,6 +94,8 @@ export const club = {
       'Verdict in the club',
     ],
     ratios: 'This garden has no yields of the class: what the club’s ratios say of it.',
+    others: 'What else this garden recorded, beside a middling garden of the club.',
+    hereAndClub: (trait: string): readonly [string, string] => [`${trait}, here`, 'Middling garden'],
     none: '–',
     noClasses: 'The garden has no records that tell one variety from another yet.',
     link: (code: string) => `Garden ${code}`,

@@ -11,7 +11,8 @@ export const rankings = {
   alike: 'They saw no difference in what they were sent.',
   caption: (level: string) =>
     `Each said which of those they were sent was best and which worst. Shares of 100 with their ${level} intervals, which may be set beside each other.`,
-  head: ['Variety', 'Answers', 'Before a middling one, of 100'],
+  head: ['Variety', 'Answers', 'Before a middling one, of 100', 'First · between or alike · last'],
+  fewOf: 'of fewer than five not told',
   range: (share: string, low: string, high: string) => `${share} (${low} to ${high})`,
   silent: 'Those who did not answer may think otherwise.',
 };
