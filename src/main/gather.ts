@@ -14,6 +14,9 @@ import { openWorkbooks } from './workbooks.ts';
 import { sortFiles } from '../records/folder.ts';
 import type { TrialFiles } from '../records/folder.ts';
 import type { SourceFile } from '../read/decode.ts';
+import { readMemberSheet } from '../records/adopt/memberSheet.ts';
+import type { ReadSheet } from '../records/adopt/memberSheet.ts';
+import type { Settings } from '../terms/settings.ts';
 
 export interface GatheringChoices {
   readonly into: string;
@@ -29,6 +32,8 @@ interface Gathered {
   readonly outcome: 'filed' | 'the same stands there' | 'refused';
   readonly problems: readonly Problem[];
   readonly why: string | null;
+  /** Titles of the member's own, with the columns that they were read as. */
+  readonly titles: ReadSheet['titles'];
 }
 
 const isError = (problem: Problem): boolean => severityOf(problem) === 'error';
@@ -40,11 +45,18 @@ const withoutMembers = (found: TrialFiles, year: number): TrialFiles => ({
   seasons: new Map([[year, found.seasons.get(year) ?? new Map()]]),
 });
 
+const sheetsOf = async (source: SourceFile): Promise<readonly SourceFile[]> =>
+  /\.(?:xlsx|ods)$/i.test(source.path) ? (await openWorkbooks([source])).sheets : [source];
+
 /** Those tables with a sheet, as if it lay there. */
 async function withSheet(bare: TrialFiles, path: string, bytes: Uint8Array): Promise<TrialFiles> {
-  const source: SourceFile = { path, bytes };
-  const added = /\.(?:xlsx|ods)$/i.test(path) ? (await openWorkbooks([source])).sheets : [source];
-  return { ...bare, gardens: sortFiles(added, [], true).gardens };
+  return { ...bare, gardens: sortFiles(await sheetsOf({ path, bytes }), [], true).gardens };
+}
+
+/** A member's own titles, such as `Sorte`, read as the contract's columns; null where the sheet has those. */
+async function inOwnWords(source: SourceFile, settings: Settings): Promise<ReadSheet | null> {
+  const [sheet, ...more] = await sheetsOf(source);
+  return sheet && more.length === 0 ? readMemberSheet(sheet, settings) : null;
 }
 
 const signOf = ({ code, places, found }: Problem): string => JSON.stringify([code, places, found]);
@@ -53,6 +65,7 @@ const signOf = ({ code, places, found }: Problem): string => JSON.stringify([cod
 interface Gathering {
   readonly folder: string;
   readonly year: number;
+  readonly settings: Settings;
   readonly bare: TrialFiles;
   /** Problems that stand there before any sheet comes. */
   readonly before: ReadonlySet<string>;
@@ -60,7 +73,7 @@ interface Gathering {
   readonly came: Set<string>;
 }
 
-async function gatherOne(file: string, { folder, year, bare, before, came }: Gathering): Promise<Gathered> {
+async function gatherOne(file: string, { folder, year, settings, bare, before, came }: Gathering): Promise<Gathered> {
   const kind = extname(file).toLowerCase();
   // A second download of a file is called `g07 (2).csv`.
   const code = basename(file, extname(file)).replace(/ ?\(\d+\)$/, '');
@@ -70,6 +83,7 @@ async function gatherOne(file: string, { folder, year, bare, before, came }: Gat
     outcome: 'refused',
     problems,
     why,
+    titles: [],
   });
   if (!SHEETS.has(kind)) return refused('a sheet is a CSV file or a workbook');
   let bytes: Buffer;
@@ -78,10 +92,12 @@ async function gatherOne(file: string, { folder, year, bare, before, came }: Gat
   } catch {
     return refused('the file could not be read');
   }
-  const inside = `data/${year}/gardens/${code}${kind === '.txt' || kind === '.tsv' ? '.csv' : kind}`;
+  const read = await inOwnWords({ path: file, bytes }, settings);
+  if (read) bytes = Buffer.from(read.csv);
+  const inside = `data/${year}/gardens/${code}${read || kind === '.txt' || kind === '.tsv' ? '.csv' : kind}`;
   const path = join(folder, inside);
   if (existsSync(path) && readFileSync(path).equals(bytes))
-    return { file, code, outcome: 'the same stands there', problems: [], why: null };
+    return { file, code, outcome: 'the same stands there', problems: [], why: null, titles: [] };
   if (existsSync(path) || came.has(foldName(code)))
     return refused(
       `another sheet of ${code} stands in data/${year}/gardens: compare the two, and move that one away to take this`,
@@ -104,7 +120,7 @@ async function gatherOne(file: string, { folder, year, bare, before, came }: Gat
   came.add(foldName(code));
   mkdirSync(dirname(path), { recursive: true });
   writeWhole(path, bytes);
-  return { file, code, outcome: 'filed', problems: own, why: null };
+  return { file, code, outcome: 'filed', problems: own, why: null, titles: read?.titles ?? [] };
 }
 
 /** Gardens that were sent anything, or are listed, of which no record of a season came; null where the trial cannot be read. */
@@ -136,7 +152,8 @@ export async function runGather(
   if (!own.settings) return tellProblems(own.problems, telling);
   const before = new Set(own.problems.map(signOf));
   const came = new Set([...(start.gardens.get(year)?.keys() ?? [])].map(foldName));
-  for (const file of files) done.push(await gatherOne(file, { folder: into, year, bare, before, came }));
+  for (const file of files)
+    done.push(await gatherOne(file, { folder: into, year, settings: own.settings, bare, before, came }));
   const silent = missing(await readFolder(into), year) ?? [];
   if (telling.json) {
     const document = {
@@ -147,8 +164,10 @@ export async function runGather(
     };
     process.stdout.write(`${JSON.stringify(document, null, 1)}\n`);
   } else if (!telling.quiet) {
-    for (const { file, outcome, problems, why } of done) {
-      process.stdout.write(`${file}: ${outcome}${why === null ? '' : `, ${why}`}\n`);
+    for (const { file, outcome, problems, why, titles } of done) {
+      const words = titles.map(([title, column]) => `${title} = ${column}`).join(', ');
+      const read = words === '' ? '' : `, its titles read as ${words}`;
+      process.stdout.write(`${file}: ${outcome}${why === null ? '' : `, ${why}`}${read}\n`);
       for (const problem of inOrder(problems)) process.stdout.write(`${problemText(problem)}\n\n`);
     }
     const refused = done.filter(({ outcome }) => outcome === 'refused').map(({ code }) => code);

@@ -16,8 +16,8 @@ export function wordIn<W extends string>(row: Row, column: string, words: readon
   return null;
 }
 
-const YES = new Set(['yes', 'y', 'true', '1']);
-const NO = new Set(['no', 'n', 'false', '0']);
+const YES = new Set(['yes', 'y', 'true', '1', 'ja', 'j']);
+const NO = new Set(['no', 'n', 'false', '0', 'nein']);
 
 /** True for what people write who do not want to answer. */
 export const isNoAnswer = (text: string): boolean =>

@@ -127,6 +127,21 @@ describe('what a member sends, and the secretary does', () => {
     expect(readdirSync(gardens)).not.toContain('m04.csv');
     expect(run(['gather', join(mail, 'm01.csv'), '--into', folder]).stdout).toContain('the same stands there');
   });
+  it('gather reads a sheet with a member’s own titles, and files it with the columns of the contract', () => {
+    const folder = copied();
+    const mail = temporary('mail');
+    const rows = 'Mill Race;2;3,4;2026-08-01;7;ja\nFellside;2;2,1;2026-08-11;6;nein\n';
+    mkdirSync(mail, { recursive: true });
+    writeFileSync(join(mail, 'm04.csv'), `Sorte;Pflanzen;Gewicht (kg);Erste Reife;Geschmack;nochmal\n${rows}`);
+    writeFileSync(join(mail, 'm08.csv'), `Sorte;Pflanzen;Gewicht (kg);Ertrag (kg)\nFellside;2;2,1;2,2\n`);
+    const { stdout } = run(['gather', join(mail, 'm04.csv'), join(mail, 'm08.csv'), '--into', folder]);
+    expect(stdout).toContain('m04.csv: filed, its titles read as Sorte = variety, Pflanzen = plants');
+    expect(readFileSync(join(folder, 'data/2026/gardens/m04.csv'), 'utf8')).toBe(
+      'variety,plants,weight_kg,first_ripe,taste,again\nMill Race,2,"3,4",2026-08-01,7,ja\nFellside,2,"2,1",2026-08-11,6,nein\n',
+    );
+    // Two titles of one meaning are not guessed between.
+    expect(stdout).toMatch(/m08\.csv: refused/);
+  });
   it('build --garden writes one page that stands by itself and names no other garden', () => {
     const out = temporary('garden');
     mkdirSync(out, { recursive: true });
