@@ -1,3 +1,4 @@
+import { grouped } from '../terms/groups.ts';
 import { connectedParts } from '../numerics/connected.ts';
 import { fileOnly } from '../terms/place.ts';
 import type { Problem } from '../terms/problem.ts';
@@ -38,9 +39,10 @@ export function blockFactor(
   classOf: (unit: Planting) => string,
   without: ReadonlySet<string> = new Set(),
 ): BlockFactor {
-  const byClass = new Map<string, Planting[]>();
-  for (const unit of units)
-    if (!without.has(classOf(unit))) byClass.set(classOf(unit), [...(byClass.get(classOf(unit)) ?? []), unit]);
+  const byClass = grouped(
+    units.filter((unit) => !without.has(classOf(unit))),
+    classOf,
+  );
   const asOne = (unit: Planting): string => `class ${classOf(unit)}`;
   const blocked = units.filter((unit) => unit.block !== null && !without.has(classOf(unit)));
   let leftOut: BlockFactor['leftOut'] = null;

@@ -2,9 +2,10 @@ import { tQuantile } from '../numerics/distributions.ts';
 import { keyed, nth } from '../numerics/element.ts';
 import { ifConverged } from '../numerics/notConverged.ts';
 import { fitBlocks } from '../numerics/incompleteBlocks.ts';
-import { fitTimesInBlocks } from '../numerics/timesInBlocks.ts';
+import { fitTimesInBlocks, likeliestSpread } from '../numerics/timesInBlocks.ts';
 import type { BlockedTime, BlockedTimesFit } from '../numerics/timesInBlocks.ts';
 import type { Estimate, Reason } from '../terms/estimate.ts';
+import type { Recall } from '../terms/recall.ts';
 import { byPart } from './gardenModel.ts';
 import { guarded } from './guard.ts';
 import { indexed } from './plantClasses.ts';
@@ -14,7 +15,11 @@ import type { Ripening } from './ripening.ts';
 import { classF, timeOf } from './ripeningModel.ts';
 import type { RipeningModel, RipeningModelOptions } from './ripeningModel.ts';
 
-type Options = Pick<RipeningModelOptions, 'level' | 'lookEvery' | 'classOf'> & { readonly gardenCorrelation: number };
+type Options = Pick<RipeningModelOptions, 'level' | 'lookEvery' | 'classOf'> & {
+  readonly gardenCorrelation: number;
+  /** Gives what was worked out before. */
+  readonly recall: Recall;
+};
 
 /** Units of varieties and gardens of which something ripened, of gardens with two varieties or more. */
 function joinedRipenings(list: readonly Ripening[], blockOf: (own: Ripening) => string): readonly Ripening[] {
@@ -77,11 +82,15 @@ function fitted(
   used: readonly Ripening[],
   variety: Indexed,
   block: Indexed,
-  lookEvery: number,
+  { lookEvery, recall }: Pick<Options, 'lookEvery' | 'recall'>,
 ): BlockedTimesFit | null {
   const times = used.map((own, i) => ({ ...timeOf(own, nth(variety.at, i), lookEvery), block: nth(block.at, i) }));
   // Plants that were never seen ripe can leave a variety, or a garden, without a time.
-  return ifConverged(() => fitTimesInBlocks(times) ?? (lookEvery > 0 ? withinLooks(times) : null));
+  return ifConverged(
+    () =>
+      fitTimesInBlocks(times, recall('times in blocks', times, likeliestSpread)) ??
+      (lookEvery > 0 ? withinLooks(times) : null),
+  );
 }
 
 /** Medians of each part of each class with their covariance, corrected for a small sample. */
@@ -111,14 +120,14 @@ function partMeans(
  * @source gardens page 2.1; Kalbfleisch & Prentice (2002); small samples as methods page A3
  */
 export function fitGardenRipening(list: readonly Ripening[], options: Options): RipeningModel {
-  const { classOf, level, lookEvery } = options;
+  const { classOf, level } = options;
   const blockOf = ({ unit }: Ripening): string => `${classOf(unit.variety)}/${unit.garden}`;
   const used = joinedRipenings(list, blockOf);
   const [variety, block] = [indexed(used.map(({ unit }) => unit.variety)), indexed(used.map(blockOf))];
   const estimates = withoutFit(list);
   const layouts = new Map(list.map(({ unit }) => [classOf(unit.variety), 'spread'] as const));
   const how = { layouts, spotCorrelation: options.gardenCorrelation };
-  const fit = used.length > 0 ? fitted(used, variety, block, lookEvery) : null;
+  const fit = used.length > 0 ? fitted(used, variety, block, options) : null;
   const residualDf = used.length - variety.levels.length - block.levels.length + (fit?.parts ?? 0);
   if (!fit || residualDf <= 0) {
     for (const own of variety.levels) {

@@ -1,5 +1,7 @@
 import { isOfClub } from '../terms/gardens.ts';
 import type { Share } from '../terms/estimate.ts';
+import { afresh } from '../terms/recall.ts';
+import type { Recall } from '../terms/recall.ts';
 import type { Settings } from '../terms/settings.ts';
 import type { MeasureTrait, RatingTrait } from '../terms/traits.ts';
 import { grouped } from '../terms/groups.ts';
@@ -123,6 +125,7 @@ function modelOfRipening(
   list: readonly Ripening[],
   settings: Settings,
   classOf: (id: string) => string,
+  recall: Recall,
 ): RipeningModel | null {
   if (!list.some(({ ripe }) => ripe !== null)) return null;
   if (isOfClub(season))
@@ -131,6 +134,7 @@ function modelOfRipening(
       gardenCorrelation: settings.gardens.correlation,
       lookEvery: season.lookEvery,
       classOf,
+      recall,
     });
   const units = list.map(({ unit }) => ({ planting: unit, classId: classOf(unit.variety), y: 0, plants: unit.plants }));
   return fitRipening(list, {
@@ -154,10 +158,11 @@ function toldShares(
 /**
  * Everything seen in one season of a trial: plants, days, ratings, shares, by variety and by trait.
  *
+ * @param recall  gives what was worked out before
  * @throws NotConverged where a fit does not end (a fault that names the fit)
  * @source methods page A
  */
-export function seasonSeen(trial: Trial, season: Season): SeasonSeen {
+export function seasonSeen(trial: Trial, season: Season, recall = afresh): SeasonSeen {
   const { settings } = trial;
   const first = firstSeasons(trial);
   const yields = seasonYields(season);
@@ -194,7 +199,7 @@ export function seasonSeen(trial: Trial, season: Season): SeasonSeen {
     ...seenOfPlants(season, yields, settings, classOf),
     [
       'first_ripe',
-      { kind: 'ripening', plantings: ripening, model: modelOfRipening(season, ripening, settings, classOf) },
+      { kind: 'ripening', plantings: ripening, model: modelOfRipening(season, ripening, settings, classOf, recall) },
     ],
   ]);
   for (const [trait, scores] of scoresByTrait(season, settings))

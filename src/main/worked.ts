@@ -80,7 +80,7 @@ let last: Worked | null = null;
 export function workOut(trial: Trial): Worked {
   if (last?.trial === trial) return last;
   memory.begin();
-  const seasons = trial.seasons.map((season) => seasonSeen(trial, season));
+  const seasons = trial.seasons.map((season) => seasonSeen(trial, season, recall));
   const comparisons = compareSeasons(trial, seasons, memory);
   const compared = comparisons.then((all) => seasons.map((seen, i) => ({ seen, compared: nth(all, i) })));
   // A fault is told by whoever waits for it, not as one that nobody did.

@@ -69,19 +69,27 @@ function located(table: BlocksTable, times: readonly BlockedTime[], sigma: numbe
   return notConverged('the times of varieties within gardens');
 }
 
-/**
- * Accelerated failure time model: log-normal, group + block, one scale; blocks are eliminated one by one.
- *
- * @param times  of groups and blocks of which each has one that is not right-censored
- * @returns      the fit; null where no spread is the likeliest
- * @throws NotConverged where censored times leave it without a maximum
- * @source Kalbfleisch & Prentice (2002) ch. 3; gardens page 2.1
- */
-export function fitTimesInBlocks(times: readonly BlockedTime[]): BlockedTimesFit | null {
-  const table = blocksTable(
+/** The likeliest spread of times in blocks, and the locations that go with it. */
+export interface TimesSpread {
+  readonly sigma: number;
+  /** Of each time, as logarithms. */
+  readonly eta: Float64Array;
+}
+
+const tableOf = (times: readonly BlockedTime[]): BlocksTable =>
+  blocksTable(
     times.map(({ group }) => group),
     times.map(({ block }) => block),
   );
+
+/**
+ * The spread that is the likeliest: the slow part of the fit, plain data so that it can be remembered.
+ *
+ * @returns  null where no spread is the likeliest
+ * @throws NotConverged where censored times leave it without a maximum
+ */
+export function likeliestSpread(times: readonly BlockedTime[]): TimesSpread | null {
+  const table = tableOf(times);
   let start = Float64Array.from(times, startOf);
   const slope = (logSigma: number): number => {
     const found = located(table, times, Math.exp(logSigma), start);
@@ -91,6 +99,25 @@ export function fitTimesInBlocks(times: readonly BlockedTime[]): BlockedTimesFit
   const bracket = logSigmaBracket(slope);
   if (!bracket) return null;
   const sigma = Math.exp(findRoot(slope, ...bracket, 1e-12));
+  return { sigma, eta: start };
+}
+
+/**
+ * Accelerated failure time model: log-normal, group + block, one scale; blocks are eliminated one by one.
+ *
+ * @param times  of groups and blocks of which each has one that is not right-censored
+ * @param spread  the likeliest, where it is known
+ * @returns      the fit; null where no spread is the likeliest
+ * @throws NotConverged where censored times leave it without a maximum
+ * @source Kalbfleisch & Prentice (2002) ch. 3; gardens page 2.1
+ */
+export function fitTimesInBlocks(
+  times: readonly BlockedTime[],
+  spread = likeliestSpread(times),
+): BlockedTimesFit | null {
+  if (!spread) return null;
+  const { sigma, eta: start } = spread;
+  const table = tableOf(times);
   const { all, w } = located(table, times, sigma, start);
   const solve = (z: Float64Array) => solveBlocks(table, { z, w });
   // H⁻¹h of the locations against the scale, by the same normal equations.

@@ -127,6 +127,13 @@ describe('what a member sends, and the secretary does', () => {
     expect(readdirSync(gardens)).not.toContain('m04.csv');
     expect(run(['gather', join(mail, 'm01.csv'), '--into', folder]).stdout).toContain('the same stands there');
   });
+  it('what a build of a club has worked out is kept for the next one', () => {
+    const [cache, out] = [temporary('cache'), temporary('site')];
+    const env = { ...process.env, KEEPROW_CACHE: cache };
+    const args = [command, 'build', club, '--out', out, '--quiet'];
+    expect(spawnSync(process.execPath, args, { env }).status).toBe(0);
+    expect(readdirSync(cache)).toHaveLength(1);
+  });
   it('gather reads a sheet with a member’s own titles, and files it with the columns of the contract', () => {
     const folder = copied();
     const mail = temporary('mail');

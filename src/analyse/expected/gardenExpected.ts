@@ -1,10 +1,11 @@
 import { mixtureQuantile } from '../../numerics/mixture.ts';
 import type { NormalPart } from '../../numerics/mixture.ts';
-import { nth } from '../../numerics/element.ts';
+import { keyed, nth } from '../../numerics/element.ts';
+import { grouped } from '../../terms/groups.ts';
 import type { ExpectedClass, ExpectedVariety } from './expectedTrait.ts';
 import { packedGardens } from './gardenCells.ts';
 import type { GardenClass } from './gardenCells.ts';
-import { inClub, inGarden, levelsOf, meanOfGardens, momentsOf } from './gardenFigures.ts';
+import { gardenLevels, inClub, inGarden, levelsOf, meanOfGardens, momentsOf } from './gardenFigures.ts';
 import { gardensGiven } from './gardenGiven.ts';
 import type { LinearFigure } from './gardenFigures.ts';
 import type { GardenSpreads, GardensGiven } from './gardenGiven.ts';
@@ -146,17 +147,63 @@ export interface InOneGarden {
 const FOR_PICTURE = 60;
 
 /** Normal parts of v + u in some gardens, cell by cell. */
-function partsIn(own: GardenClass, variety: number, gardens: readonly string[], cells: readonly GardenSpreadCell[]) {
-  const parts = gardens.map((): NormalPart[] => []);
+/** What is known of varieties in gardens, a normal distribution a cell, by garden and variety. */
+function partsIn(
+  own: GardenClass,
+  wanted: ReadonlyMap<string, readonly number[]>,
+  cells: readonly GardenSpreadCell[],
+): ReadonlyMap<string, readonly NormalPart[]> {
+  const parts = new Map<string, NormalPart[]>();
+  for (const [garden, varieties] of wanted) for (const i of varieties) parts.set(`${garden}/${i}`, []);
   const all = cells.reduce((sum, { weight }) => sum + weight, 0);
   for (const cell of cells) {
     const given = gardensGiven(own, cell);
-    gardens.forEach((garden, i) => {
-      const { mean, variance } = momentsOf(given, inGarden(given, levelsOf(given, garden)!, variety, 0));
-      nth(parts, i).push({ weight: cell.weight / all, mean, sd: Math.sqrt(variance) });
-    });
+    for (const rows of packedGardens(own).gardens) {
+      const varieties = wanted.get(rows.garden);
+      if (!varieties) continue;
+      const levels = gardenLevels(rows, given.spreads);
+      for (const i of varieties) {
+        const { mean, variance } = momentsOf(given, inGarden(given, levels, i, 0));
+        keyed(parts, `${rows.garden}/${i}`).push({ weight: cell.weight / all, mean, sd: Math.sqrt(variance) });
+      }
+    }
   }
   return parts;
+}
+
+/** Gardens of each variety that are told, and how many have grown it. */
+interface Told {
+  readonly gardens: number;
+  readonly told: readonly { readonly garden: string; readonly parts: readonly NormalPart[] }[];
+}
+
+const toldOf = new WeakMap<GardenClass, readonly Told[]>();
+
+/** The same for all varieties of a class at once: what a garden tells rests on all of its varieties. */
+function allTold(own: GardenClass, cells: readonly GardenSpreadCell[], most: number): readonly Told[] {
+  const known = toldOf.get(own);
+  if (known) return known;
+  const grown = own.varieties.map((variety) =>
+    [...new Set(own.values.filter((value) => value.variety === variety).map(({ garden }) => garden))].toSorted(),
+  );
+  const byGarden = (lists: readonly (readonly string[])[]): ReadonlyMap<string, readonly number[]> => {
+    const pairs = lists.flatMap((gardens, i) => gardens.map((garden) => ({ garden, i })));
+    return new Map([...grouped(pairs, ({ garden }) => garden)].map(([garden, all]) => [garden, all.map(({ i }) => i)]));
+  };
+  const roughly = partsIn(own, byGarden(grown), [{ ...middleOf(cells), weight: 1 }]);
+  const told = grown.map((gardens, i) => {
+    const meanIn = (garden: string): number => nth(keyed(roughly, `${garden}/${i}`), 0).mean;
+    const ordered = gardens.toSorted((a, b) => meanIn(a) - meanIn(b));
+    const step = Math.max(1, ordered.length / most);
+    return Array.from({ length: Math.min(most, ordered.length) }, (_, k) => nth(ordered, Math.floor(k * step)));
+  });
+  const parts = partsIn(own, byGarden(told), thinnedCells(cells, FOR_PICTURE));
+  const made = told.map((gardens, i) => ({
+    gardens: nth(grown, i).length,
+    told: gardens.map((garden) => ({ garden, parts: keyed(parts, `${garden}/${i}`) })),
+  }));
+  toldOf.set(own, made);
+  return made;
 }
 
 /**
@@ -173,26 +220,12 @@ export function varietyOverGardens(
   level: number,
   most: number,
 ): { readonly gardens: number; readonly lines: readonly InOneGarden[] } {
-  const at = own.varieties.indexOf(variety);
-  const grown = [
-    ...new Set(own.values.filter((value) => value.variety === variety).map(({ garden }) => garden)),
-  ].toSorted();
-  const roughly = partsIn(own, at, grown, [{ ...middleOf(cells), weight: 1 }]).map(([part]) => part!.mean);
-  const ordered = grown.map((garden, i) => ({ garden, mean: nth(roughly, i) })).toSorted((a, b) => a.mean - b.mean);
-  const step = Math.max(1, ordered.length / most);
-  const told = Array.from(
-    { length: Math.min(most, ordered.length) },
-    (_, i) => nth(ordered, Math.floor(i * step)).garden,
-  );
-  const parts = partsIn(own, at, told, thinnedCells(cells, FOR_PICTURE));
-  const lines = told.map((garden, i) => {
-    const all = nth(parts, i);
-    return {
-      garden,
-      mean: all.reduce((total, { weight, mean }) => total + weight * mean, 0),
-      low: mixtureQuantile(all, (1 - level) / 2),
-      high: mixtureQuantile(all, (1 + level) / 2),
-    };
-  });
-  return { gardens: grown.length, lines: lines.toSorted((a, b) => a.mean - b.mean || (a.garden < b.garden ? -1 : 1)) };
+  const { gardens, told } = nth(allTold(own, cells, most), own.varieties.indexOf(variety));
+  const lines = told.map(({ garden, parts }) => ({
+    garden,
+    mean: parts.reduce((total, { weight, mean }) => total + weight * mean, 0),
+    low: mixtureQuantile(parts, (1 - level) / 2),
+    high: mixtureQuantile(parts, (1 + level) / 2),
+  }));
+  return { gardens, lines: lines.toSorted((a, b) => a.mean - b.mean || (a.garden < b.garden ? -1 : 1)) };
 }

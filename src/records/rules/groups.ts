@@ -1,5 +1,5 @@
 import { fUpperTail } from '../../numerics/distributions.ts';
-import { nth } from '../../numerics/element.ts';
+import { cell } from '../../numerics/element.ts';
 
 /** Logs of figures by what they belong to. */
 export type LogGroups = ReadonlyMap<string, readonly number[]>;
@@ -36,21 +36,20 @@ export function spreadOf(groups: LogGroups): Spread | null {
 
 /** Distance from the middle of its group that 68 of 100 values keep: an SD where they are normal. */
 function middleSpread(groups: LogGroups): number {
-  const distances = [...groups.values()].flatMap((own) => {
+  let at = 0;
+  const distances = new Float64Array([...groups.values()].reduce((sum, own) => sum + own.length, 0));
+  for (const own of groups.values()) {
     const centre = middle(own);
-    return own.map((value) => Math.abs(value - centre));
-  });
-  return nth(
-    distances.toSorted((a, b) => a - b),
-    Math.floor(0.68 * distances.length),
-  );
+    for (const value of own) distances[at++] = Math.abs(value - centre);
+  }
+  return cell(distances.sort(), Math.floor(0.68 * distances.length));
 }
 
 /** Middle of some numbers; NaN of none. */
 export function middle(values: readonly number[]): number {
-  const sorted = values.toSorted((a, b) => a - b);
+  const sorted = Float64Array.from(values).sort();
   const half = sorted.length >> 1;
-  return sorted.length % 2 === 1 ? nth(sorted, half) : (nth(sorted, half - 1) + nth(sorted, half)) / 2;
+  return sorted.length % 2 === 1 ? cell(sorted, half) : (cell(sorted, half - 1) + cell(sorted, half)) / 2;
 }
 
 /** A season's figures by variety, for the comparison with other seasons. */
