@@ -8,7 +8,7 @@ import type { ClassValues } from '../../src/analyse/expected/posterior.ts';
 import { adviseClass } from '../../src/decide/adviseClass.ts';
 import type { ClassCase, TraitCase } from '../../src/decide/cases.ts';
 
-const SETTINGS = { keepFrom: 0.8, dropBelow: 0.2, simulations: 10_000, seed: 1 };
+const SETTINGS = { keepFrom: 0.8, dropBelow: 0.2, simulations: 20_000, seed: 1 };
 
 function garden(n: number, seasons: number, trait: string): TraitCase {
   const r = randomStream(`${n}/${seasons}/${trait}`);

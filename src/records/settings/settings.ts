@@ -134,7 +134,7 @@ function takeVerdicts(entries: Entries, root: Taking): Settings['verdicts'] {
     dropBelow,
     simulations:
       takeNumber(own.get('simulations')?.node, { from: 100, to: 1_000_000, whole: true }, below(at, 'simulations')) ??
-      10_000,
+      20_000,
     seed: takeNumber(own.get('seed')?.node, { from: 0, to: 2 ** 31 - 1, whole: true }, below(at, 'seed')) ?? 1,
   };
 }
