@@ -21,6 +21,7 @@ import type { Swapped } from './siteFolder.ts';
 import { whileAlone } from './siteLock.ts';
 import { say, tellProblems, tellProgress } from './tellProblems.ts';
 import type { Telling } from './tellProblems.ts';
+import { recallSite, rememberSite, sourcesOf } from './unchanged.ts';
 import { writeWhole } from './writeWhole.ts';
 
 async function writePages(fresh: string, out: string, made: MadePages): Promise<void> {
@@ -154,6 +155,10 @@ async function makeSite(
   return code === 0 ? made : code;
 }
 
+function tellPlace(out: string, { quiet, json }: Telling): void {
+  if (!quiet && !json) process.stdout.write(`The site is in ${out}\n`);
+}
+
 /** Writes a site that is made; returns the exit code. */
 async function publishSite(
   folder: string,
@@ -168,7 +173,7 @@ async function publishSite(
   tellProgress('', telling);
   const code = tellWritten(written, out);
   if (written.swapped.kind === 'in-the-way') return code;
-  if (!telling.quiet && !telling.json) process.stdout.write(`The site is in ${out}\n`);
+  tellPlace(out, telling);
   const isOwn = isIn(out, followed(folder));
   if ((isOwn || keepsAddresses) && !writeLedger(folder, made.ledger)) return 3;
   return code;
@@ -195,8 +200,20 @@ export async function runBuild(
 ): Promise<number> {
   const out = followed(outFolder ?? join(folder, '_site'));
   return orTold(out, async () => {
+    await mendSite(out);
+    const sources = whyUnfit(folder, out) === null ? sourcesOf(folder, out, choices) : null;
+    const problems = sources && recallSite(folder, out, sources);
+    if (problems) {
+      clearLeftovers(out);
+      const code = tellProblems(problems, telling);
+      if (code === 0) tellPlace(out, telling);
+      return code;
+    }
     const made = await makeSite(folder, out, telling, choices);
-    return typeof made === 'number' ? made : publishSite(folder, out, made, telling, choices);
+    if (typeof made === 'number') return made;
+    const code = await publishSite(folder, out, made, telling, choices);
+    if (code === 0 && sources) rememberSite(folder, out, sources, made);
+    return code;
   });
 }
 

@@ -9,8 +9,8 @@ import type { Remembered } from './recall.ts';
 import { memory } from './worked.ts';
 import { writeWhole } from './writeWhole.ts';
 
-/** So many trials are remembered; the one longest not built is forgotten. */
-const MOST_FILES = 20;
+/** So many files are kept, two a trial; of the trial longest not built they are forgotten. */
+const MOST_FILES = 40;
 /** A file over this is not kept: a trial so large is seldom built twice. */
 const LARGEST = 200_000_000;
 interface Kept {
@@ -38,13 +38,21 @@ function programDigest(): string {
   return hash.digest('hex').slice(0, 32);
 }
 
-/** File of a trial: its name is of the trial's place and of the program. */
-function fileOf(folder: string): string | null {
+let digest: string | null = null;
+
+/**
+ * File of a trial: its name is of the trial's place and of the program.
+ *
+ * @param kind  what is kept
+ * @returns     null where nothing is
+ */
+export function cacheFile(folder: string, kind: 'results' | 'site'): string | null {
   const cache = cacheFolder();
   // The sources, run without being compiled, change under a digest of what was compiled.
   if (cache === null || import.meta.url.endsWith('.ts')) return null;
   const place = createHash('sha256').update(realpathSync(folder)).digest('hex').slice(0, 16);
-  return join(cache, `${place}-${programDigest()}`);
+  digest ??= programDigest();
+  return join(cache, `${place}-${digest}-${kind}`);
 }
 
 /** What was taken over from the last build. */
@@ -56,7 +64,7 @@ const isIn = (own: ReadonlyMap<string, unknown>, other: ReadonlyMap<string, unkn
 /** Takes over what the last build of a trial has worked out; a file that cannot be read is as good as none. */
 export function recallLast(folder: string): void {
   try {
-    const path = fileOf(folder);
+    const path = cacheFile(folder, 'results');
     if (path === null) return;
     const kept = deserialize(readFileSync(path)) as Kept;
     memory.add(kept.results);
@@ -70,7 +78,7 @@ export function recallLast(folder: string): void {
 /** Keeps what this build has used, and forgets trials longest not built. A cache that cannot be written is none. */
 export function rememberLast(folder: string): void {
   try {
-    const path = fileOf(folder);
+    const path = cacheFile(folder, 'results');
     if (path === null) return;
     const kept: Kept = { results: memory.entries(), drawings: drawnLast() };
     if (last && isIn(kept.results, last.results) && isIn(kept.drawings, last.drawings)) return;
@@ -80,7 +88,7 @@ export function rememberLast(folder: string): void {
     if (bytes.length <= LARGEST) writeWhole(path, bytes);
     const place = path.slice(cache.length + 1).split('-')[0];
     const files = readdirSync(cache).map((name) => ({ name, at: statSync(join(cache, name)).mtimeMs }));
-    const stale = files.filter(({ name }) => name.startsWith(`${place}-`) && join(cache, name) !== path);
+    const stale = files.filter(({ name }) => name.startsWith(`${place}-`) && !name.startsWith(`${place}-${digest}-`));
     const oldest = files.toSorted((a, b) => b.at - a.at).slice(MOST_FILES);
     for (const { name } of [...stale, ...oldest]) rmSync(join(cache, name), { force: true });
   } catch {

@@ -56,7 +56,7 @@ function filesBelow(folder: string, inside = ''): readonly string[] {
 }
 
 /** Files that a build wrote here, by its marker; null without a marker that can be read. */
-function writtenFiles(site: string): ReadonlySet<string> | null {
+export function writtenFiles(site: string): ReadonlySet<string> | null {
   try {
     const marker: unknown = JSON.parse(readFileSync(join(site, MARKER), 'utf8'));
     if (typeof marker !== 'object' || marker === null || !('format' in marker) || marker.format !== FORMAT) return null;

@@ -37,14 +37,14 @@ it('what a build before has worked out changes no byte, whole or damaged', () =>
       'date,planting,fruits,weight_g\n2026-08-02,p1,3,300\n2026-08-09,p2,4,250\n2026-08-09,p3,3,280\n2026-08-16,p4,5,240\n',
   });
   const first = built('first', cache);
-  expect(readdirSync(cache)).toHaveLength(1);
+  expect(readdirSync(cache).map((name) => name.split('-').at(-1))).toEqual(['results', 'site']);
   expect(built('again', cache)).toEqual(first);
   writeFileSync(harvests, readFileSync(harvests, 'utf8').replace('3,300', '3,900'));
   const changed = built('changed', cache);
   expect(changed).not.toEqual(first);
   expect(changed).toEqual(built('plain', 'off'));
-  const [own] = readdirSync(cache);
+  const own = readdirSync(cache).find((name) => name.endsWith('-results'));
   writeFileSync(join(cache, own!), readFileSync(join(cache, own!)).subarray(0, 900));
   expect(built('damaged', cache)).toEqual(changed);
-  expect(readdirSync(cache)).toHaveLength(1);
+  expect(readdirSync(cache).map((name) => name.split('-').at(-1))).toEqual(['results', 'site']);
 });
