@@ -42,12 +42,12 @@ function middleSpread(groups: LogGroups): number {
     const centre = middle(own);
     for (const value of own) distances[at++] = Math.abs(value - centre);
   }
-  return cell(distances.sort(), Math.floor(0.68 * distances.length));
+  return cell(distances.toSorted(), Math.floor(0.68 * distances.length));
 }
 
 /** Middle of some numbers; NaN of none. */
 export function middle(values: readonly number[]): number {
-  const sorted = Float64Array.from(values).sort();
+  const sorted = Float64Array.from(values).toSorted();
   const half = sorted.length >> 1;
   return sorted.length % 2 === 1 ? cell(sorted, half) : (cell(sorted, half - 1) + cell(sorted, half)) / 2;
 }
