@@ -3,7 +3,6 @@ import { existsSync, mkdirSync, readdirSync, readFileSync, statSync } from 'node
 import { join } from 'node:path';
 import { deserialize, serialize } from 'node:v8';
 import type { Problem } from '../terms/problem.ts';
-import type { BuildChoices } from './build.ts';
 import { cacheFile } from './memoryFile.ts';
 import { writtenFiles } from './siteFolder.ts';
 import { writeWhole } from './writeWhole.ts';
@@ -49,7 +48,11 @@ function addFolder(hash: ReturnType<typeof createHash>, folder: string, without:
 export function sourcesOf(
   folder: string,
   out: string,
-  { withPdf = false, mayDrop = false, keepsAddresses = false }: BuildChoices,
+  {
+    withPdf = false,
+    mayDrop = false,
+    keepsAddresses = false,
+  }: { readonly withPdf?: boolean; readonly mayDrop?: boolean; readonly keepsAddresses?: boolean },
 ): Sources | null {
   // What a browser prints is not looked at.
   if (withPdf || cacheFile(folder, 'site') === null) return null;
