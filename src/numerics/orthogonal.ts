@@ -22,6 +22,7 @@ function dot(a: Float64Array, b: Float64Array): number {
  */
 export function orthogonalise(columns: readonly Float64Array[]): OrthogonalFactors {
   const q: Float64Array[] = [];
+  const spans: (readonly [from: number, to: number])[] = [];
   const r: Float64Array[] = [];
   for (const column of columns) {
     const v = Float64Array.from(column);
@@ -29,15 +30,21 @@ export function orthogonalise(columns: readonly Float64Array[]): OrthogonalFacto
     const size = Math.sqrt(dot(v, v));
     for (let pass = 0; pass < 2; pass++) {
       for (let j = 0; j < q.length; j++) {
-        const part = dot(q[j]!, v);
+        // Beyond its first and last entry a column is 0: one of a group among many is short.
+        const own = q[j]!;
+        const [from, to] = spans[j]!;
+        let part = 0;
+        for (let i = from; i < to; i++) part += cell(own, i) * cell(v, i);
+        if (part === 0) continue;
         coefficients[j]! += part;
-        for (let i = 0; i < v.length; i++) v[i]! -= part * cell(q[j]!, i);
+        for (let i = from; i < to; i++) v[i]! -= part * cell(own, i);
       }
     }
     const rest = Math.sqrt(dot(v, v));
     if (!(rest > 1e-10 * size)) throw new RangeError('the columns are not independent');
     coefficients[q.length] = rest;
     q.push(v.map((x) => x / rest));
+    spans.push([v.findIndex((x) => x !== 0), v.findLastIndex((x) => x !== 0) + 1]);
     r.push(coefficients);
   }
   return { q, r };
