@@ -40,7 +40,8 @@ export const report: Words['report'] = {
 };
 
 export const charts: Words['charts'] = {
-  drawnOf: (drawn, all) => `Gezeichnet sind die ersten ${drawn} von ${all} Sorten; alle stehen in der Tabelle.`,
+  drawnOf: (drawn, all) =>
+    `Gezeichnet sind die ersten ${drawn} von ${all} Sorten; alle stehen in den Tabellen dieser Seite.`,
   yieldWhat: 'Ertrag je Pflanze',
   yieldAxis: (unit: string) => `Verwertbarer Ertrag, ${unit} je Pflanze`,
   found: {

@@ -37,7 +37,8 @@ export const report = {
 };
 
 export const charts = {
-  drawnOf: (drawn: string, all: string) => `Drawn are the first ${drawn} of ${all} varieties; all stand in the table.`,
+  drawnOf: (drawn: string, all: string) =>
+    `Drawn are the first ${drawn} of ${all} varieties; all stand in the tables of this page.`,
   yieldWhat: 'yield per plant',
   yieldAxis: (unit: string) => `usable yield, ${unit} per plant`,
   found: {
