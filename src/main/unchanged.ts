@@ -4,6 +4,7 @@ import { join } from 'node:path';
 import { deserialize, serialize } from 'node:v8';
 import type { Problem } from '../terms/problem.ts';
 import { cacheFile } from './memoryFile.ts';
+import { packageRoot } from './packageRoot.ts';
 import { writtenFiles } from './siteFolder.ts';
 import { writeWhole } from './writeWhole.ts';
 
@@ -61,6 +62,9 @@ export function sourcesOf(
     const parts = readdirSync(folder).filter((name) => name === 'data' || name === 'content');
     for (const part of parts.toSorted())
       addFolder(hash.update(`\0\0${part}`), join(folder, part), join(folder, LEDGER));
+    // Styles and scripts are copied as they are: no part of the program that the file's name holds.
+    for (const part of ['site/assets', 'dist/assets'])
+      addFolder(hash.update(`\0\0${part}`), join(packageRoot(), part), '');
     return { from: hash.digest('hex'), ledger: ledgerOf(folder) };
   } catch {
     return null;
