@@ -2,6 +2,7 @@ import type { Day } from '../terms/day.ts';
 import { isOfClub } from '../terms/gardens.ts';
 import { pickingsOf } from '../terms/record.ts';
 import { yieldUnitsOf } from '../terms/ofVariety.ts';
+import { onceEach, oncePer } from '../terms/once.ts';
 import type { Planting, Season, Trial, Variety } from '../terms/trial.ts';
 import type { MarkedValue } from './expected/values.ts';
 import type { PlantModel } from './plantTypes.ts';
@@ -39,16 +40,10 @@ interface DayGrams {
   readonly grams: number;
 }
 
-const daysBySeason = new WeakMap<SeasonSeen, Map<string, readonly DayGrams[]>>();
+const daysOf = oncePer((seen: SeasonSeen) => onceEach((variety: string) => addedByDay(seen, variety)));
 
 /** Weight picked of a variety on each day, g a plant, in order of days; empty where nothing was weighed. */
-export function gramsByDay(seen: SeasonSeen, variety: string): readonly DayGrams[] {
-  const known = daysBySeason.get(seen) ?? new Map<string, readonly DayGrams[]>();
-  daysBySeason.set(seen, known);
-  const days = known.get(variety) ?? addedByDay(seen, variety);
-  known.set(variety, days);
-  return days;
-}
+export const gramsByDay = (seen: SeasonSeen, variety: string): readonly DayGrams[] => daysOf(seen)(variety);
 
 function addedByDay(seen: SeasonSeen, variety: string): readonly DayGrams[] {
   // Of a club the days of those few members who write them down are no curve of all.

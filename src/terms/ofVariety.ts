@@ -1,25 +1,24 @@
 import { grouped } from './groups.ts';
+import { oncePer } from './once.ts';
 import type { Planting, Season } from './trial.ts';
 
-const byVariety = new WeakMap<Season, ReadonlyMap<string, readonly Planting[]>>();
-const unitsByVariety = new WeakMap<Season, ReadonlyMap<string, readonly Planting[]>>();
 const NO_PLANTINGS: readonly Planting[] = [];
+
+const byVariety = oncePer(({ plantings }: Season) => grouped(plantings, ({ variety }) => variety));
+
+const unitsByVariety = oncePer(({ yieldUnits }: Season) =>
+  grouped(
+    yieldUnits.filter(({ cause }) => cause !== 'accident'),
+    ({ variety }) => variety,
+  ),
+);
 
 /** Plantings of a variety in a season, in the order of the table; a season is looked through once for all varieties. */
 export function plantingsOf(season: Season, variety: string): readonly Planting[] {
-  const known = byVariety.get(season) ?? grouped(season.plantings, ({ variety: own }) => own);
-  byVariety.set(season, known);
-  return known.get(variety) ?? NO_PLANTINGS;
+  return byVariety(season).get(variety) ?? NO_PLANTINGS;
 }
 
 /** Units of a variety's yield in a season, those lost by accident left out. */
 export function yieldUnitsOf({ season }: { readonly season: Season }, variety: string): readonly Planting[] {
-  const known =
-    unitsByVariety.get(season) ??
-    grouped(
-      season.yieldUnits.filter(({ cause }) => cause !== 'accident'),
-      (unit) => unit.variety,
-    );
-  unitsByVariety.set(season, known);
-  return known.get(variety) ?? NO_PLANTINGS;
+  return unitsByVariety(season).get(variety) ?? NO_PLANTINGS;
 }

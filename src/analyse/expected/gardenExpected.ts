@@ -2,6 +2,7 @@ import { mixtureQuantile } from '../../numerics/mixture.ts';
 import type { NormalPart } from '../../numerics/mixture.ts';
 import { keyed, nth } from '../../numerics/element.ts';
 import { grouped } from '../../terms/groups.ts';
+import { onceEach, oncePer } from '../../terms/once.ts';
 import type { ExpectedClass, ExpectedVariety } from './expectedTrait.ts';
 import { packedGardens } from './gardenCells.ts';
 import type { GardenClass } from './gardenCells.ts';
@@ -177,12 +178,12 @@ interface Told {
   readonly told: readonly { readonly garden: string; readonly parts: readonly NormalPart[] }[];
 }
 
-const toldOf = new WeakMap<GardenClass, readonly Told[]>();
-
 /** The same for all varieties of a class at once: what a garden tells rests on all of its varieties. */
+const toldOf = oncePer((cells: readonly GardenSpreadCell[]) =>
+  oncePer((own: GardenClass) => onceEach((most: number) => allTold(own, cells, most))),
+);
+
 function allTold(own: GardenClass, cells: readonly GardenSpreadCell[], most: number): readonly Told[] {
-  const known = toldOf.get(own);
-  if (known) return known;
   const grown = own.varieties.map((variety) =>
     [...new Set(own.values.filter((value) => value.variety === variety).map(({ garden }) => garden))].toSorted(),
   );
@@ -198,12 +199,10 @@ function allTold(own: GardenClass, cells: readonly GardenSpreadCell[], most: num
     return Array.from({ length: Math.min(most, ordered.length) }, (_, k) => nth(ordered, Math.floor(k * step)));
   });
   const parts = partsIn(own, byGarden(told), thinnedCells(cells, FOR_PICTURE));
-  const made = told.map((gardens, i) => ({
+  return told.map((gardens, i) => ({
     gardens: nth(grown, i).length,
     told: gardens.map((garden) => ({ garden, parts: keyed(parts, `${garden}/${i}`) })),
   }));
-  toldOf.set(own, made);
-  return made;
 }
 
 /**
@@ -220,7 +219,7 @@ export function varietyOverGardens(
   level: number,
   most: number,
 ): { readonly gardens: number; readonly lines: readonly InOneGarden[] } {
-  const { gardens, told } = nth(allTold(own, cells, most), own.varieties.indexOf(variety));
+  const { gardens, told } = nth(toldOf(cells)(own)(most), own.varieties.indexOf(variety));
   const lines = told.map(({ garden, parts }) => ({
     garden,
     mean: parts.reduce((total, { weight, mean }) => total + weight * mean, 0),

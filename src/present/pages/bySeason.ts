@@ -2,6 +2,7 @@ import { quantileSorted } from 'simple-statistics';
 import type { SeasonSeen } from '../../analyse/seen.ts';
 import { plantModel, ratingModel, ripeningModel } from '../../analyse/traitsSeen.ts';
 import type { ClassOutcome } from '../../decide/nextSeason.ts';
+import { onceEach, oncePer } from '../../terms/once.ts';
 import type { Estimate } from '../../terms/estimate.ts';
 import { traitFacts } from '../../terms/traits.ts';
 import { expectedIn } from '../nextSeason/source.ts';
@@ -59,8 +60,6 @@ interface ClassSeen {
   readonly band: readonly SeasonBand[];
 }
 
-const known = new WeakMap<AdviceSource, Map<string, ClassSeen>>();
-
 function bandOf(points: readonly ClassPoint[], at: number): readonly SeasonBand[] {
   const values = points
     .filter((own) => own.at === at)
@@ -72,11 +71,11 @@ function bandOf(points: readonly ClassPoint[], at: number): readonly SeasonBand[
 }
 
 /** What was seen of a trait in a class: the same for the pages of all its varieties. */
-function classSeen(source: AdviceSource, classId: string, trait: string): ClassSeen {
-  const ofSource = known.get(source) ?? new Map<string, ClassSeen>();
-  known.set(source, ofSource);
-  const found = ofSource.get(`${classId}/${trait}`);
-  if (found) return found;
+const classSeen = oncePer((source: AdviceSource) =>
+  onceEach((classId: string) => onceEach((trait: string) => seenOfClass(source, classId, trait))),
+);
+
+function seenOfClass(source: AdviceSource, classId: string, trait: string): ClassSeen {
   const members = source.trial.varieties.filter((own) => own.classId === classId);
   const seasons = source.seasons.slice(-SHOWN);
   const byVariety = new Map(
@@ -89,9 +88,7 @@ function classSeen(source: AdviceSource, classId: string, trait: string): ClassS
     ]),
   );
   const points = [...byVariety.values()].flat();
-  const made = { byVariety, band: seasons.flatMap((_, at) => bandOf(points, at)) };
-  ofSource.set(`${classId}/${trait}`, made);
-  return made;
+  return { byVariety, band: seasons.flatMap((_, at) => bandOf(points, at)) };
 }
 
 /** A small picture for each goal of the class. */
@@ -108,7 +105,7 @@ export function seasonPictures(source: AdviceSource, outcome: ClassOutcome, vari
     });
     const expected = expectedIn(next, trait, outcome.classId, variety);
     if (own.length === 0 || !expected) return [];
-    const { byVariety, band } = classSeen(source, outcome.classId, trait);
+    const { byVariety, band } = classSeen(source)(outcome.classId)(trait);
     const others = [...byVariety].flatMap(([id, points]) => (id !== variety && points.length > 0 ? [points] : []));
     const isMany = others.length > MOST_OTHERS;
     const ahead: SeasonPoint = {

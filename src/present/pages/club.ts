@@ -6,6 +6,7 @@ import type { GroupsSeen } from '../../analyse/club/groups.ts';
 import type { SeasonSeen } from '../../analyse/seen.ts';
 import { gardensNeeded, GARDENS_ENOUGH } from '../../decide/gardensNeeded.ts';
 import { nth } from '../../numerics/element.ts';
+import { oncePer } from '../../terms/once.ts';
 import { nameLookup } from '../../terms/trial.ts';
 import type { Trial } from '../../terms/trial.ts';
 import type { AdviceSource } from '../nextSeason/source.ts';
@@ -17,16 +18,10 @@ interface Source {
   readonly writing: Writing;
 }
 
-const known = new WeakMap<SeasonSeen, ClubSeen | null>();
+const ofTrial = oncePer((trial: Trial) => oncePer((seen: SeasonSeen) => clubSeen(trial, seen)));
 
 /** A season as a club, worked out once. */
-export function clubOf(trial: Trial, seen: SeasonSeen): ClubSeen | null {
-  const found = known.get(seen);
-  if (found !== undefined) return found;
-  const made = clubSeen(trial, seen);
-  known.set(seen, made);
-  return made;
-}
+export const clubOf = (trial: Trial, seen: SeasonSeen): ClubSeen | null => ofTrial(trial)(seen);
 
 /** What came back of what was sent, and what a figure stands for. */
 export const clubSentences = ({ sent, received, counted }: ClubSeen, { words, number }: Writing): readonly string[] => [
@@ -82,6 +77,12 @@ function returnsTable({ varieties }: Pick<ClubClass, 'varieties'>, { trial, writ
   };
 }
 
+/** What a group is called, with how many gardens it has. */
+function nameOfGroup(kind: GroupsSeen['kind'], name: string, gardens: number, { words, number }: Writing): string {
+  const { groups: say } = words.club;
+  return say.name(kind === 'setting' ? (say.setting[name] ?? name) : name, number(gardens));
+}
+
 function groupsTable(
   own: GroupsSeen,
   { trial, writing }: Source,
@@ -91,14 +92,13 @@ function groupsTable(
   const varieties = [...new Set(own.groups.flatMap(({ estimates }) => [...estimates.keys()]))].toSorted((a, b) =>
     name(a) < name(b) ? -1 : 1,
   );
-  const called = (group: string): string => (own.kind === 'setting' ? (say.setting[group] ?? group) : group);
   const isApart = own.interaction !== null && own.interaction.p < 1 - trial.settings.interval;
   return {
     title: say.title[own.kind],
     sentence: own.interaction === null ? null : isApart ? say.differ : say.alike,
     table: {
       caption: say.caption(writing.percent(trial.settings.interval), writing.number(trial.settings.gardens.least)),
-      head: [say.variety, ...own.groups.map((group) => say.name(called(group.name), writing.number(group.gardens)))],
+      head: [say.variety, ...own.groups.map((group) => nameOfGroup(own.kind, group.name, group.gardens, writing))],
       rows: varieties.map((id) => [
         name(id),
         ...own.groups.map(({ estimates }) => {
@@ -207,9 +207,8 @@ export function groupRows({ trial, writing }: Source, seen: SeasonSeen, variety:
         const found = estimates.get(variety);
         if (!found || found.estimate === null) return [];
         const { estimate, low, high, n } = found;
-        const called = kind === 'setting' ? (say.setting[name] ?? name) : name;
         return [
-          { name: say.name(called, writing.number(n)), figure: writing.interval(found, 'g'), estimate, low, high },
+          { name: nameOfGroup(kind, name, n, writing), figure: writing.interval(found, 'g'), estimate, low, high },
         ];
       });
       const to = Math.max(...rows.flatMap(({ estimate, high }) => [estimate, high ?? estimate]));

@@ -1,6 +1,7 @@
 import type { Day } from '../../terms/day.ts';
 import { utcMilliseconds } from '../../terms/day.ts';
 import { plantingsOf } from '../../terms/ofVariety.ts';
+import { oncePer } from '../../terms/once.ts';
 import { gramsByDay } from '../../analyse/summaries.ts';
 import type { SeasonSeen } from '../../analyse/seen.ts';
 import type { Settings } from '../../terms/settings.ts';
@@ -70,16 +71,10 @@ export function weeksOf(days: readonly number[]): Weeks | null {
   return { first, count: indexOf(last) + 1, indexOf };
 }
 
-const seasonWeeks = new WeakMap<SeasonSeen, Weeks | null>();
-
 /** Weeks of a season in which anything was weighed; null without a day. */
-export function weeksPicked(seen: SeasonSeen): Weeks | null {
-  const known = seasonWeeks.get(seen);
-  if (known !== undefined) return known;
-  const weeks = weeksOf(seen.varieties.flatMap(({ variety }) => gramsByDay(seen, variety.id).map(({ day }) => day)));
-  seasonWeeks.set(seen, weeks);
-  return weeks;
-}
+export const weeksPicked = oncePer((seen: SeasonSeen): Weeks | null =>
+  weeksOf(seen.varieties.flatMap(({ variety }) => gramsByDay(seen, variety.id).map(({ day }) => day))),
+);
 
 /** Sums by week. */
 export function byWeek(

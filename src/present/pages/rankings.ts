@@ -1,5 +1,6 @@
 import { FEWEST_MEMBERS, rankingsSeen } from '../../analyse/rankingsSeen.ts';
 import type { RankingSeen } from '../../analyse/rankingsSeen.ts';
+import { oncePer } from '../../terms/once.ts';
 import { nameLookup } from '../../terms/trial.ts';
 import type { Season, Trial } from '../../terms/trial.ts';
 import type { Writing } from '../numbers.ts';
@@ -25,16 +26,10 @@ export interface RankingRow {
   } | null;
 }
 
-const known = new WeakMap<Season, { readonly trial: Trial; readonly rankings: readonly RankingSeen[] }>();
+const ofTrial = oncePer((trial: Trial) => oncePer((season: Season) => rankingsSeen(season, trial)));
 
 /** What members preferred in a season, worked out once. */
-export function rankingsOf(season: Season, trial: Trial): readonly RankingSeen[] {
-  const found = known.get(season);
-  if (found?.trial === trial) return found.rankings;
-  const rankings = rankingsSeen(season, trial);
-  known.set(season, { trial, rankings });
-  return rankings;
-}
+export const rankingsOf = (season: Season, trial: Trial): readonly RankingSeen[] => ofTrial(trial)(season);
 
 export function rankingWords(
   { trait, members, sent, varieties }: RankingSeen,

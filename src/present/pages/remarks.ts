@@ -1,4 +1,5 @@
 import type { Day } from '../../terms/day.ts';
+import { oncePer } from '../../terms/once.ts';
 import { shownColumns } from '../../terms/published.ts';
 import { ownPart } from '../withheld.ts';
 import type { Season, Trial } from '../../terms/trial.ts';
@@ -14,17 +15,6 @@ export interface PublishedRemark {
   readonly text: string;
 }
 
-const known = new WeakMap<Season, { readonly trial: Trial; readonly remarks: readonly PublishedRemark[] }>();
-
-/** What was written down in a season and is published, of members nothing (it is for the secretary): of plantings first, then beside their records by day. */
-export function remarksOf(season: Season, trial: Trial): readonly PublishedRemark[] {
-  const found = known.get(season);
-  if (found?.trial === trial) return found.remarks;
-  const remarks = publishedRemarks(season, trial);
-  known.set(season, { trial, remarks });
-  return remarks;
-}
-
 function publishedRemarks(season: Season, trial: Trial): readonly PublishedRemark[] {
   const { year, plantings, remarks } = ownPart(season, trial);
   const { show } = trial.settings.publish;
@@ -35,3 +25,8 @@ function publishedRemarks(season: Season, trial: Trial): readonly PublishedRemar
   const byDay = remarks.toSorted((a, b) => (a.day ?? 0) - (b.day ?? 0));
   return [...ofPlantings, ...byDay.map((own) => ({ year, ...own }))];
 }
+
+const ofTrial = oncePer((trial: Trial) => oncePer((season: Season) => publishedRemarks(season, trial)));
+
+/** What was written down in a season and is published, of members nothing (it is for the secretary): of plantings first, then beside their records by day. */
+export const remarksOf = (season: Season, trial: Trial): readonly PublishedRemark[] => ofTrial(trial)(season);
