@@ -72,8 +72,9 @@ export function Picture({
   readonly isPlain?: boolean;
 }): JSX.Element {
   const { id, title, measure, head, rows } = picture;
-  const { wide, narrow } = picture.drawn();
-  const other = picture.other?.();
+  const own = picture.drawn();
+  const { wide, narrow } = own;
+  const other = picture.other?.(own);
   const { tables } = content.writing.words;
   const where = [content.trial.settings.place, when].filter((part) => part !== null && part !== '').join(', ');
   return (

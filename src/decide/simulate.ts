@@ -80,8 +80,6 @@ function scoreGoal({ trait, range }: ScoredTrait, g: number, own: ClassCase, bat
   const n = own.competitors.length;
   const [from, to] = extentOf(range);
   const slopes = slopesOf(range);
-  const { isLog } = trait;
-  const [least, most] = trait.ends ?? [-Infinity, Infinity];
   const [values, newcomer] = [nth(batch.values, g), nth(batch.newcomer, g)];
   const [points, newcomers] = [nth(batch.points, g), nth(batch.newcomerPoints, g)];
   let outside = 0;
@@ -89,7 +87,7 @@ function scoreGoal({ trait, range }: ScoredTrait, g: number, own: ClassCase, bat
     let [x, xx, p, px] = [0, 0, 0, 0];
     for (let at = i; at < batch.size * n; at += n) {
       const worked = cell(values, at);
-      const value = Math.min(most, Math.max(least, isLog ? Math.exp(worked) : worked));
+      const value = shownValue(worked, trait);
       const own100 = pointsAlong(slopes, value);
       points[at] = own100;
       x += worked;

@@ -5,6 +5,7 @@ import type { Drawing } from '../present/charts/config.ts';
 import type { Chart, PlaneChart, RowChart } from '../present/charts/kinds.ts';
 import { FONT_SIZE, textWidth } from '../present/charts/text.ts';
 import { numberWriter } from '../present/numbers.ts';
+import type { Drawn } from '../present/tables.ts';
 import { plainUnits } from '../present/units.ts';
 import { rowChart, specification } from '../present/charts/specification.ts';
 
@@ -58,9 +59,11 @@ function localeOf(language: string): object {
 /** A chart as it is drawn: without the marks of its quantities, which its words have. */
 const plainOf = (chart: Chart): string => plainUnits(JSON.stringify(chart));
 
-/** Draws a chart of rows as SVG text. */
-export function drawRows(chart: RowChart, width: number, language: string): string {
-  return rowChart(JSON.parse(plainOf(chart)) as RowChart, width, writerOf(language));
+/** Draws a chart of rows as SVG text, in two widths. */
+export function drawRows(chart: RowChart, wide: number, narrow: number, language: string): Drawn {
+  const plain = JSON.parse(plainOf(chart)) as RowChart;
+  const drawn = (width: number): string => rowChart(plain, width, writerOf(language));
+  return { wide: drawn(wide), narrow: drawn(narrow) };
 }
 
 /**

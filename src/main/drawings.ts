@@ -37,11 +37,7 @@ export async function drawAll(
     const { id, chart } = figure;
     const width = narrowWidth(chart);
     // Rows are drawn in a moment and need not be kept; Vega takes its time.
-    if (isRowChart(chart))
-      return {
-        ...figure,
-        drawn: () => ({ wide: drawRows(chart, WIDE, language), narrow: drawRows(chart, width, language) }),
-      };
+    if (isRowChart(chart)) return { ...figure, drawn: () => drawRows(chart, WIDE, width, language) };
     const drawing = {
       wide: await drawPlane(chart, WIDE, `${id}-${mark}w`, language),
       narrow: await drawPlane(chart, width, `${id}-${mark}n`, language),

@@ -48,14 +48,14 @@ const withoutMembers = (found: TrialFiles, year: number): TrialFiles => ({
 const sheetsOf = async (source: SourceFile): Promise<readonly SourceFile[]> =>
   /\.(?:xlsx|ods)$/i.test(source.path) ? (await openWorkbooks([source])).sheets : [source];
 
-/** Those tables with a sheet, as if it lay there. */
-async function withSheet(bare: TrialFiles, path: string, bytes: Uint8Array): Promise<TrialFiles> {
-  return { ...bare, gardens: sortFiles(await sheetsOf({ path, bytes }), [], true).gardens };
-}
+/** Those tables with a file's sheets, as if it lay there. */
+const withSheets = (bare: TrialFiles, sheets: readonly SourceFile[]): TrialFiles => ({
+  ...bare,
+  gardens: sortFiles(sheets, [], true).gardens,
+});
 
 /** A member's own titles, such as `Sorte`, read as the contract's columns; null where the sheet has those. */
-async function inOwnWords(source: SourceFile, settings: Settings): Promise<ReadSheet | null> {
-  const [sheet, ...more] = await sheetsOf(source);
+function inOwnWords([sheet, ...more]: readonly SourceFile[], settings: Settings): ReadSheet | null {
   return sheet && more.length === 0 ? readMemberSheet(sheet, settings) : null;
 }
 
@@ -92,9 +92,12 @@ async function gatherOne(file: string, { folder, year, settings, bare, before, c
   } catch {
     return refused('the file could not be read');
   }
-  const read = await inOwnWords({ path: file, bytes }, settings);
+  const filed = `data/${year}/gardens/${code}`;
+  const asSent = `${filed}${kind === '.txt' || kind === '.tsv' ? '.csv' : kind}`;
+  const sheets = await sheetsOf({ path: asSent, bytes });
+  const read = inOwnWords(sheets, settings);
   if (read) bytes = Buffer.from(read.csv);
-  const inside = `data/${year}/gardens/${code}${read || kind === '.txt' || kind === '.tsv' ? '.csv' : kind}`;
+  const inside = read ? `${filed}.csv` : asSent;
   const path = join(folder, inside);
   if (existsSync(path) && readFileSync(path).equals(bytes))
     return { file, code, outcome: 'the same stands there', problems: [], why: null, titles: [] };
@@ -102,7 +105,7 @@ async function gatherOne(file: string, { folder, year, settings, bare, before, c
     return refused(
       `another sheet of ${code} stands in data/${year}/gardens: compare the two, and move that one away to take this`,
     );
-  const { trial, problems } = checkRecords(await withSheet(bare, inside, bytes));
+  const { trial, problems } = checkRecords(withSheets(bare, read ? [{ path: inside, bytes }] : sheets));
   const own = problems
     // Laid against the trial by itself, every sheet is alone.
     .filter((problem) => problem.code !== 'garden-alone' && !before.has(signOf(problem)))

@@ -80,8 +80,9 @@ function chartKey({ what, of, year }: LiveReference, newest: number | undefined)
 }
 
 function pictureHtml({ id, title, measure, drawn, other: inOtherUnits }: PictureWords): string {
-  const { wide, narrow } = drawn();
-  const other = inOtherUnits?.();
+  const own = drawn();
+  const { wide, narrow } = own;
+  const other = inOtherUnits?.(own);
   const part = (name: string, svg: string, isHidden = false): string =>
     `<div class="${name}"${isHidden ? ' hidden' : ''}>${svg.replace(/\b(id="|url\(#|href="#)/g, '$1live-')}</div>`;
   return `<figure id="live-${id}"><figcaption><strong>${svgText(title)}</strong><span>${svgText(measure)}</span></figcaption>${part('wide', wide)}${part('narrow', narrow)}${other ? part('wide-other', other.wide, true) + part('narrow-other', other.narrow, true) : ''}</figure>`;

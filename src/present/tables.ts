@@ -23,8 +23,8 @@ export interface PictureWords {
   readonly measure: string;
   /** Draws it; where that is cheap, when it is asked for. */
   readonly drawn: () => Drawn;
-  /** The same in the other system of units, where it differs. */
-  readonly other?: () => Drawn | null;
+  /** The same in the other system of units; null where it does not differ from the first. */
+  readonly other?: (own: Drawn) => Drawn | null;
   readonly head: readonly string[];
   readonly rows: readonly (readonly string[])[];
 }

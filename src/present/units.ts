@@ -31,8 +31,8 @@ export function pictureInBothUnits(here: PictureWords, there: PictureWords): Pic
     title: both(here.title, there.title),
     measure: both(here.measure, there.measure),
     head: here.head.map((cell, i) => both(cell, there.head[i] ?? cell)),
-    other: () => {
-      const [own, other] = [here.drawn(), there.drawn()];
+    other(own) {
+      const other = there.drawn();
       return own.wide === other.wide ? null : other;
     },
   };

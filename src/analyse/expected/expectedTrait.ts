@@ -79,6 +79,15 @@ function expectedClass(own: ClassValues, cells: readonly SpreadCell[], level: nu
   return { classId: own.classId, classMean: classMeanOf(means, cells), varieties };
 }
 
+/** A trait's posterior with what is said of each class by it. */
+function fromPosterior(
+  classes: readonly ClassValues[],
+  cells: readonly SpreadCell[],
+  of: (own: ClassValues) => ExpectedClass,
+): ExpectedTrait {
+  return { cells, ...spreadMeans(cells), classes: classes.map(of) };
+}
+
 /**
  * Stage two for one trait: all seasons and classes together.
  *
@@ -95,23 +104,15 @@ export function expectedTrait(
   points?: number,
 ): ExpectedTrait {
   const cells = spreadPosterior(classes, priorScale, points);
-  return {
-    cells,
-    ...spreadMeans(cells),
-    classes: classes.map((own) => expectedClass(own, cells, level)),
-  };
+  return fromPosterior(classes, cells, (own) => expectedClass(own, cells, level));
 }
 
 /** The same without its varieties: all that verdicts are drawn from. */
 export function expectedSpreads(classes: readonly ClassValues[], priorScale: number): ExpectedTrait {
   const cells = spreadPosterior(classes, priorScale);
-  return {
-    cells,
-    ...spreadMeans(cells),
-    classes: classes.map((own) => ({
-      classId: own.classId,
-      classMean: classMeanOf(meansOf(own, cells), cells),
-      varieties: [],
-    })),
-  };
+  return fromPosterior(classes, cells, (own) => ({
+    classId: own.classId,
+    classMean: classMeanOf(meansOf(own, cells), cells),
+    varieties: [],
+  }));
 }

@@ -1,3 +1,4 @@
+import { ROOM_FOR_VALUES } from './config.ts';
 import { FONT_SIZE, textWidth } from './text.ts';
 
 /** Where an axis ends and what is written under it. */
@@ -74,15 +75,11 @@ export function plainAxis(values: readonly number[], width: number, number: Writ
   return { at, ticks: roundTicks(low, high, 1, number).slice(0, 1) };
 }
 
-/** An axis from one end to another with given ticks. */
-export function givenAxis(
-  [low, high]: readonly [number, number],
-  width: number,
-  ticks: readonly number[],
-  number: (value: number) => string,
-): Axis {
+/** An axis from 0 to 100 with ticks at every fifth of it, at the middle alone where it is narrow. */
+export function hundredAxis(width: number, number: (value: number) => string): Axis {
+  const ticks = width > ROOM_FOR_VALUES ? [0, 20, 40, 60, 80, 100] : [0, 50, 100];
   return {
-    at: (value) => ((value - low) / (high - low)) * width,
+    at: (value) => (value / 100) * width,
     ticks: ticks.map((value) => ({ value, label: number(value) })),
   };
 }

@@ -1,7 +1,7 @@
 import { svgText } from '../svgText.ts';
 import { plainAxis, ratioAxis } from './axis.ts';
 import type { Axis } from './axis.ts';
-import { framed, px } from './frame.ts';
+import { framed, groupColour, px } from './frame.ts';
 import type { DotChart, DotRow } from './kinds.ts';
 
 /** Height of a line, px. */
@@ -9,7 +9,6 @@ const STEP = 26;
 /** Half the height of a mark, px. */
 const RADIUS = 4.743;
 
-const colourOf = ({ group }: DotRow): string => (group === 'new' ? 'var(--new)' : 'var(--returning)');
 /** Middle of a row, px from the top. */
 const middleOf = (row: number): number => row * STEP + STEP / 2;
 
@@ -29,7 +28,7 @@ function mark(row: DotRow, x: number, y: number): string {
   const shape =
     row.group === 'new' ? `M${-r},0L0,${-r}L${r},0L0,${r}Z` : `M${r},0A${r},${r},0,1,1,${-r},0A${r},${r},0,1,1,${r},0`;
   const label = svgText(`${row.name}, ${row.status}: ${row.written}`);
-  return `<path aria-label="${label}" role="graphics-symbol" transform="translate(${px(x)},${y})" d="${shape}" fill="${colourOf(row)}" stroke="var(--paper)"/>`;
+  return `<path aria-label="${label}" role="graphics-symbol" transform="translate(${px(x)},${y})" d="${shape}" fill="${groupColour(row.group)}" stroke="var(--paper)"/>`;
 }
 
 const level = (from: number, to: number, y: number, look: string): string =>
@@ -53,7 +52,12 @@ function marks(chart: DotChart, { at }: Axis): string {
   return [
     `<g stroke-width="2.5">`,
     ...rows.map((row, i) =>
-      level(at(row.low ?? row.estimate), at(row.high ?? row.estimate), middleOf(i), `stroke="${colourOf(row)}"`),
+      level(
+        at(row.low ?? row.estimate),
+        at(row.high ?? row.estimate),
+        middleOf(i),
+        `stroke="${groupColour(row.group)}"`,
+      ),
     ),
     `</g><g stroke="var(--rule)" stroke-width="2" opacity=".7">`,
     placed(plants, ({ value }, y) => `<path d="M${px(at(value))},${y - 6}v12"/>`),

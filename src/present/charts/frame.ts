@@ -21,6 +21,9 @@ export interface Frame {
   readonly title: string;
 }
 
+export const groupColour = (group: 'new' | 'returning'): string =>
+  group === 'new' ? 'var(--new)' : 'var(--returning)';
+
 /** Places are kept to hundredths of a px. */
 export const px = (value: number): string => String(Math.round(value * 100) / 100);
 

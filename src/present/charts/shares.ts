@@ -1,6 +1,5 @@
 import { svgText } from '../svgText.ts';
-import { givenAxis } from './axis.ts';
-import { ROOM_FOR_VALUES } from './config.ts';
+import { hundredAxis } from './axis.ts';
 import { framed, px } from './frame.ts';
 import type { ShareChart } from './kinds.ts';
 
@@ -15,8 +14,7 @@ const BAR = 12;
  */
 export function shares(chart: ShareChart, width: number, number: (value: number) => string): string {
   const { rows, limits } = chart;
-  const ticks = width > ROOM_FOR_VALUES ? [0, 20, 40, 60, 80, 100] : [0, 50, 100];
-  const axis = givenAxis([0, 100], width, ticks, number);
+  const axis = hundredAxis(width, number);
   const { at } = axis;
   const marks = [
     '<g stroke="var(--rule)" stroke-width="2">',

@@ -1,6 +1,5 @@
 import { svgText } from '../svgText.ts';
-import { givenAxis } from './axis.ts';
-import { ROOM_FOR_VALUES } from './config.ts';
+import { hundredAxis } from './axis.ts';
 import { framed, px } from './frame.ts';
 import type { StackChart } from './kinds.ts';
 
@@ -33,8 +32,7 @@ function partsOf({ name, parts }: Row, row: number, width: number): readonly str
  */
 export function stacks(chart: StackChart, width: number, number: (value: number) => string): string {
   const { rows } = chart;
-  const ticks = width > ROOM_FOR_VALUES ? [0, 20, 40, 60, 80, 100] : [0, 50, 100];
-  const axis = givenAxis([0, 100], width, ticks, (value) => `${number(value)}%`);
+  const axis = hundredAxis(width, (value) => `${number(value)}%`);
   const marks = [
     '<g role="graphics-object" fill="var(--check)" stroke="var(--ink)" stroke-width=".75">',
     ...rows.flatMap((row, i) => partsOf(row, i, width)),

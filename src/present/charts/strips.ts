@@ -1,7 +1,7 @@
 import { plainAxis } from './axis.ts';
 import type { Axis } from './axis.ts';
 import { ROOM_FOR_VALUES } from './config.ts';
-import { framed, px } from './frame.ts';
+import { framed, groupColour, px } from './frame.ts';
 import type { StripChart } from './kinds.ts';
 
 const STEP = 34;
@@ -35,7 +35,7 @@ export function strips(chart: StripChart, width: number, number: (value: number,
     ...bases.map((base) => `<path d="M0,${base}h${width}"/>`),
     '</g>',
     ...own.map((strip, i) => {
-      const colour = strip.group === 'new' ? 'var(--new)' : 'var(--returning)';
+      const colour = groupColour(strip.group);
       const line = stairs(strip, bases[i]!, last, axis.at);
       const first = strip.steps[0];
       const area = first ? `${line}V${bases[i]!}H${px(axis.at(first.x))}Z` : '';
