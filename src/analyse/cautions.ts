@@ -1,3 +1,4 @@
+import { grouped } from '../terms/groups.ts';
 import { isOfClub } from '../terms/gardens.ts';
 import { plantModel } from './traitsSeen.ts';
 import type { Settings } from '../terms/settings.ts';
@@ -22,11 +23,8 @@ export type Caution =
   | { readonly kind: 'single-plantings'; readonly varieties: readonly string[] }
   | { readonly kind: 'no-residual-df' };
 
-function byVariety(plantings: readonly Planting[]): ReadonlyMap<string, readonly Planting[]> {
-  const groups = new Map<string, Planting[]>();
-  for (const planting of plantings) groups.set(planting.variety, [...(groups.get(planting.variety) ?? []), planting]);
-  return groups;
-}
+const byVariety = (plantings: readonly Planting[]): ReadonlyMap<string, readonly Planting[]> =>
+  grouped(plantings, ({ variety }) => variety);
 
 /** Varieties all of whose plantings stand in one bed, where the class has several. */
 function inOneBed(groups: ReadonlyMap<string, readonly Planting[]>): readonly string[] {

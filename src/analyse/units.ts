@@ -1,3 +1,4 @@
+import { grouped } from '../terms/groups.ts';
 import { blockFactor } from './blocks.ts';
 import type { Planting, Season } from '../terms/trial.ts';
 import { given, nth } from '../numerics/element.ts';
@@ -13,11 +14,9 @@ export interface Unit {
 
 /** True if no two plantings of a variety stand beside each other; needs row and column of every planting. */
 function standsApart(units: readonly Unit[]): boolean {
-  const places = new Map<string, Planting[]>();
-  for (const { planting } of units) {
-    if (planting.row === null || planting.column === null) return false;
-    places.set(planting.variety, [...(places.get(planting.variety) ?? []), planting]);
-  }
+  const all = units.map(({ planting }) => planting);
+  if (all.some(({ row, column }) => row === null || column === null)) return false;
+  const places = grouped(all, ({ variety }) => variety);
   let compared = false;
   for (const plantings of places.values()) {
     for (let i = 0; i < plantings.length; i++) {

@@ -1,3 +1,4 @@
+import { grouped } from '../terms/groups.ts';
 import type { SeasonSeen } from '../analyse/seen.ts';
 import { nameLookup } from '../terms/trial.ts';
 import type { Planting, Season, Trial } from '../terms/trial.ts';
@@ -25,12 +26,7 @@ const isPlaced = (own: Planting): own is Placed => own.row !== null && own.colum
 
 /** Beds whose plantings all have a row and a column. */
 function bedsOf(season: Season): readonly Bed[] {
-  const beds = new Map<string, Planting[]>();
-  for (const planting of season.plantings) {
-    const name = planting.bed ?? '';
-    beds.set(name, [...(beds.get(name) ?? []), planting]);
-  }
-  return [...beds]
+  return [...grouped(season.plantings, ({ bed }) => bed ?? '')]
     .map(([name, plantings]) => ({ name, plantings: plantings.filter(isPlaced), all: plantings.length }))
     .filter(({ plantings, all }) => plantings.length === all);
 }

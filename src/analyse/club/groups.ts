@@ -1,3 +1,4 @@
+import { grouped } from '../../terms/groups.ts';
 import { fUpperTail } from '../../numerics/distributions.ts';
 import { keyed, nth } from '../../numerics/element.ts';
 import { ifConverged } from '../../numerics/notConverged.ts';
@@ -108,11 +109,11 @@ export function groupsSeen(
   least: number,
   options: ModelOptions,
 ): GroupsSeen | null {
-  const byGroup = new Map<string, Unit[]>();
-  for (const unit of units) {
-    const name = gardens.get(unit.planting.garden)?.[kind] ?? null;
-    if (name !== null) byGroup.set(name, [...(byGroup.get(name) ?? []), unit]);
-  }
+  const groupOf = ({ planting }: Unit): string | null => gardens.get(planting.garden)?.[kind] ?? null;
+  const byGroup = grouped(
+    units.filter((unit) => groupOf(unit) !== null),
+    (unit) => groupOf(unit) ?? '',
+  );
   if (byGroup.size < 2) return null;
   const inFit = new Map([...byGroup].map(([name, own]) => [name, joinedUnits(own, options).used]));
   const varieties = [...new Set(units.map(({ planting }) => planting.variety))];

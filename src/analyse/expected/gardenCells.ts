@@ -1,3 +1,4 @@
+import { grouped } from '../../terms/groups.ts';
 /** What a variety gave in a garden and season, working scale. */
 export interface GardenValue {
   readonly variety: string;
@@ -86,9 +87,9 @@ export function packedGardens(own: GardenClass): PackedGardens {
   const varietyOf = new Int32Array(cells.length);
   for (const { variety, season } of values) varietyOf[cellAt.get(`${variety}/${season}`)!] = varietyAt.get(variety)!;
   const cellsOf = own.varieties.map((_, k) => [...varietyOf.keys()].filter((i) => varietyOf[i] === k));
-  const byGarden = new Map<string, GardenValue[]>();
-  for (const value of values) byGarden.set(value.garden, [...(byGarden.get(value.garden) ?? []), value]);
-  const gardens = [...byGarden].map(([garden, list]) => rowsOf(garden, list, { varietyAt, cellAt, middle }));
+  const gardens = [...grouped(values, ({ garden }) => garden)].map(([garden, list]) =>
+    rowsOf(garden, list, { varietyAt, cellAt, middle }),
+  );
   const isOneSeason = cellsOf.every(({ length }) => length < 2);
   const isPlain = gardens.every((rows) => rows.isPlain);
   const packed = { gardens, varietyOf, cellsOf, isOneSeason, isPlain, middle };

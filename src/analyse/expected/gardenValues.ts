@@ -1,3 +1,4 @@
+import { grouped } from '../../terms/groups.ts';
 import { mean } from 'simple-statistics';
 import { keyed } from '../../numerics/element.ts';
 import { isOfClub } from '../../terms/gardens.ts';
@@ -48,9 +49,7 @@ const inGardenOf = ({ garden, variety }: Planting): string => `${garden}/${varie
 function pooledPlantVariance(seasons: readonly SeasonSeen[], of: AmountOf): number | null {
   let [sum, df] = [0, 0];
   for (const { season } of seasons) {
-    const groups = new Map<string, Amount[]>();
-    for (const own of amountsOf(season, season.plantings, of))
-      groups.set(inGardenOf(own.planting), [...(groups.get(inGardenOf(own.planting)) ?? []), own]);
+    const groups = grouped(amountsOf(season, season.plantings, of), ({ planting }) => inGardenOf(planting));
     for (const group of groups.values()) {
       const plants = group.reduce((all, { planting }) => all + planting.plants, 0);
       const middle = group.reduce((all, { value }) => all + value, 0) / plants;

@@ -1,3 +1,4 @@
+import { grouped } from '../../terms/groups.ts';
 import { median } from 'simple-statistics';
 import type { SeasonSeen } from '../../analyse/seen.ts';
 import { plantsIn } from '../../terms/lines.ts';
@@ -153,10 +154,7 @@ function wantedOf(variety: Variety, source: PlanSource, outcome: ClassOutcome | 
 
 /** Rows of a season's plantings that are fixed, by variety. */
 export function fixedRows({ trial, year }: PlanSource): ReadonlyMap<string, readonly Planting[]> {
-  const rows = new Map<string, Planting[]>();
-  if (trial.planned?.year !== year) return rows;
-  for (const own of trial.planned.plantings) rows.set(own.variety, [...(rows.get(own.variety) ?? []), own]);
-  return rows;
+  return grouped(trial.planned?.year === year ? trial.planned.plantings : [], ({ variety }) => variety);
 }
 
 /** What is asked of a class. */

@@ -1,16 +1,16 @@
+import { grouped } from '../../terms/groups.ts';
 import { given } from '../../numerics/element.ts';
 import type { Bed } from '../../terms/plan.ts';
 import { fileOnly } from '../../terms/place.ts';
-import type { Planting, Season } from '../../terms/trial.ts';
+import type { Season } from '../../terms/trial.ts';
 import type { PlanSource } from './asked.ts';
 
 /** Beds as plantings stood in them: as large as their rows and columns. */
 function bedsOfSeason({ year, plantings }: Season): readonly Bed[] {
-  const beds = new Map<string, Planting[]>();
-  for (const own of plantings) {
-    if (own.row === null || own.column === null) continue;
-    beds.set(own.bed ?? 'bed', [...(beds.get(own.bed ?? 'bed') ?? []), own]);
-  }
+  const beds = grouped(
+    plantings.filter(({ row, column }) => row !== null && column !== null),
+    ({ bed }) => bed ?? 'bed',
+  );
   return [...beds].map(([id, own]) => ({
     id,
     rows: Math.max(...own.map(({ row }) => given(row))),

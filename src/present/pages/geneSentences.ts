@@ -1,5 +1,5 @@
+import { grouped } from '../../terms/groups.ts';
 import type { CrossTrait } from '../../analyse/lines/crossGenes.ts';
-import type { CrossPlant } from '../../analyse/lines/crosses.ts';
 import { breedsTrue } from '../../analyse/lines/geneModels.ts';
 import { nth } from '../../numerics/element.ts';
 import { isKeptPure } from '../../terms/lines.ts';
@@ -61,12 +61,9 @@ export function geneSentences({ report, writing }: CrossSource, own: CrossTrait)
       return [{ plant, state, chance: breedsTrue(pedigree, posterior, path, [own.seen.indexOf(state)]) }];
     });
   // Plants that are alike in what is said of them share a sentence.
-  const groups = new Map<string, CrossPlant[]>();
-  for (const { plant, state, chance } of told) {
-    const key = `${plant.planting.variety}|${state}|${of100(chance)}`;
-    groups.set(key, [...(groups.get(key) ?? []), plant]);
-  }
-  for (const [key, plants] of groups) {
+  const groups = grouped(told, ({ plant, state, chance }) => `${plant.planting.variety}|${state}|${of100(chance)}`);
+  for (const [key, alike] of groups) {
+    const plants = alike.map(({ plant }) => plant);
     const [, state = '', chance = ''] = key.split('|');
     const family = report.cross.families.find(({ plants: all }) => plants[0] !== undefined && all.includes(plants[0]));
     const g = family ? generationName(family, writing) : '';

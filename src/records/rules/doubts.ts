@@ -1,3 +1,4 @@
+import { grouped } from '../../terms/groups.ts';
 import { median, medianSorted } from 'simple-statistics';
 import { fileOnly } from '../../terms/place.ts';
 import type { Place } from '../../terms/place.ts';
@@ -228,12 +229,7 @@ function reportHeads(drafts: readonly PlantingDraft[], file: string, { log }: Ch
  */
 export function reportDoubtfulPickings(drafts: readonly PlantingDraft[], file: string, context: CheckContext): void {
   const planted = drafts.filter(({ fields, record }) => fields.totals === null && record.used > 0);
-  const byVariety = new Map<string, PlantingDraft[]>();
-  for (const draft of planted) {
-    const own = byVariety.get(draft.fields.variety);
-    if (own) own.push(draft);
-    else byVariety.set(draft.fields.variety, [draft]);
-  }
+  const byVariety = grouped(planted, ({ fields }) => fields.variety);
   for (const own of byVariety.values()) {
     const slipped = reportUnits(own, file, context);
     for (const draft of own) {

@@ -1,3 +1,4 @@
+import { grouped } from '../../terms/groups.ts';
 import { plantsIn } from '../../terms/lines.ts';
 import type { StateCount } from '../../terms/lines.ts';
 import type { Planting, Season } from '../../terms/trial.ts';
@@ -36,9 +37,7 @@ export function checkStates(
   const { log } = context;
   const plants = new Map<string, Planting>(plantings.map((own) => [own.id, own]));
   const kept = latestOnly(counts, plants, context);
-  const groups = new Map<string, StateCount[]>();
-  for (const own of kept) groups.set(about(own), [...(groups.get(about(own)) ?? []), own]);
-  for (const own of groups.values()) {
+  for (const own of grouped(kept, about).values()) {
     const [first] = own;
     if (!first) continue;
     const total = plantsIn(own);
