@@ -1,6 +1,7 @@
 import type { JSX } from 'preact';
 import type { SeasonSeen } from '../../src/analyse/seen.ts';
-import { rankingsOf, rankingWords } from '../../src/present/pages/rankings.ts';
+import { rankings } from '../../src/analyse/traitsSeen.ts';
+import { rankingWords } from '../../src/present/pages/rankings.ts';
 import type { RankingWords } from '../../src/present/pages/rankings.ts';
 import type { FrameContent } from '../content.ts';
 import { Parts } from '../bench/rows.tsx';
@@ -42,7 +43,7 @@ export function PreferredOf({
   readonly seen: SeasonSeen | undefined;
   readonly variety: string;
 }): JSX.Element | null {
-  const own = (seen ? rankingsOf(seen.season, trial) : []).flatMap((one) => {
+  const own = (seen ? rankings(seen) : []).flatMap((one) => {
     const words = rankingWords(one, trial, writing);
     const rows = words.rows.filter((row) => row.variety === variety);
     return rows.length > 0 ? [{ ...words, rows }] : [];
@@ -62,14 +63,14 @@ export function PreferredOf({
 /** What members preferred in a class, a section a trait; nothing where nobody was asked. */
 export function Preferred({
   content: { trial, writing },
-  seen: { season },
+  seen,
   classId,
 }: {
   readonly content: FrameContent;
   readonly seen: SeasonSeen;
   readonly classId: string;
 }): JSX.Element {
-  const own = rankingsOf(season, trial).filter((one) => one.classId === classId);
+  const own = rankings(seen).filter((one) => one.classId === classId);
   return (
     <>
       {own.map((one) => {

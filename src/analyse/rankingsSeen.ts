@@ -5,6 +5,8 @@ import { ifConverged } from '../numerics/notConverged.ts';
 import { fitRankings } from '../numerics/rankings.ts';
 import type { Ranking } from '../numerics/rankings.ts';
 import type { Answer } from '../terms/rankings.ts';
+import { fromWorking } from '../terms/scales.ts';
+import { rankedTraits } from '../terms/traits.ts';
 import { classLookup } from '../terms/trial.ts';
 import type { Season, Trial } from '../terms/trial.ts';
 
@@ -45,7 +47,7 @@ export const FEWEST_MEMBERS = 5;
 /** Where all that were sent were always alike, a tie's worth has no end. */
 const MOST_TIES = 1e6;
 
-const share = (logWorth: number): number => 1 / (1 + Math.exp(-logWorth));
+const share = (logWorth: number): number => fromWorking('worth', logWorth);
 
 /**
  * The fit of worths. Where all that members were sent was always alike to some of them, the worth of such a tie has no
@@ -83,7 +85,7 @@ function membersSent({ sent }: Season, isIn: (variety: string) => boolean): numb
 export function rankingsSeen(season: Season, trial: Trial): readonly RankingSeen[] {
   const classOf = classLookup(trial.varieties);
   const z = normalQuantile((1 + trial.settings.interval) / 2);
-  return [...trial.settings.rankings].flatMap((trait) =>
+  return rankedTraits(trial.settings.traits).flatMap((trait) =>
     [...trial.settings.classes.keys()].flatMap((classId): readonly RankingSeen[] => {
       const isIn = (variety: string): boolean => classOf(variety) === classId;
       const answers = ofClass(

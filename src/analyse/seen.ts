@@ -12,6 +12,7 @@ import { measureUnits } from './measures.ts';
 import { fitPlantModel } from './plantModel.ts';
 import { fitRatings } from './ratings.ts';
 import { answerShares, scoresByTrait } from './scores.ts';
+import { rankingsSeen } from './rankingsSeen.ts';
 import { ripeningCurve, seasonRipening } from './ripening.ts';
 import type { Ripening, RipeningCurve } from './ripening.ts';
 import { degreeDayClock } from './degreeDays.ts';
@@ -209,5 +210,7 @@ export function seasonSeen(trial: Trial, season: Season, recall = afresh): Seaso
         ? { kind: 'answers', shares: toldShares(answerShares(scores, settings.interval), season, settings) }
         : { kind: 'rating', model: fitRatings(trait as RatingTrait, scores, settings.interval, isOfClub(season)) },
     );
+  const ranked = grouped(rankingsSeen(season, trial), ({ trait }) => trait);
+  for (const [trait, classes] of ranked) traits.set(trait, { kind: 'ranking', classes });
   return { season, varieties, yields, traits };
 }

@@ -1,6 +1,7 @@
 import type { Share } from '../terms/estimate.ts';
 import type { PlantModel } from './plantTypes.ts';
 import type { RatingModel } from './ratings.ts';
+import type { RankingSeen } from './rankingsSeen.ts';
 import type { Ripening } from './ripening.ts';
 import type { RipeningModel } from './ripeningModel.ts';
 
@@ -14,6 +15,8 @@ export type TraitSeen =
     }
   | { readonly kind: 'rating'; readonly model: RatingModel }
   | { readonly kind: 'answers'; readonly shares: ReadonlyMap<string, Share> }
+  /** What members preferred, class by class. */
+  | { readonly kind: 'ranking'; readonly classes: readonly RankingSeen[] }
   | {
       /** Days to first ripe fruit, planting by planting; no model where none ripened. */
       readonly kind: 'ripening';
@@ -53,6 +56,14 @@ export const ratingModel = (seen: Holder, key: string): RatingModel | undefined 
 /** Shares of "yes" by variety; undefined where nobody was asked. */
 export const answersTo = (seen: Holder, key: string): ReadonlyMap<string, Share> | undefined =>
   seenAs(seen, key, 'answers')?.shares;
+
+/** What members preferred of a trait, class by class; empty where nobody was asked. */
+export const rankedIn = (seen: Holder, key: string): readonly RankingSeen[] =>
+  seenAs(seen, key, 'ranking')?.classes ?? [];
+
+/** The same of every trait, in the order in which they are told. */
+export const rankings = (seen: Holder): readonly RankingSeen[] =>
+  allOf(seen, 'ranking').flatMap(([, { classes }]) => classes);
 
 /** Days to first ripe fruit, planting by planting; empty where nobody recorded ripening. */
 export const ripenings = (seen: Holder): readonly Ripening[] => seenAs(seen, 'first_ripe', 'ripening')?.plantings ?? [];

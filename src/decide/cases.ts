@@ -1,10 +1,11 @@
 import type { ClassValues } from '../analyse/expected/posterior.ts';
+import type { WorkingScale } from '../terms/scales.ts';
 import type { Better, Limit } from '../terms/traits.ts';
 
 /** A trait as stage two and the verdicts take it: plain data, published for the page where readers set own weights. */
 export interface TraitCase {
   readonly trait: string;
-  readonly isLog: boolean;
+  readonly scale: WorkingScale;
   readonly better: Better;
   /** Ends of the scale, shown unit; null where there are none. */
   readonly ends: readonly [number, number] | null;

@@ -98,11 +98,11 @@ export function forecastsOf(
     if (!values) continue;
     const classes = [...grown].flatMap(([id, varieties]) => classValues(values, id, varieties) ?? []);
     if (classes.length === 0) continue;
-    const { isLog, better, ends, isPerPlant } = facts;
+    const { scale, better, ends, isPerPlant } = facts;
     const { priorScale } = values;
     const own = {
       trait,
-      isLog,
+      scale,
       better,
       ends,
       priorScale,

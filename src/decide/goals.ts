@@ -46,7 +46,8 @@ export function goalsOf(classId: string, settings: Settings, traits: ReadonlyMap
   const goals = recorded.map(([trait, weight]): Goal => {
     const ranges = settings.ranges.get(trait);
     const range = ranges?.get(classId) ?? ranges?.get('*');
-    const share = traitFacts(trait, settings.traits).kind === 'yes-no';
+    const { kind } = traitFacts(trait, settings.traits);
+    const share = kind === 'yes-no' || kind === 'ranking';
     // The points of a share are the share itself.
     return { trait, weight, good: range?.good ?? (share ? 1 : null), bad: range?.bad ?? (share ? 0 : null) };
   });

@@ -1,6 +1,7 @@
 import type { SeasonSeen } from '../analyse/seen.ts';
 import { traitValues } from '../analyse/expected/values.ts';
 import { afresh } from '../terms/recall.ts';
+import { fromWorking } from '../terms/scales.ts';
 import { traitFacts } from '../terms/traits.ts';
 import type { Trial } from '../terms/trial.ts';
 import { candidatesOf } from './candidates.ts';
@@ -57,7 +58,7 @@ function scoresSeen(trial: Trial, seen: SeasonSeen, advice: ClassAdvice, own: Cl
     if (here.size === 0) continue;
     const middle = [...here.values()].reduce((sum, theta) => sum + theta, 0) / here.size;
     const points = (theta: number): number =>
-      (weight / total) * pointsOf(range, found?.isLog ? Math.exp(theta) : theta);
+      (weight / total) * pointsOf(range, fromWorking(found?.scale ?? 'plain', theta));
     newcomer += points(middle);
     for (const id of grown) scores.set(id, (scores.get(id) ?? 0) + points(here.get(id) ?? middle));
   }

@@ -1,3 +1,5 @@
+import { shownValue } from '../terms/scales.ts';
+import type { WorkingScale } from '../terms/scales.ts';
 import type { Better, Limit } from '../terms/traits.ts';
 
 /** From where to where a trait's points run, shown unit; a pair is left and right of the best. */
@@ -8,7 +10,7 @@ export interface PointRange {
 
 interface RangeBasis {
   readonly better: Better;
-  readonly isLog: boolean;
+  readonly scale: WorkingScale;
   readonly ends: readonly [number, number] | null;
   /** Posterior mean of the class mean and of σ_v, working scale. */
   readonly classMean: number;
@@ -25,12 +27,8 @@ export function pointRange(
   given: { readonly good: Limit | null; readonly bad: Limit | null },
   basis: RangeBasis,
 ): PointRange {
-  const { better, isLog, ends, classMean, between } = basis;
-  const at = (steps: number): number => {
-    const x = classMean + steps * between;
-    const value = isLog ? Math.exp(x) : x;
-    return ends ? Math.min(ends[1], Math.max(ends[0], value)) : value;
-  };
+  const { better, classMean, between } = basis;
+  const at = (steps: number): number => shownValue(basis, classMean + steps * between);
   const [low, high] = [at(-2), at(2)];
   if (better === 'between') {
     const good = typeof given.good === 'number' ? ([given.good, given.good] as const) : (given.good ?? [at(-1), at(1)]);

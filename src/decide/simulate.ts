@@ -1,3 +1,4 @@
+import { shownValue } from '../terms/scales.ts';
 import type { ClassCase, TraitCase, VerdictSettings } from './cases.ts';
 import type { TraitDraws } from './draws.ts';
 import { extentOf, pointsAlong, slopesOf } from './points.ts';
@@ -61,18 +62,13 @@ function markMissed(
     for (let i = 0; i < n; i++) {
       if (nth(own.competitors, i).counted.includes(limited)) continue;
       for (let at = i; at < batch.size * n; at += n) {
-        const value = shownValue(cell(values, at), trait);
+        const value = shownValue(trait, cell(values, at));
         if (value >= from && value <= to) continue;
         batch.missed[at] = 1;
         misses[i]!++;
       }
     }
   });
-}
-
-function shownValue(x: number, { isLog, ends }: TraitCase): number {
-  const value = isLog ? Math.exp(x) : x;
-  return ends ? Math.min(ends[1], Math.max(ends[0], value)) : value;
 }
 
 /** Points of a goal's draws, with the sums that are made of them. */
@@ -87,7 +83,7 @@ function scoreGoal({ trait, range }: ScoredTrait, g: number, own: ClassCase, bat
     let [x, xx, p, px] = [0, 0, 0, 0];
     for (let at = i; at < batch.size * n; at += n) {
       const worked = cell(values, at);
-      const value = shownValue(worked, trait);
+      const value = shownValue(trait, worked);
       const own100 = pointsAlong(slopes, value);
       points[at] = own100;
       x += worked;
@@ -101,7 +97,7 @@ function scoreGoal({ trait, range }: ScoredTrait, g: number, own: ClassCase, bat
     nth(sums.p, g)[i]! += p;
     nth(sums.px, g)[i]! += px;
   });
-  for (let j = 0; j < batch.size; j++) newcomers[j] = pointsAlong(slopes, shownValue(cell(newcomer, j), trait));
+  for (let j = 0; j < batch.size; j++) newcomers[j] = pointsAlong(slopes, shownValue(trait, cell(newcomer, j)));
   sums.outside[g]! += outside;
 }
 

@@ -1,3 +1,4 @@
+import { recordedTraits } from '../terms/traits.ts';
 import { LANGUAGES } from '../terms/languages.ts';
 import { existsSync, readFileSync, statSync } from 'node:fs';
 import { basename } from 'node:path';
@@ -87,7 +88,7 @@ export async function runAdopt(file: string, choices: AdoptChoices): Promise<num
   if (!source) return 1;
   const trial = choices.into === null || !existsSync(choices.into) ? null : checkTrial(await readFolder(choices.into));
   const settings = trial?.settings ?? null;
-  const traits = [...(settings?.traits.values() ?? [])].map(
+  const traits = (settings ? recordedTraits(settings.traits) : []).map(
     ({ key, kind }) => [key, kind === 'measure' ? ('measure' as const) : ('rating' as const)] as const,
   );
   const proposal = proposeTable(source, {

@@ -1,4 +1,4 @@
-import { answersTo, plantModel, ratingModel, ripeningModel } from '../analyse/traitsSeen.ts';
+import { answersTo, plantModel, rankedIn, ratingModel, ripeningModel } from '../analyse/traitsSeen.ts';
 import MarkdownIt from 'markdown-it';
 import { leadPhoto } from '../records/content.ts';
 import type { Content } from '../records/content.ts';
@@ -49,6 +49,13 @@ function figureText(advice: AdviceSource, live: LiveReference, variety: string):
         (seen && ratingModel(seen, live.what))?.estimates.get(variety));
   const share = (seen && answersTo(seen, live.what))?.get(variety);
   if (share) return writing.words.figure.kOfN(String(share.k), String(share.n));
+  const ranked = (seen ? rankedIn(seen, live.what) : [])
+    .flatMap(({ varieties }) => varieties)
+    .find((own) => own.variety === variety);
+  if (ranked) {
+    const { beforeMiddle: estimate, low, high } = ranked;
+    return writing.interval({ estimate, low, high }, unit);
+  }
   return estimate ? writing.interval(estimate, unit) : writing.words.figure.notRecorded;
 }
 

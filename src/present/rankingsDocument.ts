@@ -1,6 +1,6 @@
-import { rankingsSeen } from '../analyse/rankingsSeen.ts';
 import type { RankingSeen } from '../analyse/rankingsSeen.ts';
-import type { Season, Trial } from '../terms/trial.ts';
+import type { SeasonSeen } from '../analyse/seen.ts';
+import { rankings } from '../analyse/traitsSeen.ts';
 
 function rankingDocument({ trait, classId, members, sent, ties, worstError, varieties }: RankingSeen) {
   return {
@@ -24,4 +24,4 @@ function rankingDocument({ trait, classId, members, sent, ties, worstError, vari
 }
 
 /** What members preferred in a season, as it is published. */
-export const rankingsDocument = (season: Season, trial: Trial) => rankingsSeen(season, trial).map(rankingDocument);
+export const rankingsDocument = (seen: SeasonSeen) => rankings(seen).map(rankingDocument);

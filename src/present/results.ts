@@ -239,7 +239,7 @@ export function resultsDocument(
       })),
       plantings: plantingsOf(seen, withheld),
       comparisons: comparisonsOf(seen, compared),
-      rankings: rankingsDocument(seen.season, trial),
+      rankings: rankingsDocument(seen),
     })),
     ongoing: ongoingDocument(trial),
     ...linesDocument(lines),

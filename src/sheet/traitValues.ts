@@ -1,5 +1,5 @@
 import { foldHeader, nearestName } from '../terms/names.ts';
-import type { DeclaredTrait } from '../terms/traits.ts';
+import type { RecordedTrait } from '../terms/traits.ts';
 import { measureDimension, wideColumns } from './cells/traitColumns.ts';
 import { parseNumber } from './cells/numbers.ts';
 import { parseQuantity } from './cells/quantity.ts';
@@ -11,11 +11,11 @@ import type { Row } from './row.ts';
 
 /** A value of a declared trait: a score, 0 or 1 for no or yes, or a measure in the trait's stored unit. */
 export interface TraitValue {
-  readonly trait: DeclaredTrait;
+  readonly trait: RecordedTrait;
   readonly value: number;
 }
 
-function reportScale(row: Row, column: string, text: string, trait: DeclaredTrait, { log }: CheckContext): void {
+function reportScale(row: Row, column: string, text: string, trait: RecordedTrait, { log }: CheckContext): void {
   const facts = trait.kind === 'rating' ? { from: String(trait.from), to: String(trait.to) } : { from: '0', to: '' };
   log.add('score-outside-scale', placeIn(row, column), text, { trait: trait.key, ...facts });
 }
@@ -36,7 +36,7 @@ function looseScore(text: string): number | null {
 export const isScoreText = (text: string): boolean =>
   looseScore(text) !== null || parseNumber(text, !/\d\.\d/.test(text)) !== null || isNoAnswer(text);
 
-function scoreOf(row: Row, column: string, text: string, trait: DeclaredTrait, context: CheckContext): number | null {
+function scoreOf(row: Row, column: string, text: string, trait: RecordedTrait, context: CheckContext): number | null {
   if (trait.kind !== 'measure' && isNoAnswer(text)) {
     context.log.add('answer-left-out', placeIn(row, column), text);
     return null;
@@ -64,7 +64,7 @@ function scoreOf(row: Row, column: string, text: string, trait: DeclaredTrait, c
 }
 
 /** Values of a wide row: one column for each trait. */
-export function wideValuesIn(row: Row, traits: readonly DeclaredTrait[], context: CheckContext): readonly TraitValue[] {
+export function wideValuesIn(row: Row, traits: readonly RecordedTrait[], context: CheckContext): readonly TraitValue[] {
   const values: TraitValue[] = [];
   for (const trait of traits) {
     const column = foldHeader(trait.key);
@@ -87,7 +87,7 @@ export function wideValuesIn(row: Row, traits: readonly DeclaredTrait[], context
 export function longValueIn(
   row: Row,
   column: string,
-  traits: readonly DeclaredTrait[],
+  traits: readonly RecordedTrait[],
   context: CheckContext,
 ): TraitValue | null {
   const name = textIn(row, 'trait');
@@ -120,7 +120,7 @@ export function longValueIn(
 }
 
 /** Columns of declared traits that a table of scores or measures may have. */
-export function traitSpec(traits: readonly DeclaredTrait[], longColumn: string, columns: readonly string[]) {
+export function traitSpec(traits: readonly RecordedTrait[], longColumn: string, columns: readonly string[]) {
   const wide = wideColumns(traits);
   const names = [...wide.columns, ...wide.quantities.map(({ name }) => name)];
   return {

@@ -62,8 +62,6 @@ export interface Settings {
   readonly traits: ReadonlyMap<string, DeclaredTrait>;
   /** Traits of which every plant shows one of a few states. */
   readonly states: ReadonlyMap<string, StateTrait>;
-  /** Traits of which members say the best and the worst of what they were sent. */
-  readonly rankings: ReadonlySet<string>;
   /** Ranges of every trait, by class; the key '*' holds for all classes. */
   readonly ranges: ReadonlyMap<string, ReadonlyMap<string, TraitRange>>;
   readonly goals: ReadonlyMap<string, ReadonlyMap<string, number>>;

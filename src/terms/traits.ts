@@ -1,3 +1,5 @@
+import type { WorkingScale } from './scales.ts';
+
 export type Better = 'higher' | 'lower' | 'between' | 'none';
 
 /** Where a value is good and where it is bad; two numbers where the best lies between limits. */
@@ -26,8 +28,24 @@ export interface MeasureTrait extends TraitCommon {
   readonly factor: number;
 }
 
+/** What members like best of what they were sent: told by answers.csv, no other table holds it. */
+export interface RankingTrait extends TraitCommon {
+  readonly kind: 'ranking';
+}
+
+/** A declared trait that tables of a season hold, a value a row. */
+export type RecordedTrait = RatingTrait | YesNoTrait | MeasureTrait;
+
 /** A trait declared in trial.yaml. */
-export type DeclaredTrait = RatingTrait | YesNoTrait | MeasureTrait;
+export type DeclaredTrait = RecordedTrait | RankingTrait;
+
+/** Of declared traits, those that tables of a season hold. */
+export const recordedTraits = (traits: ReadonlyMap<string, DeclaredTrait>): readonly RecordedTrait[] =>
+  [...traits.values()].filter((trait) => trait.kind !== 'ranking');
+
+/** Keys of declared traits that members rank. */
+export const rankedTraits = (traits: ReadonlyMap<string, DeclaredTrait>): readonly string[] =>
+  [...traits.values()].filter(({ kind }) => kind === 'ranking').map(({ key }) => key);
 
 /** The traits every trial has. */
 export const builtInTraits = ['yield', 'fruits', 'first_ripe'] as const;
@@ -44,8 +62,7 @@ export interface TraitFacts {
   /** The same as results.json names it: per plant where it is. */
   readonly publishedUnit: string;
   readonly better: Better;
-  /** True where the working scale is the logarithm: differences are ratios. */
-  readonly isLog: boolean;
+  readonly scale: WorkingScale;
   /** Ends of the scale, stored unit; null where there are none. */
   readonly ends: readonly [number, number] | null;
   /** A of the half-normal priors, working scale; null where it is the SD of the varieties' means (methods page B). */
@@ -63,7 +80,7 @@ export interface TraitFacts {
 
 type Facts = Omit<TraitFacts, 'key' | 'publishedUnit'>;
 
-const LOGARITHMIC = { isLog: true, ends: null, priorScale: 0.5, isPerPlant: true } as const;
+const LOGARITHMIC = { scale: 'log', ends: null, priorScale: 0.5, isPerPlant: true } as const;
 const amount = (unit: string): Facts => ({
   ...LOGARITHMIC,
   kind: 'amount',
@@ -85,6 +102,8 @@ const ALWAYS: Readonly<Record<string, Facts>> = {
   },
 };
 
+const SHARE = { unit: 'share', ends: [0, 1], isPerPlant: false } as const;
+
 function declaredFacts(declared: DeclaredTrait): Facts {
   const { better } = declared;
   switch (declared.kind) {
@@ -94,7 +113,7 @@ function declaredFacts(declared: DeclaredTrait): Facts {
         kind: 'rating',
         unit: 'points',
         better,
-        isLog: false,
+        scale: 'plain',
         ends: [from, to],
         priorScale: (to - from) / 4,
         assumedSd: { size: (to - from) / 5, isRelative: false },
@@ -103,21 +122,29 @@ function declaredFacts(declared: DeclaredTrait): Facts {
     }
     case 'yes-no':
       return {
+        ...SHARE,
         kind: 'yes-no',
-        unit: 'share',
         better,
-        isLog: false,
-        ends: [0, 1],
+        scale: 'plain',
         priorScale: 0.25,
         assumedSd: { size: 0.2, isRelative: true },
-        isPerPlant: false,
+      };
+    case 'ranking':
+      return {
+        ...SHARE,
+        kind: 'ranking',
+        better,
+        scale: 'worth',
+        priorScale: 1,
+        // Every worth comes with a variance of its own (methods page, rankings).
+        assumedSd: { size: 1, isRelative: false },
       };
     case 'measure':
       return {
         kind: 'measure',
         unit: declared.unit,
         better,
-        isLog: false,
+        scale: 'plain',
         ends: null,
         priorScale: null,
         assumedSd: { size: 0.2, isRelative: true },

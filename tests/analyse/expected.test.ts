@@ -59,7 +59,7 @@ describe('what is expected from all seasons', () => {
 
   const traitCase = (brute: Brute): TraitCase => ({
     trait: 'yield',
-    isLog: true,
+    scale: 'log',
     better: 'higher',
     ends: null,
     priorScale: brute.prior_scale,

@@ -7,7 +7,7 @@ import { classValues, traitValues } from '../../src/analyse/expected/values.ts';
 import type { TraitValues } from '../../src/analyse/expected/values.ts';
 import { seasonSeen } from '../../src/analyse/seen.ts';
 import type { DeclaredTrait } from '../../src/terms/traits.ts';
-import { reference } from '../reference/read.ts';
+import { reference, referenceRows } from '../reference/read.ts';
 import type { Results } from '../reference/read.ts';
 import { folderOf, READINGS } from '../reference/seasonFolder.ts';
 import { advisedIn, check } from '../sites/folder.ts';
@@ -31,7 +31,7 @@ describe('a season with a spread of its own', () => {
   it.each(['yield', 'fruits'])('%s: logarithms with the variance of R, widened for its df', (trait) => {
     const own = k04.readings.blocks[trait];
     const found = valuesIn(folder, trait)!;
-    expect(found).toMatchObject({ trait, isLog: true, priorScale: 0.5, unitVariance: close(own.dispersion) });
+    expect(found).toMatchObject({ trait, scale: 'log', priorScale: 0.5, unitVariance: close(own.dispersion) });
     for (const one of Object.values<Results>(own.classes))
       one.varieties.forEach((variety: string, i: number) => {
         const value = found.values.find((each) => each.variety === variety)!;
@@ -43,7 +43,7 @@ describe('a season with a spread of its own', () => {
   it('first ripe fruit and ratings, each on its scale', () => {
     const ripe = k04.readings.blocks.first_ripe;
     const found = valuesIn(folder, 'first_ripe')!;
-    expect(found).toMatchObject({ isLog: true, priorScale: 0.5 });
+    expect(found).toMatchObject({ scale: 'log', priorScale: 0.5 });
     ripe.varieties.forEach((variety: string, i: number) => {
       const value = found.values.find((each) => each.variety === variety)!;
       expect(value.theta).toBeCloseTo(Math.log(ripe.estimate[i]), 6);
@@ -53,7 +53,7 @@ describe('a season with a spread of its own', () => {
     const rated = valuesIn(folder, 'flavour')!;
     // A quarter of the scale from 1 to 9.
     expect(rated).toMatchObject({
-      isLog: false,
+      scale: 'plain',
       priorScale: 2,
       unitVariance: close(flavour.dispersion),
       usualUnits: 4,
@@ -85,7 +85,7 @@ describe('a season with a spread of its own', () => {
   });
   it('a yes-no trait is its share, with the variance of (k + 1) of (n + 2)', () => {
     const found = valuesIn(folder, 'again')!;
-    expect(found).toMatchObject({ isLog: false, priorScale: 0.25 });
+    expect(found).toMatchObject({ scale: 'plain', priorScale: 0.25 });
     for (const { variety, theta, variance, mark } of found.values) {
       const { k, n } = k04.shares[variety].again;
       const p = (k + 1) / (n + 2);
@@ -109,6 +109,31 @@ const notebook = (rows: string, header = 'variety,plants,weight_g,fruits,flavour
 
 /** Squared standard error of one planting of so many plants, standing together: methods page A1 with ρ = 0.2. */
 const bulk = (variance: number, plants: number): number => variance * (0.2 + 0.8 / plants) * (1 + 0.2 / 0.8);
+
+describe('what members ranked', () => {
+  it('enters as log worths with their quasi-variances, as glm in R has them (o4)', () => {
+    const { with_ghost: own } = reference('gardens/o4_barley_triads');
+    const rows = referenceRows('gardens/o4_barley_triads');
+    const names = [...new Set(rows.flatMap(({ given }) => given!.split(';')))].toSorted();
+    const found = valuesIn(
+      {
+        'trial.yaml': 'title: T\ntraits: {crop: {kind: ranking}}\n',
+        'varieties.csv': `variety\n${names.join('\n')}\n`,
+        '2026/totals.csv': `variety,plants,weight_g\n${names.map((name) => `${name},2,900`).join('\n')}\n`,
+        '2026/sent.csv': `garden,variety\n${rows.flatMap(({ garden, given }) => given!.split(';').map((id) => `${garden},${id}`)).join('\n')}\n`,
+        '2026/answers.csv': `garden,crop_best,crop_worst\n${rows.map((row) => `${row['garden']},${row['crop_best']},${row['crop_worst']}`).join('\n')}\n`,
+      },
+      'crop',
+    )!;
+    expect(found).toMatchObject({ scale: 'worth', priorScale: 1 });
+    expect(found.values).toHaveLength(names.length);
+    for (const { variety, theta, variance, mark } of found.values) {
+      expect([variety, mark]).toEqual([variety, 'own']);
+      expect(theta).toBeCloseTo(own.log_worth[variety], 5);
+      expect(variance).toBeCloseTo(own.quasi_variance[variety], 5);
+    }
+  });
+});
 
 describe('a season without one', () => {
   it('is assumed where no season has one: 40 % a plant, a fifth of a scale, 20 % of a measure', () => {

@@ -20,7 +20,7 @@ function garden(n: number, seasons: number, trait: string): TraitCase {
   });
   const classes: readonly ClassValues[] = [{ classId: 'c', seasons, varieties }];
   const nextSeason = { variance: { c: 0.16 }, perPlant: true };
-  return { trait, isLog: true, better: 'higher', ends: null, priorScale: 0.5, classes, nextSeason };
+  return { trait, scale: 'log', better: 'higher', ends: null, priorScale: 0.5, classes, nextSeason };
 }
 
 function measure(n: number, seasons: number, traits: number): { readonly stageTwo: number; readonly verdicts: number } {

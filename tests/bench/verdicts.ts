@@ -2,6 +2,7 @@
  * Do the shares keep their word, and does the advice pay? npm run bench:verdicts [gardens a setting].
  * Prints tables for the README and the methods page; nothing is asserted. Invented gardens from seeded generators.
  */
+import { shownValue } from '../../src/terms/scales.ts';
 import { randomStream } from '../../src/numerics/random.ts';
 import { expectedTrait } from '../../src/analyse/expected/expectedTrait.ts';
 import { seasonScale } from '../../src/analyse/expected/posterior.ts';
@@ -165,7 +166,7 @@ function drawGarden(r: Stream, setting: Setting): Garden {
     const nextSeason = { variance: { c: values.unitVariance }, perPlant: key !== 'flavour' };
     const own = {
       trait: key,
-      isLog: values.isLog,
+      scale: values.scale,
       better,
       ends: facts.ends,
       priorScale: values.priorScale,
@@ -207,9 +208,7 @@ function drawGarden(r: Stream, setting: Setting): Garden {
 function scoreOf(advice: ClassAdvice, forecasts: Garden['forecasts'], values: readonly number[]): number {
   const total = advice.goals.reduce((sum, { weight }) => sum + weight, 0);
   return advice.goals.reduce((sum, { trait, weight, range }, g) => {
-    const { isLog, ends } = forecasts.get(trait)!.own;
-    const shown = isLog ? Math.exp(values[g]!) : values[g]!;
-    return sum + (weight / total) * pointsOf(range, ends ? Math.min(ends[1], Math.max(ends[0], shown)) : shown);
+    return sum + (weight / total) * pointsOf(range, shownValue(forecasts.get(trait)!.own, values[g]!));
   }, 0);
 }
 

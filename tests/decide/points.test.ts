@@ -20,11 +20,11 @@ describe('points', () => {
     expect([6, 9, 12, 15, 18, 24, 30, 31].map((x) => pointsOf(range, x))).toEqual([0, 50, 100, 100, 100, 50, 0, 0]);
   });
   it('takes two standard deviations about the class where no range is given', () => {
-    const basis = { better: 'lower', isLog: true, ends: null, classMean: Math.log(80), between: 0.1 } as const;
+    const basis = { better: 'lower', scale: 'log', ends: null, classMean: Math.log(80), between: 0.1 } as const;
     const { good, bad } = pointRange({ good: null, bad: null }, basis);
     expect(good).toBeCloseTo(80 * Math.exp(-0.2), 9);
     expect(bad).toBeCloseTo(80 * Math.exp(0.2), 9);
-    const rating = { better: 'higher', isLog: false, ends: [1, 9], classMean: 8, between: 1 } as const;
+    const rating = { better: 'higher', scale: 'plain', ends: [1, 9], classMean: 8, between: 1 } as const;
     expect(pointRange({ good: null, bad: null }, rating)).toEqual({ good: 9, bad: 6 });
   });
 });

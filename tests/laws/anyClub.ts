@@ -77,7 +77,7 @@ export function anyClub(number: number): Folder {
     folder['2026/answers.csv'] = `garden,choice_best,choice_worst\n${answers.join('\n')}\n`;
   }
   const seasons = years.map((year) => `${year}: {transplanted: ${year}-05-20, finished: yes}`).join(', ');
-  const goals = is(0.5) ? 'goals: {one: {yield: 2, taste: 3}, two: {first_ripe: 1, yield: 1}}\n' : '';
+  const goals = is(0.5) ? 'goals: {one: {yield: 2, taste: 3, choice: 2}, two: {first_ripe: 1, yield: 1}}\n' : '';
   folder['trial.yaml'] =
     `title: Club ${number}\nlanguage: ${is(0.5) ? 'de' : 'en-GB'}\nclasses: {one: {name: First, spots: 2${is(0.3) ? ', check_variety: v0' : ''}${is(0.2) ? ', scale: difference' : ''}}, two: {name: Second, spots: 1}}\n` +
     `traits: {taste: {kind: rating, from: 1, to: 9, better: higher}, choice: {kind: ranking}}\nseasons: {${seasons}}\nverdicts: {simulations: 500}\n${goals}`;

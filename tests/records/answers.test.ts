@@ -2,7 +2,10 @@ import { describe, expect, it } from 'vitest';
 import { rankingsSeen } from '../../src/analyse/rankingsSeen.ts';
 import { writingOf } from '../../src/present/numbers.ts';
 import { rankingWords } from '../../src/present/pages/rankings.ts';
-import { check } from '../sites/folder.ts';
+import { barValue, expectedIn } from '../../src/present/nextSeason/source.ts';
+import type { AdviceSource } from '../../src/present/nextSeason/source.ts';
+import { weightsOf } from '../../src/decide/goals.ts';
+import { advisedIn, check } from '../sites/folder.ts';
 import type { Folder } from '../sites/folder.ts';
 
 const members = ['g01', 'g02', 'g03', 'g04', 'g05', 'g06'];
@@ -18,6 +21,35 @@ const folder = (answers: string, more: Folder = {}): Folder => ({
   ...more,
 });
 const codes = (own: Folder): readonly string[] => check(own).problems.map(({ code }) => code);
+
+describe('what members preferred as a goal', () => {
+  const own = (more: string): Folder =>
+    folder('g01,a,c\ng02,Aldersop,Corvane\ng03,a=b,c\ng04,a,b=c\ng05,b,c\n', {
+      'trial.yaml': `title: Club\nclasses: {all: {spots: 1}}\ntraits: {choice: {kind: ranking}}\n${more}`,
+    });
+  it('counts in points of the share in which it is before a middling one', () => {
+    const folderOf = own('goals: {all: {choice: 1}}\nmust: {all: {choice: {at_least: 0.1}}}\n');
+    const next = advisedIn(folderOf);
+    const [outcome] = next.classes;
+    expect(outcome!.advice!.goals).toEqual([
+      expect.objectContaining({ trait: 'choice', range: { good: 1, bad: 0 }, weight: 1 }),
+    ]);
+    const { expected, values } = next.forecasts.get('choice')!;
+    expect(values).toMatchObject({ scale: 'worth', priorScale: 1 });
+    const found = expectedIn(next, 'choice', 'all', 'a')!;
+    expect(found.estimate).toBeCloseTo(1 / (1 + Math.exp(-expected.classes[0]!.varieties[0]!.mean)), 12);
+    expect(found.low).toBeGreaterThan(0);
+    expect(found.high).toBeLessThan(1);
+    expect(outcome!.advice!.varieties.map(({ variety }) => variety)).toEqual(['a', 'b', 'c']);
+    // The bar is a newcomer in the middle of the class.
+    const { classMean } = expected.classes[0]!;
+    expect(barValue({ next } as AdviceSource, outcome!, 'choice')).toBeCloseTo(1 / (1 + Math.exp(-classMean)), 12);
+  });
+  it('is no goal unless it is named, and no column of other tables', () => {
+    expect(codes({ ...own(''), '2026/ratings.csv': 'variety,choice\na,5\n' })).toContain('column-unknown');
+    expect(weightsOf('all', check(own('')).trial!.settings).weights.has('choice')).toBe(false);
+  });
+});
 
 describe('what members preferred', () => {
   it('is read by name or label, with ties, and ordered by worth', () => {

@@ -78,7 +78,7 @@ write('trial.yaml', [
   'traits:',
   '  taste: {kind: rating, from: 1, to: 9, better: higher}',
   '  choice: {kind: ranking}',
-  'goals: {sweet: {yield: 3, taste: 3, first_ripe: 2}, tomato: {yield: 2, taste: 4, first_ripe: 1}}',
+  'goals: {sweet: {yield: 3, taste: 3, first_ripe: 2}, tomato: {yield: 2, taste: 4, first_ripe: 1, choice: 2}}',
   'seasons:',
   '  2025: {transplanted: 2025-05-20, finished: yes}',
   '  2026: {transplanted: 2026-05-20, finished: yes}',

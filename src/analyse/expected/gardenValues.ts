@@ -185,7 +185,7 @@ function foundOf(seen: SeasonSeen, facts: TraitFacts, plantVariance: number, cla
  *
  * @param grown  varieties of each class that are spoken of
  * @param own    code of the trial's own garden
- * @returns      null where one garden alone has records, for shares of yes, and where a class has more cells than a matrix of them can hold
+ * @returns      null where one garden alone has records, for shares of yes and what members ranked, and where a class has more cells than a matrix of them can hold
  * @source gardens page 2.3
  */
 export function gardenValues(
@@ -196,7 +196,8 @@ export function gardenValues(
   own: string,
 ): GardenValues | null {
   const gardens = new Set(seasons.flatMap(({ season }) => season.gardens));
-  if (gardens.size < 2 || facts.kind === 'yes-no' || facts.key === 'early_yield') return null;
+  if (gardens.size < 2 || facts.kind === 'yes-no' || facts.kind === 'ranking' || facts.key === 'early_yield')
+    return null;
   const amountOf = AMOUNTS[facts.key];
   const pooled = amountOf ? pooledPlantVariance(seasons, amountOf) : null;
   const plantVariance = pooled ?? ASSUMED;

@@ -1,5 +1,5 @@
 import { grouped } from '../../terms/groups.ts';
-import { answersTo, plantModel, ratingModel, ratioModel, ripeningModel, ripenings } from '../traitsSeen.ts';
+import { answersTo, plantModel, rankedIn, ratingModel, ratioModel, ripeningModel, ripenings } from '../traitsSeen.ts';
 import type { TraitFacts } from '../../terms/traits.ts';
 import type { PlantModel } from '../plantTypes.ts';
 import type { SeasonSeen } from '../seen.ts';
@@ -58,12 +58,13 @@ function onWorkingScale({
 
 function plantResults(
   seen: SeasonSeen,
-  { key, isLog }: TraitFacts,
+  { key, scale }: TraitFacts,
   classOf: ClassOf,
   pooled: PooledCounts | null,
 ): SeasonPart {
   const model = ratioModel(seen, key) ?? plantModel(seen, key);
   if (!model) return NONE;
+  const isLog = scale === 'log';
   const working = onWorkingScale(model);
   const amountOf = (id: string): number | null => {
     const own = seen.yields.get(id);
@@ -168,9 +169,26 @@ function answerResults(seen: SeasonSeen, key: string, classOf: ClassOf): SeasonP
   return { results, spreads: [] };
 }
 
+/** Worths of what members ranked, each with its quasi-variance: any two may be set beside each other. */
+function rankingResults(seen: SeasonSeen, key: string): SeasonPart {
+  const results = rankedIn(seen, key).flatMap(({ classId, varieties }) =>
+    varieties.map(({ variety, answers, logWorth, quasiVariance }): SeasonResult => ({
+      year: seen.season.year,
+      variety,
+      classId,
+      theta: logWorth,
+      variance: quasiVariance,
+      units: answers,
+      isLaterThan: false,
+      floor: null,
+    })),
+  );
+  return { results, spreads: [] };
+}
+
 /**
  * A trait's results in every season, on the working scale: logarithms of yield, fruits and days, ratings and measures
- * as they are, shares from 0 to 1.
+ * as they are, shares from 0 to 1, logarithms of worths.
  *
  * @source methods page B
  */
@@ -181,6 +199,7 @@ export function seasonResults(seasons: readonly SeasonSeen[], facts: TraitFacts,
     if (kind === 'days') return ripeningResults(seen, classOf);
     if (kind === 'rating') return ratingResults(seen, key, classOf);
     if (kind === 'yes-no') return answerResults(seen, key, classOf);
+    if (kind === 'ranking') return rankingResults(seen, key);
     return plantResults(seen, facts, classOf, pooled);
   });
   return {

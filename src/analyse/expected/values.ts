@@ -1,4 +1,5 @@
 import { mean, median } from 'simple-statistics';
+import type { WorkingScale } from '../../terms/scales.ts';
 import type { TraitFacts } from '../../terms/traits.ts';
 import type { SeasonSeen } from '../seen.ts';
 import type { ClassValues, SeasonValue } from './posterior.ts';
@@ -20,7 +21,7 @@ export interface MarkedValue {
 /** A trait over all seasons and classes, ready for stage two. */
 export interface TraitValues {
   readonly trait: string;
-  readonly isLog: boolean;
+  readonly scale: WorkingScale;
   /** A of the half-normal priors, working scale. */
   readonly priorScale: number;
   readonly values: readonly MarkedValue[];
@@ -82,12 +83,13 @@ export function markedValues(facts: TraitFacts, { results, spreads, counts }: Tr
     return [{ year, variety, classId, theta: own.theta, variance: own.variance ?? borrowed, mark }];
   });
   if (values.length === 0) return null;
+  const hasOwnVariance = facts.kind === 'yes-no' || facts.kind === 'ranking';
   const answered = results.filter(({ variance }) => variance !== null).map(({ variance, units }) => variance! * units);
   const assumed = assumedVariance(facts, mean(values.map(({ theta }) => theta)) || typical);
-  const unitVariance = pooled ?? (facts.kind === 'yes-no' && answered.length > 0 ? mean(answered) : assumed);
+  const unitVariance = pooled ?? (hasOwnVariance && answered.length > 0 ? mean(answered) : assumed);
   const usualUnits = median(results.map(({ units }) => units));
   const priorScale = facts.priorScale ?? spreadOfMeans(values);
-  return { trait: facts.key, isLog: facts.isLog, priorScale, values, unitVariance, usualUnits, counts };
+  return { trait: facts.key, scale: facts.scale, priorScale, values, unitVariance, usualUnits, counts };
 }
 
 /**

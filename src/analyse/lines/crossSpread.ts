@@ -1,4 +1,4 @@
-import { traitFacts } from '../../terms/traits.ts';
+import { recordedTraits, traitFacts } from '../../terms/traits.ts';
 import type { Trial } from '../../terms/trial.ts';
 import type { SeasonSeen } from '../seen.ts';
 import type { Cross, CrossFamily } from './crosses.ts';
@@ -91,13 +91,14 @@ export function crossSpreads(
   const newest = newestFamilies(cross);
   const { traits } = trial.settings;
   const goals = trial.settings.goals.get(cross.classId);
-  const measures = [...traits.values()].filter(
+  const measures = recordedTraits(traits).filter(
     ({ kind, better, key }) => kind !== 'yes-no' && (better !== 'none' || goals?.has(key)),
   );
   // Fruits where nothing was weighed: they go with the yield.
   const amount = seasons.some((seen) => plantValues(seen, 'yield', trial).length > 0) ? 'yield' : 'fruits';
   return [amount, 'first_ripe', ...measures.map(({ key }) => key)].flatMap((trait): readonly CrossSpread[] => {
-    const { isLog, kind } = traitFacts(trait, trial.settings.traits);
+    const { scale, kind } = traitFacts(trait, trial.settings.traits);
+    const isLog = scale === 'log';
     const all = seasonsOf(cross, trait, isLog, seasons, trial);
     const year = Math.max(...all.map((own) => own.year));
     const lasts = all.filter((own) => own.year === year && newest.includes(own.family));

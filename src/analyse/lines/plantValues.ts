@@ -49,7 +49,7 @@ export function plantValues(seen: SeasonSeen, trait: string, trial: Trial): read
     if (trial.settings.traits.get(trait)?.kind === 'rating') return ratedPlants(seen, trait);
     return measureUnits(season, trait, classLookup(trial.varieties)).map(({ planting, y }) => [planting.id, y]);
   };
-  const { isLog } = traitFacts(trait, trial.settings.traits);
+  const isLog = traitFacts(trait, trial.settings.traits).scale === 'log';
   return valued().flatMap(([id, value]) => {
     const own = single.get(id);
     if (!own || value === null || value === undefined || (isLog && value <= 0)) return [];

@@ -73,7 +73,7 @@ function responsesOf(
   );
   if (check === null || !family || !then || !now) return [];
   return spreads.flatMap(({ trait }) => {
-    const { isLog } = traitFacts(trait, trial.settings.traits);
+    const isLog = traitFacts(trait, trial.settings.traits).scale === 'log';
     const of = (seen: SeasonSeen, variety: string): readonly number[] =>
       plantValues(seen, trait, trial)
         .filter((own) => own.variety === variety)

@@ -109,6 +109,8 @@ function clubDocument(
   };
 }
 
+const SCALES = { log: 'log', plain: 'as it is', worth: 'log worth' } as const;
+
 /** `next_season` of results.json. */
 export function nextSeasonDocument(
   source: AdviceSource,
@@ -125,7 +127,7 @@ export function nextSeasonDocument(
           between_varieties: expected.between,
           variety_by_season: expected.withSeason,
           ...(over ? { variety_by_garden: over.expected.withGarden, rest: over.expected.rest } : {}),
-          working_scale: values.isLog ? 'log' : 'as it is',
+          working_scale: SCALES[values.scale],
           prior_scale: values.priorScale,
         },
       ]),

@@ -7,6 +7,7 @@ import type { Forecast } from '../../decide/forecasts.ts';
 import type { ClassOutcome, NextSeason } from '../../decide/nextSeason.ts';
 import type { Trial } from '../../terms/trial.ts';
 import type { Writing } from '../numbers.ts';
+import { shownValue } from '../../terms/scales.ts';
 import { traitFacts } from '../../terms/traits.ts';
 
 /** What the pages about next season are made from. */
@@ -41,7 +42,7 @@ function expectedOfClass(forecast: Forecast, classId: string): ReadonlyMap<strin
   const found = new Map(
     varieties.map((own): [string, Expected] => {
       const [estimate, low, high] = [own.mean, own.low, own.high].map(back) as [number, number, number];
-      const isFar = forecast.own.isLog && [low, high].some((limit) => isFarLimit(limit, seen, true));
+      const isFar = forecast.own.scale === 'log' && [low, high].some((limit) => isFarLimit(limit, seen, true));
       return [own.variety, isFar ? { estimate, low: null, high: null, own } : { estimate, low, high, own }];
     }),
   );
@@ -59,12 +60,10 @@ export function expectedIn(next: NextSeason, trait: string, classId: string, var
 }
 
 /** From the working scale to the stored unit, cut to the scale's ends. */
-export function backOf({ isLog, ends }: { readonly isLog: boolean; readonly ends: readonly [number, number] | null }) {
-  return (x: number): number => {
-    const value = isLog ? Math.exp(x) : x;
-    return ends ? Math.min(ends[1], Math.max(ends[0], value)) : value;
-  };
-}
+export const backOf =
+  (own: Parameters<typeof shownValue>[0]) =>
+  (x: number): number =>
+    shownValue(own, x);
 
 /** What the bar is expected to bring of a trait, stored unit. */
 export function barValue({ next }: AdviceSource, outcome: ClassOutcome, trait: string): number | null {

@@ -1,3 +1,4 @@
+import { fromWorking } from '../../terms/scales.ts';
 import { traitFacts } from '../../terms/traits.ts';
 import type { AdviceSource } from './source.ts';
 
@@ -9,8 +10,8 @@ export function spreadWords({ next, trial, writing }: AdviceSource): readonly st
     if (!counted.has(trait)) return [];
     const unit = traitFacts(trait, trial.settings.traits).unit;
     const size = (sd: number): string => {
-      if (values.isLog) return percent(Math.exp(sd) - 1, 0);
-      const shown = writing.shown(sd, unit);
+      if (values.scale === 'log') return percent(Math.exp(sd) - 1, 0);
+      const shown = writing.shown(values.scale === 'worth' ? fromWorking('worth', sd) - 0.5 : sd, unit);
       return unit === 'points' || unit === 'share'
         ? number(shown.value, unit === 'share' ? 0 : 1)
         : writing.quantity(sd, unit);

@@ -9,7 +9,7 @@ import type { AdviceSource } from '../nextSeason/source.ts';
  * @param gaveNothing  true where it gave nothing when it was last grown: then nothing is said of how it compares
  */
 export function goalWords(
-  { writing }: Pick<AdviceSource, 'writing'>,
+  { writing, trial }: Pick<AdviceSource, 'writing' | 'trial'>,
   trait: string,
   effect: number,
   { estimate, bar, gaveNothing }: { estimate: number; bar: number | null; gaveNothing: boolean },
@@ -21,5 +21,6 @@ export function goalWords(
     const days = bar === null ? 0 : bar - estimate;
     return goal.first_ripe(Math.sign(days) * Math.abs(effect), writing.number(Math.abs(days), 0));
   }
+  if (trial.settings.traits.get(trait)?.kind === 'ranking') return goal.ranked(writing.trait(trait), effect);
   return goal.other(writing.trait(trait), effect);
 }

@@ -3,6 +3,7 @@ import type { PlantAdvice } from '../../decide/lines/carry.ts';
 import type { CrossReport } from '../../decide/lines/crossReport.ts';
 import { nth } from '../../numerics/element.ts';
 import { traitFacts } from '../../terms/traits.ts';
+import type { TraitFacts } from '../../terms/traits.ts';
 import { nameLookup } from '../../terms/trial.ts';
 import type { Writing } from '../numbers.ts';
 import { generationName, namedIn, of100 } from './crossWords.ts';
@@ -98,12 +99,13 @@ function uniformSentences({ report, writing }: CrossSource): readonly string[] {
 /** A difference of the working scale as people read it: 12 % more, or so many units. */
 function changeText(
   value: number,
-  { isLog, unit }: { readonly isLog: boolean; readonly unit: string },
+  { scale, unit }: Pick<TraitFacts, 'scale' | 'unit'>,
   none: string,
   writing: Writing,
 ): string {
   const sign = value < 0 ? '−' : '+';
-  const size = isLog ? writing.percent(Math.abs(Math.exp(value) - 1), 0) : writing.quantity(Math.abs(value), unit);
+  const size =
+    scale === 'log' ? writing.percent(Math.abs(Math.exp(value) - 1), 0) : writing.quantity(Math.abs(value), unit);
   return /[1-9]/.test(size.split('(')[0] ?? size) ? `${sign}${size}` : none;
 }
 
@@ -111,19 +113,19 @@ function changeText(
 export function passedOnText(advice: PlantAdvice, trait: string, { report, trial, writing }: CrossSource): string {
   const value = advice.passedOn.get(trait);
   if (value === undefined) return '';
-  const { isLog, unit } = traitFacts(trait, trial.settings.traits);
+  const { scale, unit } = traitFacts(trait, trial.settings.traits);
   // Days as days: what is passed on above the sisters’ mean.
   const spread = report.spreads.find((own) => own.trait === trait);
-  if (unit !== 'd' || !spread) return changeText(value, { isLog, unit }, writing.words.lines.alike, writing);
+  if (unit !== 'd' || !spread) return changeText(value, { scale, unit }, writing.words.lines.alike, writing);
   const days = Math.exp(spread.mean + value) - Math.exp(spread.mean);
-  return changeText(days, { isLog: false, unit }, writing.words.lines.alike, writing);
+  return changeText(days, { scale: 'plain', unit }, writing.words.lines.alike, writing);
 }
 
 function responseSentences({ report, trial, writing }: CrossSource): readonly string[] {
   const name = nameLookup(trial.varieties);
   return report.responses.map(({ trait, estimate, low, high, check }) => {
-    const { isLog, unit } = traitFacts(trait, trial.settings.traits);
-    const text = (value: number): string => changeText(value, { isLog, unit }, writing.words.lines.unchanged, writing);
+    const { scale, unit } = traitFacts(trait, trial.settings.traits);
+    const text = (value: number): string => changeText(value, { scale, unit }, writing.words.lines.unchanged, writing);
     const title = writing.words.capital(writing.trait(trait));
     return writing.words.lines.gained(title, text(estimate), text(low), text(high), name(check));
   });

@@ -1,8 +1,7 @@
-import { FEWEST_MEMBERS, rankingsSeen } from '../../analyse/rankingsSeen.ts';
+import { FEWEST_MEMBERS } from '../../analyse/rankingsSeen.ts';
 import type { RankingSeen } from '../../analyse/rankingsSeen.ts';
-import { oncePer } from '../../terms/once.ts';
 import { nameLookup } from '../../terms/trial.ts';
-import type { Season, Trial } from '../../terms/trial.ts';
+import type { Trial } from '../../terms/trial.ts';
 import type { Writing } from '../numbers.ts';
 import { of100 } from './crossWords.ts';
 
@@ -25,11 +24,6 @@ export interface RankingRow {
     readonly text: string;
   } | null;
 }
-
-const ofTrial = oncePer((trial: Trial) => oncePer((season: Season) => rankingsSeen(season, trial)));
-
-/** What members preferred in a season, worked out once. */
-export const rankingsOf = (season: Season, trial: Trial): readonly RankingSeen[] => ofTrial(trial)(season);
 
 export function rankingWords(
   { trait, members, sent, varieties }: RankingSeen,

@@ -48,21 +48,17 @@ export function whyRows(source: AdviceSource, outcome: ClassOutcome, own: Variet
   return own.reasons.flatMap(({ trait, effect }): readonly WhyRow[] => {
     const expected = expectedIn(next, trait, outcome.classId, own.variety);
     if (!expected) return [];
-    const { unit } = traitFacts(trait, trial.settings.traits);
+    const { unit, ends } = traitFacts(trait, trial.settings.traits);
     const bar = barValue(source, outcome, trait);
     const goal = first(given(outcome.advice).goals, (one) => one.trait === trait);
     const others = outcome
       .advice!.varieties.filter(({ variety }) => variety !== own.variety)
       .flatMap(({ variety }) => expectedIn(next, trait, outcome.classId, variety)?.estimate ?? []);
-    const declared = trial.settings.traits.get(trait);
     const all = [expected.estimate, expected.low, expected.high, bar, ...others].filter((value) => value !== null);
     const [least, most] = [Math.min(...all), Math.max(...all)];
-    const [from, to] =
-      declared?.kind === 'rating'
-        ? [declared.from, declared.to]
-        : trait === 'first_ripe'
-          ? [least - 2, most + 2]
-          : [Math.min(0, least), most > 0 ? most : 1];
+    const around =
+      trait === 'first_ripe' ? ([least - 2, most + 2] as const) : ([Math.min(0, least), most > 0 ? most : 1] as const);
+    const [from, to] = ends ?? around;
     const [figure, range] = writing.parted(expected, unit);
     const end = (value: number): string => writing.quantity(value, unit, unit === 'points' ? 0 : undefined);
     const sign = effect < 0 ? '−' : '+';

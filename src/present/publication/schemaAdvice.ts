@@ -117,7 +117,7 @@ export const nextSeason = object('What is expected and advised', {
       variety_by_season: number('SD of a variety between seasons', WORKING),
       variety_by_garden: optional(number('SD of a variety between gardens', WORKING)),
       rest: optional(number('SD of a variety in a garden and season beside them', WORKING)),
-      working_scale: oneOf('The working scale', ['log', 'as it is']),
+      working_scale: oneOf('The working scale', ['log', 'as it is', 'log worth']),
       prior_scale: number('Scale of the priors of both', WORKING),
     }),
   ),

@@ -1,3 +1,4 @@
+import { recordedTraits } from '../../terms/traits.ts';
 import type { SourceFile } from '../../read/decode.ts';
 import { openTable } from '../../read/table.ts';
 import { csvText } from '../../terms/csv.ts';
@@ -12,7 +13,8 @@ export interface ReadSheet {
 
 /** The trait of the trial that goes by one of the words for a rating; null without one. */
 function traitCalled(meaning: string, { traits }: Settings): string | null {
-  return [...traits.keys()].find((key) => key === meaning || meaningOf(key)?.name === meaning) ?? null;
+  const keys = recordedTraits(traits).map(({ key }) => key);
+  return keys.find((key) => key === meaning || meaningOf(key)?.name === meaning) ?? null;
 }
 
 function columnOf(title: string, settings: Settings): string | null {

@@ -201,7 +201,7 @@ export function takeSettings(tree: SettingsNode, log: ProblemLog): Settings {
   const title = takeText(node('title'), below(root, 'title'));
   if (!entries.has('title')) log.add('setting-missing', tree.place, '', { setting: 'title' });
   const { classes, scale } = takeClasses(node('classes'), below(root, 'classes'));
-  const { traits, ranges, states, rankings } = takeTraits(node('traits'), [...classes.keys()], below(root, 'traits'));
+  const { traits, ranges, states } = takeTraits(node('traits'), [...classes.keys()], below(root, 'traits'));
   const spot = takeNumber(node('spot_correlation'), { from: 0, to: 0.95 }, below(root, 'spot_correlation'));
   return {
     title: title ?? '',
@@ -223,7 +223,6 @@ export function takeSettings(tree: SettingsNode, log: ProblemLog): Settings {
     traits,
     ranges,
     states,
-    rankings,
     ...takeGoals(node('goals'), classes, traits, states, below(root, 'goals')),
     certainty: takeNumber(node('certainty'), { from: 0.5, to: 0.999 }, below(root, 'certainty')) ?? 0.9,
     frostC: takeNumber(node('frost_c'), { from: -10, to: 10 }, below(root, 'frost_c')) ?? 0,

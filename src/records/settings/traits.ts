@@ -12,7 +12,6 @@ import { keyed } from '../../numerics/element.ts';
 export interface TraitSettings {
   /** Traits of which every plant shows one of a few states. */
   readonly states: ReadonlyMap<string, StateTrait>;
-  readonly rankings: ReadonlySet<string>;
   readonly traits: ReadonlyMap<string, DeclaredTrait>;
   readonly ranges: ReadonlyMap<string, ReadonlyMap<string, TraitRange>>;
 }
@@ -115,7 +114,6 @@ export function takeTraits(node: SettingsNode | undefined, classes: readonly str
   const traits = new Map<string, DeclaredTrait>([['again', { key: 'again', kind: 'yes-no', better: 'higher' }]]);
   const ranges = new Map<string, ReadonlyMap<string, TraitRange>>();
   const states = new Map<string, StateTrait>();
-  const rankings = new Set<string>();
   for (const [key, entry] of takeMap(node, taking)) {
     const at = below(taking, key);
     if ((builtInTraits as readonly string[]).includes(key)) {
@@ -131,8 +129,9 @@ export function takeTraits(node: SettingsNode | undefined, classes: readonly str
       continue;
     }
     if (isOfKind(entry.node, 'ranking')) {
-      takeKnown(entry.node, ['kind'], at);
-      rankings.add(key);
+      takeKnown(entry.node, ['kind', 'good', 'bad', ...classes], at);
+      traits.set(key, { key, kind: 'ranking', better: 'higher' });
+      ranges.set(key, takeRanges(entry.node, classes, 1, at));
       continue;
     }
     if (isOfKind(entry.node, 'state')) {
@@ -145,5 +144,5 @@ export function takeTraits(node: SettingsNode | undefined, classes: readonly str
     traits.set(key, trait);
     ranges.set(key, takeRanges(entry.node, classes, trait.kind === 'measure' ? trait.factor : 1, at));
   }
-  return { traits, ranges, states, rankings };
+  return { traits, ranges, states };
 }

@@ -1,3 +1,4 @@
+import { rankedTraits } from '../../terms/traits.ts';
 import type { VarietyId } from '../../terms/ids.ts';
 import { foldName } from '../../terms/names.ts';
 import type { Answer, Sent } from '../../terms/rankings.ts';
@@ -87,7 +88,7 @@ function checkAnswers(
   registry: VarietyRegistry,
   context: CheckContext,
 ): readonly Answer[] {
-  const traits = [...context.settings.rankings];
+  const traits = rankedTraits(context.settings.traits);
   const columns = ['garden', ...traits.flatMap((trait) => [`${trait}_best`, `${trait}_worst`]), 'notes'];
   const known = openKnown(source, { required: [['garden']], columns, quantities: [] }, context);
   if (!known) return [];

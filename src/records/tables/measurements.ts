@@ -1,3 +1,4 @@
+import { recordedTraits } from '../../terms/traits.ts';
 import type { Day } from '../../terms/day.ts';
 import type { StateCount } from '../../terms/lines.ts';
 import { foldHeader, foldName, nearestName } from '../../terms/names.ts';
@@ -60,7 +61,7 @@ export function checkMeasurements(
   span: SeasonSpan,
   context: CheckContext,
 ): Measured {
-  const traits = [...context.settings.traits.values()].filter(({ kind }) => kind === 'measure');
+  const traits = recordedTraits(context.settings.traits).filter(({ kind }) => kind === 'measure');
   const shape = traitSpec(traits, 'value', ['date', 'garden', 'variety', 'planting', 'plants', 'notes']);
   const stateColumns = [...context.settings.states.keys()].map(foldHeader);
   const required = [

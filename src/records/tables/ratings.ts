@@ -1,3 +1,4 @@
+import { recordedTraits } from '../../terms/traits.ts';
 import { foldName } from '../../terms/names.ts';
 import type { Day } from '../../terms/day.ts';
 import type { Row } from '../../sheet/row.ts';
@@ -49,7 +50,7 @@ function servingIn(row: Row, index: SeasonIndex): Serving | null {
 
 /** Checks ratings.csv, long or wide; without the columns taster and date it is one grower's, of the season. */
 export function checkRatings(source: SourceFile, index: SeasonIndex, span: SeasonSpan, context: CheckContext): Rated {
-  const traits = [...context.settings.traits.values()].filter(({ kind }) => kind !== 'measure');
+  const traits = recordedTraits(context.settings.traits).filter(({ kind }) => kind !== 'measure');
   const shape = traitSpec(traits, 'score', COLUMNS);
   const required = [['variety', 'planting'], ...shape.required];
   const known = openKnown(source, { ...shape, required }, context);

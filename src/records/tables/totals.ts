@@ -1,3 +1,4 @@
+import { recordedTraits } from '../../terms/traits.ts';
 import { isoDate } from '../../terms/day.ts';
 import type { SourceFile } from '../../read/decode.ts';
 import { wideColumns } from '../../sheet/cells/traitColumns.ts';
@@ -55,7 +56,7 @@ export function checkTotals(
   registry: VarietyRegistry,
   context: CheckContext,
 ): readonly PlantingDraft[] {
-  const traits = [...context.settings.traits.values()];
+  const traits = recordedTraits(context.settings.traits);
   const wide = wideColumns(traits);
   const { isByPlanting } = days;
   const names = [...wide.columns, ...wide.quantities.map(({ name }) => name)];

@@ -1,3 +1,4 @@
+import { recordedTraits } from '../../terms/traits.ts';
 import { classKey, varietyId } from '../../terms/ids.ts';
 import type { VarietyId } from '../../terms/ids.ts';
 import { foldName, nearestName } from '../../terms/names.ts';
@@ -44,7 +45,7 @@ const COLUMNS = [
 const KINDS = ['open-pollinated', 'hybrid', 'line', 'unknown'] as const;
 
 function measures({ settings }: CheckContext): readonly MeasureTrait[] {
-  return [...settings.traits.values()].filter((trait) => trait.kind === 'measure');
+  return recordedTraits(settings.traits).filter((trait) => trait.kind === 'measure');
 }
 
 function spec(context: CheckContext): TableSpec {

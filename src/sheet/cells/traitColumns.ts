@@ -1,4 +1,4 @@
-import type { DeclaredTrait, MeasureTrait } from '../../terms/traits.ts';
+import type { RecordedTrait, MeasureTrait } from '../../terms/traits.ts';
 import { foldHeader } from '../../terms/names.ts';
 import type { QuantityColumn } from '../knownTable.ts';
 import { unitOf } from './units.ts';
@@ -23,7 +23,7 @@ export function measureDimension(trait: MeasureTrait): TraitDimension | null {
 }
 
 /** Columns that hold a declared trait in a wide table. */
-export function wideColumns(traits: Iterable<DeclaredTrait>): {
+export function wideColumns(traits: Iterable<RecordedTrait>): {
   readonly columns: readonly string[];
   readonly quantities: readonly QuantityColumn[];
 } {

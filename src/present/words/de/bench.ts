@@ -247,6 +247,10 @@ export const bench: Words['bench'] = {
         Math.abs(size) < 1
           ? 'Schmeckt etwa gleich gut'
           : `Schmeckt ${Math.abs(size) < 5 ? 'etwas ' : ''}${size > 0 ? 'besser' : 'schlechter'}`,
+      ranked: (trait, size) =>
+        Math.abs(size) < 1
+          ? `${capital(trait)}: etwa gleich oft einer mittleren vorgezogen`
+          : `${capital(trait)}: ${Math.abs(size) < 5 ? 'etwas ' : ''}${size > 0 ? 'öfter' : 'seltener'} einer mittleren vorgezogen`,
       other: (trait, size) =>
         Math.abs(size) < 1
           ? `${capital(trait)}: etwa gleich gut`

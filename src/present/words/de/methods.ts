@@ -149,7 +149,7 @@ function all(settings: Settings): readonly Method[] {
       words: [
         'Alle Saisons zusammen. Der Schätzwert jeder Saison geht mit seinem eigenen Standardfehler ein, der verbreitert wird, weil er aus wenigen Freiheitsgraden geschätzt ist; bei zwei oder weniger wird er von den anderen Saisons geliehen, und wo keine Saison einen hat, wird er angenommen: ein Variationskoeffizient von 40 % je Pflanze für Ertrag und Früchte (übliche Praxis, ohne Quelle), 15 % je Pflanzung für Tage, ein Fünftel der Skala für eine Bewertung, 20 % für ein Maß (aus dem Gedächtnis). Gemeinsam erfasste oder zusammenstehende Pflanzen zählen dabei wie in der Varianz des Ertrags. Die Seite sagt, bei welcher Sorte.',
         'Der Beitrag einer Sorte wird zu ihrer Klasse gezogen: umso weiter, je weniger Pflanzen und Saisons sie hat und je mehr sich eine Sorte von Saison zu Saison ändert. Wie weit, steht bei jedem erwarteten Wert.',
-        'Ertrag und Früchte gehen so ein, wie die Skala der Verhältnisse sie hat, gleich welche Skala die Tabellen der Saison verwenden. Ertrag, Früchte und Tage werden logarithmiert, Bewertungen und Maße genommen, wie sie sind, Anteile von 0 bis 1. Ein Ertrag von 0 geht ein als Logarithmus der halben kleinsten Pflanzung der Klasse, mit einem Spielraum so weit wie sein Abstand von der Klasse, es sei denn, die Klasse brachte gar nichts, was ihre Sorten durch nichts unterscheidet; eine Sorte, die nie reifte, als später als das Saisonende, mit der Streuung der Saison.',
+        'Ertrag und Früchte gehen so ein, wie die Skala der Verhältnisse sie hat, gleich welche Skala die Tabellen der Saison verwenden. Ertrag, Früchte und Tage werden logarithmiert, Bewertungen und Maße genommen, wie sie sind, Anteile von 0 bis 1, was Mitglieder vorziehen, als Logarithmen der Werte. Ein Ertrag von 0 geht ein als Logarithmus der halben kleinsten Pflanzung der Klasse, mit einem Spielraum so weit wie sein Abstand von der Klasse, es sei denn, die Klasse brachte gar nichts, was ihre Sorten durch nichts unterscheidet; eine Sorte, die nie reifte, als später als das Saisonende, mit der Streuung der Saison.',
         'Der erwartete Wert ist der der Sorte in einer durchschnittlichen Saison, sein Intervall eine Vorhersage: Die Änderung von Saison zu Saison ist darin. Gute und schlechte Jahre als solche sind es nicht.',
       ],
       assumes:
@@ -258,7 +258,7 @@ export const methods: Words['methods'] = {
     given: 'bei gegebenen',
     'weighted mean of': 'gewichtetes Mittel von',
     'its values':
-      '0,5 bei Logarithmen, ein Viertel der Skala bei Bewertungen, 0,25 bei Anteilen, die Standardabweichung der Sortenmittel bei Maßen',
+      '0,5 bei Logarithmen, ein Viertel der Skala bei Bewertungen, 0,25 bei Anteilen, 1 bei dem, was Mitglieder vorziehen, die Standardabweichung der Sortenmittel bei Maßen',
     points: 'Punkte',
     value: 'Wert',
     bad: 'schlecht',

@@ -22,7 +22,7 @@ export const planMethods: readonly Method[] = [
     title: 'Was Mitglieder eines Vereins vorzogen',
     words: [
       'Die beste und die schlechteste der erhaltenen Sorten sind eine Reihenfolge, in Stufen gelesen: die beste unter allen, die nächste unter den übrigen. Eine Wahl mehrerer gleicher ist so wahrscheinlich wie der Wert eines Gleichstands dieser Größe mal das Mittel ihrer Werte auf der logarithmischen Skala. Jede Sorte hat einen halben Sieg und eine halbe Niederlage gegen eine vom Wert 1, damit kein Wert davonläuft. Wo mehr als eine in der Mitte steht, gilt nur die beste als vor den anderen.',
-      'Ein Wert wird als Anteil gezeigt, in dem die Sorte vor einer mittleren steht; sein Bereich ist aus Quasi-Varianzen, so dass je zwei nebeneinander gelesen werden dürfen.',
+      'Ein Wert wird als Anteil gezeigt, in dem die Sorte vor einer mittleren steht; sein Bereich ist aus Quasi-Varianzen, so dass je zwei nebeneinander gelesen werden dürfen. Als Ziel geht der Logarithmus des Werts mit seiner Quasi-Varianz in die Erwartung ein wie eine Note, mit 1 als Vorgabe dafür, wie sehr sich Sorten unterscheiden; seine Punkte sind dieser Anteil von 100.',
     ],
     assumes: 'Mitglieder antworten unabhängig voneinander und davon, was ihrem Garten liegt.',
     limits:

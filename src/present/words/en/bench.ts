@@ -250,6 +250,10 @@ export const bench = {
         Math.abs(size) < 1
           ? 'Tastes about as good'
           : `Tastes ${Math.abs(size) < 5 ? 'a little ' : ''}${size > 0 ? 'better' : 'worse'}`,
+      ranked: (trait: string, size: number) =>
+        Math.abs(size) < 1
+          ? `${capital(trait)}: put before a middling one about as often`
+          : `${capital(trait)}: put before a middling one ${Math.abs(size) < 5 ? 'a little ' : ''}${size > 0 ? 'more' : 'less'} often`,
       other: (trait: string, size: number) =>
         Math.abs(size) < 1
           ? `${capital(trait)}: about as good`

@@ -140,7 +140,7 @@ function all(settings: Settings): readonly Method[] {
       words: [
         'All seasons together. Each season’s estimate enters with its own standard error, widened for being estimated from few degrees of freedom; with two or fewer it is borrowed from the other seasons, and where no season has one it is assumed: a coefficient of variation of 40 % a plant for yield and fruits (common practice, no source), 15 % a planting for days, a fifth of the scale for a rating, 20 % for a measure (from memory). Plants recorded together, or standing together, count in such an error as in the yield’s variance. The page says of which variety.',
         'A variety’s part is pulled toward its class: the further, the fewer its plants and seasons and the more one variety changes from season to season. How far is printed with every expected value.',
-        'Yield and fruits enter as the ratio scale has them, whichever scale the season’s tables use. Yield, fruits and days work on logarithms, ratings and measures as they are, shares from 0 to 1. A yield of nothing enters as the log of half the smallest planting of the class, with a margin as wide as its distance from the class, unless the class gave nothing at all, which tells its varieties from nothing; a variety that never ripened as later than the season’s end, with the spread of the season.',
+        'Yield and fruits enter as the ratio scale has them, whichever scale the season’s tables use. Yield, fruits and days work on logarithms, ratings and measures as they are, shares from 0 to 1, what members preferred on logarithms of worths. A yield of nothing enters as the log of half the smallest planting of the class, with a margin as wide as its distance from the class, unless the class gave nothing at all, which tells its varieties from nothing; a variety that never ripened as later than the season’s end, with the spread of the season.',
         'The expected value is the variety’s in an average season, its interval a prediction: the change from season to season is in it. Good and bad years as such are not.',
       ],
       assumes:
@@ -245,7 +245,7 @@ export const methods = {
     given: 'given',
     'weighted mean of': 'weighted mean of',
     'its values':
-      '0.5 on logarithms, a quarter of the scale for ratings, 0.25 for shares, the SD of the variety means for measures',
+      '0.5 on logarithms, a quarter of the scale for ratings, 0.25 for shares, 1 for what members prefer, the SD of the variety means for measures',
     points: 'points',
     value: 'value',
     bad: 'bad',

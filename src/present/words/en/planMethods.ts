@@ -22,7 +22,7 @@ export const planMethods: readonly Method[] = [
     title: 'What members of a club preferred',
     words: [
       'Best and worst of what a member was sent is an order, read in stages: the best among all, the next among the rest. A choice of several that are alike is as likely as the worth of a tie of that size times the mean of their worths on the logarithmic scale. Every variety has half a win and half a loss against one of worth 1, so that no worth runs away. Where more than one stands in the middle only the best is taken as before the others.',
-      'A worth is shown as the share in which its variety stands before a middling one; its interval is by quasi-variances, so that any two may be set beside each other.',
+      'A worth is shown as the share in which its variety stands before a middling one; its interval is by quasi-variances, so that any two may be set beside each other. As a goal it enters what is expected as the logarithm of the worth with its quasi-variance, like a rating, with a prior of 1 for how much varieties differ; its points are that share of 100.',
     ],
     assumes: 'Members answer independently of one another and of what their garden suits.',
     limits: 'Those who did not answer may think otherwise. Answers of fewer than five members are not told.',
