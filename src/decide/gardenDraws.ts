@@ -1,4 +1,6 @@
 import { solveUpper } from '../numerics/cholesky.ts';
+import { pulledBy } from '../analyse/expected/linearFigures.ts';
+import type { CellErrors, LinearFigure } from '../analyse/expected/linearFigures.ts';
 import { cell, nth } from '../numerics/element.ts';
 import { openStrata } from '../numerics/strata.ts';
 import type { Strata } from '../numerics/strata.ts';
@@ -6,10 +8,10 @@ import { packedGardens } from '../analyse/expected/gardenCells.ts';
 import type { GardenClass } from '../analyse/expected/gardenCells.ts';
 import { inClub, levelsOf, meanOfGardens, ownInGarden } from '../analyse/expected/gardenFigures.ts';
 import { gardensGiven } from '../analyse/expected/gardenGiven.ts';
-import type { GardenLevels, LinearFigure } from '../analyse/expected/gardenFigures.ts';
+import type { GardenLevels } from '../analyse/expected/gardenFigures.ts';
 import type { GardensGiven } from '../analyse/expected/gardenGiven.ts';
 import { thinnedCells } from '../analyse/expected/gardenPosterior.ts';
-import type { GardenSpreadCell } from '../analyse/expected/gardenPosterior.ts';
+import type { GardenSpreadCell } from '../analyse/expected/gardenLikeliest.ts';
 import { pickCell } from './draws.ts';
 import type { TraitDraws } from './draws.ts';
 
@@ -21,7 +23,7 @@ type DrawnFigure = LinearFigure & { readonly parts: Float64Array };
 
 /** A cell of the grid, ready to be drawn from. */
 interface CellDraws {
-  readonly factor: Float64Array;
+  readonly errors: CellErrors;
   readonly means: Float64Array;
   /** Draws the mean level, and a garden's own means beside it, from the cells; `normals` are one for each of them. */
   readonly level: (b: Float64Array, normals: Float64Array, into: Float64Array) => number;
@@ -33,11 +35,7 @@ interface CellDraws {
 
 type Opened = Pick<CellDraws, 'level' | 'figures'>;
 
-function dot({ pull, constant }: LinearFigure, b: Float64Array): number {
-  let total = constant;
-  for (let i = 0; i < b.length; i++) total += cell(pull, i) * cell(b, i);
-  return total;
-}
+const dot = ({ pull, constant }: LinearFigure, b: Float64Array): number => pulledBy(pull, b, constant);
 
 /** In the club; or, from its ratios alone, in a garden without records of the class. */
 function openClub(given: GardensGiven, isGarden: boolean): Opened {
@@ -107,11 +105,11 @@ function openCells(own: GardenClass, used: readonly GardenSpreadCell[], garden: 
     if (found) return found;
     const given = gardensGiven(own, nth(used, i));
     const levels = garden === null ? null : levelsOf(given, garden);
-    const { factor, means } = given;
+    const { errors, means } = given;
     const opened = levels ? openGarden(given, levels) : openClub(given, garden !== null);
     const middle = new Float64Array(n + 1);
     fill(opened, means, new Float64Array(ownMeans.length + n), middle);
-    const made = { factor, means, middle, ...opened };
+    const made = { errors, means, middle, ...opened };
     known.set(i, made);
     return made;
   };
@@ -149,17 +147,23 @@ export function openGardenDraws(
   const normals = new Float64Array(seasons + n);
   const b = new Float64Array(size);
   const drawn = new Float64Array(n + 1);
+  const isDrawn = at(0).errors.kind === 'draws';
+  let drawnPairs = 0;
   return {
     next(values, newcomer) {
       const pairs = newcomer.length / 2;
       const numbers = new Float64Array(pairs);
       shared.uniforms(numbers);
       const picked = Array.from(numbers, (u) => at(pickCell(cumulated, u * sum)));
-      const ofCells = each(size, (i) => nth(streams, varietyOf[i]!), pairs);
+      // Where cells are too many for a matrix, their errors were drawn before.
+      const ofCells = isDrawn ? [] : each(size, (i) => nth(streams, varietyOf[i]!), pairs);
       const ofRest = [...each(seasons, () => shared, pairs), ...each(n, (i) => nth(streams, i), pairs)];
       picked.forEach((own, k) => {
-        for (let i = 0; i < size; i++) b[i] = ofCells[i]![k]!;
-        solveUpper(own.factor, size, b);
+        if (own.errors.kind === 'draws') b.set(nth(own.errors.draws, drawnPairs++ % own.errors.draws.length));
+        else {
+          for (let i = 0; i < size; i++) b[i] = ofCells[i]![k]!;
+          solveUpper(own.errors.factor, size, b);
+        }
         for (let i = 0; i < size; i++) b[i]! += cell(own.means, i);
         for (let i = 0; i < normals.length; i++) normals[i] = ofRest[i]![k]!;
         fill(own, b, normals, drawn);

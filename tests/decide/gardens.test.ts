@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { expectedInGarden, expectedOverGardens } from '../../src/analyse/expected/gardenExpected.ts';
-import { inClub, inGarden, levelsOf, meanOfGardens, momentsOf } from '../../src/analyse/expected/gardenFigures.ts';
+import { inClub, inGarden, levelsOf, meanOfGardens } from '../../src/analyse/expected/gardenFigures.ts';
+import { momentsOf } from '../../src/analyse/expected/linearFigures.ts';
 import { gardensGiven } from '../../src/analyse/expected/gardenGiven.ts';
 import { gardenPosterior } from '../../src/analyse/expected/gardenPosterior.ts';
 import { openGardenDraws } from '../../src/decide/gardenDraws.ts';

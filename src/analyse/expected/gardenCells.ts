@@ -17,6 +17,18 @@ export interface GardenClass {
   readonly values: readonly GardenValue[];
 }
 
+/** Standard deviations of stage two over gardens, working scale, each > 0. */
+export interface GardenSpreads {
+  /** σ_v, between varieties. */
+  readonly between: number;
+  /** σ_w, of a variety from season to season. */
+  readonly withSeason: number;
+  /** σ_u, of a variety from garden to garden. */
+  readonly withGarden: number;
+  /** σ_r, the rest: the spot, and what garden and season make together. */
+  readonly rest: number;
+}
+
 /** One garden's values side by side, in order of varieties and seasons. */
 export interface GardenRows {
   readonly garden: string;
@@ -86,7 +98,8 @@ export function packedGardens(own: GardenClass): PackedGardens {
   const cellAt = new Map(cells.map((key, i) => [key, i]));
   const varietyOf = new Int32Array(cells.length);
   for (const { variety, season } of values) varietyOf[cellAt.get(`${variety}/${season}`)!] = varietyAt.get(variety)!;
-  const cellsOf = own.varieties.map((_, k) => [...varietyOf.keys()].filter((i) => varietyOf[i] === k));
+  const cellsOf = own.varieties.map((): number[] => []);
+  varietyOf.forEach((k, i) => cellsOf[k]!.push(i));
   const gardens = [...grouped(values, ({ garden }) => garden)].map(([garden, list]) =>
     rowsOf(garden, list, { varietyAt, cellAt, middle }),
   );

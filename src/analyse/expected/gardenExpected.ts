@@ -5,13 +5,14 @@ import { grouped } from '../../terms/groups.ts';
 import { onceEach, oncePer } from '../../terms/once.ts';
 import type { ExpectedClass, ExpectedVariety } from './expectedTrait.ts';
 import { packedGardens } from './gardenCells.ts';
-import type { GardenClass } from './gardenCells.ts';
-import { gardenLevels, inClub, inGarden, levelsOf, meanOfGardens, momentsOf } from './gardenFigures.ts';
+import type { GardenClass, GardenSpreads } from './gardenCells.ts';
+import { gardenLevels, inClub, inGarden, levelsOf, meanOfGardens } from './gardenFigures.ts';
+import { momentsOf } from './linearFigures.ts';
 import { gardensGiven } from './gardenGiven.ts';
-import type { LinearFigure } from './gardenFigures.ts';
-import type { GardenSpreads, GardensGiven } from './gardenGiven.ts';
+import type { LinearFigure } from './linearFigures.ts';
+import type { GardensGiven } from './gardenGiven.ts';
 import { gardenPosterior, thinnedCells } from './gardenPosterior.ts';
-import type { GardenSpreadCell } from './gardenPosterior.ts';
+import type { GardenSpreadCell } from './gardenLikeliest.ts';
 
 /** A trait's posterior over gardens, its mean spreads on the working scale, with what it says of the club. */
 export interface GardensExpected extends GardenSpreads {

@@ -2,24 +2,11 @@ import { solveLower, solveUpper } from '../../numerics/cholesky.ts';
 import type { Cholesky } from '../../numerics/cholesky.ts';
 import { cell, nth } from '../../numerics/element.ts';
 import { packedGardens } from './gardenCells.ts';
-import type { GardenClass, GardenRows } from './gardenCells.ts';
+import type { GardenClass, GardenRows, GardenSpreads } from './gardenCells.ts';
 import { eliminated } from './gardenGiven.ts';
-import type { GardenSpreads, GardensGiven } from './gardenGiven.ts';
-
-/** A normal figure that is linear in the cells: constant + pull'b + noise. */
-export interface LinearFigure {
-  readonly constant: number;
-  readonly pull: Float64Array;
-  readonly noise: number;
-}
-
-/** Mean and variance of a linear figure. */
-export function momentsOf({ means, factor }: GardensGiven, { constant, pull, noise }: LinearFigure) {
-  const size = means.length;
-  const mean = pull.reduce((sum, own, i) => sum + own * cell(means, i), constant);
-  const half = solveLower(factor, size, pull.slice());
-  return { mean, variance: half.reduce((sum, own) => sum + own * own, noise) };
-}
+import type { GardensGiven } from './gardenGiven.ts';
+import { addTo, pullOf, wholePull } from './linearFigures.ts';
+import type { LinearFigure, PullSums } from './linearFigures.ts';
 
 /** A variety's v given its cells: the same pull on each, and what is left of its variance. */
 export function varietyPart({ own, spreads }: GardensGiven, variety: number) {
@@ -79,21 +66,23 @@ export function levelsOf({ own, spreads }: GardensGiven, garden: string): Garden
   return rows ? gardenLevels(rows, spreads) : null;
 }
 
-/** Adds parts of a garden's means to a linear figure; returns the variance that they bring. */
-function addLevels(
-  { rows, constants, weights, factor }: GardenLevels,
-  parts: Float64Array,
-  into: LinearFigure,
-): LinearFigure {
+/** A figure while it is put together. */
+interface Sums {
+  readonly add: (at: number, by: number) => void;
+  constant: number;
+  noise: number;
+}
+
+/** Adds parts of a garden's means to a linear figure. */
+function addLevels({ rows, constants, weights, factor }: GardenLevels, parts: Float64Array, into: Sums): void {
   const { seasons, cell: at } = rows;
   const n = at.length;
-  let constant = into.constant;
   for (let s = 0; s < seasons; s++) {
-    constant += cell(parts, s) * cell(constants, s);
-    for (let i = 0; i < n; i++) into.pull[at[i]!]! -= cell(parts, s) * cell(weights, s * n + i);
+    into.constant += cell(parts, s) * cell(constants, s);
+    for (let i = 0; i < n; i++) into.add(at[i]!, -cell(parts, s) * cell(weights, s * n + i));
   }
   const half = solveLower(factor, seasons, parts.slice());
-  return { ...into, constant, noise: half.reduce((sum, own) => sum + own * own, into.noise) };
+  into.noise = half.reduce((sum, own) => sum + own * own, into.noise);
 }
 
 const levels = new WeakMap<GardenClass, Map<string, LinearFigure>>();
@@ -109,10 +98,11 @@ export function meanOfGardens(given: GardensGiven, garden: string | null): Linea
   if (known) return known;
   const chosen = gardens.filter((rows) => garden === null || rows.garden === garden);
   const count = chosen.reduce((sum, { seasons }) => sum + seasons, 0);
-  const made = chosen.reduce<LinearFigure>(
-    (figure, rows) => addLevels(gardenLevels(rows, spreads), new Float64Array(rows.seasons).fill(1 / count), figure),
-    { constant: middle, pull: new Float64Array(means.length), noise: 0 },
-  );
+  const pull = new Float64Array(means.length);
+  const sums: Sums = { constant: middle, noise: 0, add: (at, by) => (pull[at]! += by) };
+  for (const rows of chosen)
+    addLevels(gardenLevels(rows, spreads), new Float64Array(rows.seasons).fill(1 / count), sums);
+  const made = { constant: sums.constant, noise: sums.noise, pull: wholePull(pull) };
   if (key !== null) {
     const kept = levels.get(own) ?? new Map<string, LinearFigure>();
     levels.set(own, kept.size < MOST_LEVELS ? kept.set(key, made) : new Map([[key, made]]));
@@ -126,11 +116,10 @@ export interface OwnInGarden extends LinearFigure {
   readonly parts: Float64Array;
 }
 
-/** v + u of a variety in a garden, whether it was seen there or not. */
-export function ownInGarden(given: GardensGiven, { rows, inverse }: GardenLevels, variety: number): OwnInGarden {
+/** The same with its pull still open. */
+function openOwn(given: GardensGiven, { rows, inverse }: GardenLevels, variety: number) {
   const part = varietyPart(given, variety);
-  const pull = new Float64Array(given.means.length);
-  for (const i of part.cells) pull[i]! += part.pull;
+  const sums: PullSums = new Map(part.cells.map((i) => [i, part.pull]));
   const parts = new Float64Array(rows.seasons);
   const mine = [...rows.variety.keys()].filter((i) => rows.variety[i] === variety);
   const tau = 1 / (1 / given.spreads.withGarden ** 2 + mine.reduce((sum, i) => sum + cell(inverse, i), 0));
@@ -138,10 +127,16 @@ export function ownInGarden(given: GardensGiven, { rows, inverse }: GardenLevels
   for (const i of mine) {
     const weight = tau * cell(inverse, i);
     constant += weight * cell(rows.theta, i);
-    pull[rows.cell[i]!]! -= weight;
+    addTo(sums, rows.cell[i]!, -weight);
     parts[rows.season[i]!]! -= weight;
   }
-  return { constant, pull, parts, noise: part.left + tau };
+  return { constant, sums, parts, noise: part.left + tau };
+}
+
+/** v + u of a variety in a garden, whether it was seen there or not. */
+export function ownInGarden(given: GardensGiven, levels: GardenLevels, variety: number): OwnInGarden {
+  const { sums, ...own } = openOwn(given, levels, variety);
+  return { ...own, pull: pullOf(sums) };
 }
 
 /**
@@ -150,15 +145,23 @@ export function ownInGarden(given: GardensGiven, { rows, inverse }: GardenLevels
  * @param share  1 with the level, 0 without
  */
 export function inGarden(given: GardensGiven, levels: GardenLevels, variety: number, share: 0 | 1): LinearFigure {
-  const own = ownInGarden(given, levels, variety);
+  const own = openOwn(given, levels, variety);
   const parts = own.parts.map((part) => part + share / levels.rows.seasons);
-  return addLevels(levels, parts, { ...own, constant: own.constant + share * packedGardens(given.own).middle });
+  const sums: Sums = {
+    constant: own.constant + share * packedGardens(given.own).middle,
+    noise: own.noise,
+    add: (at, by) => addTo(own.sums, at, by),
+  };
+  addLevels(levels, parts, sums);
+  return { constant: sums.constant, noise: sums.noise, pull: pullOf(own.sums) };
 }
 
 /** v of a variety over the club, with the mean level of its gardens where `level` gives it. */
 export function inClub(given: GardensGiven, variety: number, level: LinearFigure | null): LinearFigure {
   const part = varietyPart(given, variety);
-  const pull = level ? level.pull.slice() : new Float64Array(given.means.length);
-  for (const i of part.cells) pull[i]! += part.pull;
-  return { constant: level?.constant ?? 0, pull, noise: part.left + (level?.noise ?? 0) };
+  const noise = part.left + (level?.noise ?? 0);
+  if (!level) return { constant: 0, pull: pullOf(new Map(part.cells.map((i) => [i, part.pull]))), noise };
+  const by = level.pull.by.slice();
+  for (const i of part.cells) by[i]! += part.pull;
+  return { constant: level.constant, pull: { at: level.pull.at, by }, noise };
 }

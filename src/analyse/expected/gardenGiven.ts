@@ -2,19 +2,10 @@ import { choleskyFactor, solveLower, solveUpper } from '../../numerics/cholesky.
 import type { Cholesky } from '../../numerics/cholesky.ts';
 import { cell } from '../../numerics/element.ts';
 import { packedGardens } from './gardenCells.ts';
-import type { GardenClass, GardenRows } from './gardenCells.ts';
-
-/** Standard deviations of stage two over gardens, working scale, each > 0. */
-export interface GardenSpreads {
-  /** σ_v, between varieties. */
-  readonly between: number;
-  /** σ_w, of a variety from season to season. */
-  readonly withSeason: number;
-  /** σ_u, of a variety from garden to garden. */
-  readonly withGarden: number;
-  /** σ_r, the rest: the spot, and what garden and season make together. */
-  readonly rest: number;
-}
+import type { GardenClass, GardenRows, GardenSpreads } from './gardenCells.ts';
+import { cellMeans, errorDraws, networkGiven } from './gardenNetwork.ts';
+import { networkOf } from './networkRows.ts';
+import type { CellErrors } from './linearFigures.ts';
 
 /** A garden given the spreads: what its rows say of the cells of variety × season, its own means and u left out. */
 interface Eliminated {
@@ -75,13 +66,14 @@ function halfOf({ weights, means }: Eliminated, seasons: number, size: number): 
   return half;
 }
 
-/** A class given the spreads: cells b = v + w of variety × season are normal with these means and precision L Lᵀ. */
+/** A class given the spreads: cells b = v + w of variety × season are normal with these means. */
 export interface GardensGiven {
   readonly own: GardenClass;
   readonly spreads: GardenSpreads;
   readonly means: Float64Array;
-  readonly factor: Cholesky;
-  readonly logLikelihood: number;
+  readonly errors: CellErrors;
+  /** Of the spreads; not known where cells are too many for a matrix. */
+  readonly logLikelihood: number | null;
 }
 
 /** Adds a garden's precision of its cells, lower triangle, and its right side; returns y'Py. */
@@ -151,7 +143,10 @@ function addPlainGarden(
 }
 
 /** What does not depend on how two spreads share what is told only together. */
-type Core = Pick<GardensGiven, 'means' | 'factor' | 'logLikelihood'>;
+type Core = Pick<GardensGiven, 'means' | 'errors' | 'logLikelihood'>;
+
+/** Up to so many cells of variety × season in a class their matrix is a full one. */
+export const MOST_FULL = 1500;
 
 const cores = new WeakMap<GardenClass, Map<string, Core>>();
 /** Numbers kept of one class's cores. */
@@ -173,16 +168,30 @@ function toldSpreads(own: GardenClass, { between, withSeason, withGarden, rest }
  */
 export function gardensGiven(own: GardenClass, spreads: GardenSpreads): GardensGiven {
   const { varietyOf, isOneSeason, isPlain } = packedGardens(own);
-  if (!isOneSeason && !isPlain) return { own, spreads, ...coreOf(own, spreads) };
+  const isFull = varietyOf.length <= MOST_FULL;
+  if (isFull && !isOneSeason && !isPlain) return { own, spreads, ...coreOf(own, spreads) };
   const kept = cores.get(own) ?? new Map<string, Core>();
   cores.set(own, kept);
   const key = toldSpreads(own, spreads);
   const known = kept.get(key);
   if (known) return { own, spreads, ...known };
-  const made = coreOf(own, spreads);
+  const made = isFull ? coreOf(own, spreads) : networkCore(own, spreads);
   if (kept.size >= Math.max(1, Math.min(64, MOST_KEPT / varietyOf.length ** 2))) kept.delete([...kept.keys()][0]!);
   kept.set(key, made);
   return { own, spreads, ...made };
+}
+
+/** Draws of the errors of cells that are too many for a matrix: each with its opposite they err as four hundred do. */
+const NETWORK_DRAWS = 200;
+
+function networkCore(own: GardenClass, spreads: GardenSpreads): Core {
+  const network = networkOf(own);
+  const given = networkGiven(network, spreads);
+  return {
+    means: cellMeans(given, network.theta),
+    errors: { kind: 'draws', draws: errorDraws(given, own.classId, NETWORK_DRAWS) },
+    logLikelihood: null,
+  };
 }
 
 function coreOf(own: GardenClass, spreads: GardenSpreads): Core {
@@ -207,8 +216,8 @@ function coreOf(own: GardenClass, spreads: GardenSpreads): Core {
     for (const i of cells) for (const j of cells) precision[i * size + j]! += ((i === j ? 1 : 0) - v2 / whole) / w2;
   }
   const factor = choleskyFactor(precision, size);
-  if (!factor) return { means: right, factor: precision, logLikelihood: -Infinity };
+  if (!factor) return { means: right, errors: { kind: 'factor', factor: precision }, logLikelihood: -Infinity };
   solveLower(factor, size, right);
   for (let i = 0; i < size; i++) twice += 2 * Math.log(cell(factor, i * size + i)) - cell(right, i) ** 2;
-  return { means: solveUpper(factor, size, right), factor, logLikelihood: -twice / 2 };
+  return { means: solveUpper(factor, size, right), errors: { kind: 'factor', factor }, logLikelihood: -twice / 2 };
 }

@@ -3,18 +3,8 @@ import { nth } from '../../numerics/element.ts';
 import { cellCount } from './gardenCells.ts';
 import type { GardenClass } from './gardenCells.ts';
 import { gardensGiven } from './gardenGiven.ts';
-import type { GardenSpreads } from './gardenGiven.ts';
-
-/** A point of the grid over the four standard deviations, with its share of the posterior. */
-export interface GardenSpreadCell extends GardenSpreads {
-  readonly weight: number;
-}
-
-/**
- * A place of the grid: of variety and season, and of garden and rest, how large they are together and by which angle they
- * share it. One season tells the sums of squares and hardly the parts: along these axes the posterior is no thin arc.
- */
-type Point = readonly [ofVariety: number, seasonAngle: number, ofGarden: number, restAngle: number];
+import { likeliestCells, spreadsOf } from './gardenLikeliest.ts';
+import type { GardenSpreadCell, Point } from './gardenLikeliest.ts';
 
 /** A point with its log density, and the logarithm of the weight of its place. */
 interface Node {
@@ -34,13 +24,6 @@ const PASSES = 20;
 const COARSE = 4;
 /** Cells are left out whose weights together are no more than this. */
 const LEFT_OUT = 1e-4;
-
-const spreadsOf = ([ofVariety, seasonAngle, ofGarden, restAngle]: Point): GardenSpreads => ({
-  between: ofVariety * Math.cos(seasonAngle),
-  withSeason: ofVariety * Math.sin(seasonAngle),
-  withGarden: ofGarden * Math.cos(restAngle),
-  rest: ofGarden * Math.sin(restAngle),
-});
 
 function evaluate(density: (at: Point) => number, { from, to }: Box, points: number): readonly Node[] {
   const { nodes, weights } = gaussLegendre(points);
@@ -98,34 +81,6 @@ function weighed(nodes: readonly Node[]): readonly GardenSpreadCell[] {
 
 /** Up to so many cells of variety × season in a class the posterior is worked out on a grid. */
 const MOST_ON_GRID = 250;
-/** The search for the likeliest place ends at steps of so much of its first ones. */
-const CLOSE = 1 / 128;
-
-/**
- * The likeliest place, by steps along each axis that are halved where none leads up: with so many cells the spreads are
- * known well enough for one place to stand for all (shares are off by 0.002 at 240 cells, gardens page 2.3).
- */
-function modeOf(density: (at: Point) => number, priorScale: number): Point {
-  let at: Point = [0.6 * priorScale, 0.5, 0.6 * priorScale, 0.8];
-  const ends: Point = [4 * priorScale, Math.PI / 2, 3 * priorScale, Math.PI / 2];
-  let best = density(at);
-  for (let part = 1; part >= CLOSE; part /= 2) {
-    for (let isBetter = true; isBetter;) {
-      isBetter = false;
-      for (const axis of [0, 1, 2, 3] as const)
-        for (const sign of [-1, 1]) {
-          const step = sign * part * (axis % 2 === 0 ? 0.2 * priorScale : 0.3);
-          const next = at.map((own, i) => (i === axis ? own + step : own)) as unknown as Point;
-          if (next[axis] <= 0 || next[axis] >= ends[axis]) continue;
-          const there = density(next);
-          if (there <= best) continue;
-          [at, best, isBetter] = [next, there, true];
-        }
-    }
-  }
-  return at;
-}
-
 /** Nodes an axis by how many values there are. */
 function pointsFor(classes: readonly GardenClass[]): number {
   const values = classes.reduce((sum, own) => sum + own.values.length, 0);
@@ -136,7 +91,7 @@ function pointsFor(classes: readonly GardenClass[]): number {
  * Posterior of σ_v ~ half-normal(A), σ_w, σ_u, σ_r ~ half-normal(A/2), shared over classes, by Gauss-Legendre
  * quadrature on a box that is drawn closer about the posterior until it fills it. No chains: the same bytes every run.
  *
- * With more cells than a grid can hold, the likeliest place alone.
+ * With more cells than a grid can hold, the likeliest spreads.
  *
  * @param classes     every class's values of the trait
  * @param priorScale  A, working scale, > 0
@@ -148,6 +103,7 @@ export function gardenPosterior(
   priorScale: number,
   points = pointsFor(classes),
 ): readonly GardenSpreadCell[] {
+  if (classes.some((own) => cellCount(own) > MOST_ON_GRID)) return likeliestCells(classes, priorScale);
   const density = (at: Point): number => {
     const spreads = spreadsOf(at);
     const { between: v, withSeason: w, withGarden: u, rest: r } = spreads;
@@ -155,12 +111,10 @@ export function gardenPosterior(
     // The logarithms are those of the change of axes.
     let log = Math.log(at[0]) + Math.log(at[2]);
     log -= 0.5 * ((v / priorScale) ** 2 + (w / half) ** 2 + (u / half) ** 2 + (r / half) ** 2);
-    for (const own of classes) log += gardensGiven(own, spreads).logLikelihood;
+    for (const own of classes) log += gardensGiven(own, spreads).logLikelihood!;
     return log;
   };
   const right = Math.PI / 2;
-  if (classes.some((own) => cellCount(own) > MOST_ON_GRID))
-    return [{ ...spreadsOf(modeOf(density, priorScale)), weight: 1 }];
   let box: Box = { from: [0, 0, 0, 0], to: [4 * priorScale, right, 3 * priorScale, right] };
   for (let pass = 0; pass < PASSES; pass++) {
     const next = narrowed(box, evaluate(density, box, COARSE));

@@ -9,7 +9,6 @@ import { ripenings } from '../traitsSeen.ts';
 import type { SeasonSeen } from '../seen.ts';
 import { seasonYields } from '../yield.ts';
 import type { PlantingYield } from '../yield.ts';
-import { cellCount } from './gardenCells.ts';
 import type { GardenClass, GardenValue } from './gardenCells.ts';
 import type { ClassOf } from './seasonEstimates.ts';
 
@@ -24,8 +23,6 @@ export interface GardenValues {
 /** Squared CV of plants in a garden where too few are recorded one by one. @source gardens page 2.3 */
 const ASSUMED = 0.128;
 const FEWEST_DF = 10;
-/** Up to so many cells of variety × season in a class gardens are told apart: their matrix is a full one. */
-const MOST_CELLS = 1500;
 
 interface Amount {
   readonly planting: Planting;
@@ -185,7 +182,7 @@ function foundOf(seen: SeasonSeen, facts: TraitFacts, plantVariance: number, cla
  *
  * @param grown  varieties of each class that are spoken of
  * @param own    code of the trial's own garden
- * @returns      null where one garden alone has records, for shares of yes and what members ranked, and where a class has more cells than a matrix of them can hold
+ * @returns      null where one garden alone has records, and for shares of yes and what members ranked
  * @source gardens page 2.3
  */
 export function gardenValues(
@@ -207,6 +204,6 @@ export function gardenValues(
   const classes = [...byClass]
     .map(([classId, found]) => ({ classId, varieties: keyed(grown, classId), values: placed(found) }))
     .filter(({ values }) => values.length > 0);
-  if (classes.length === 0 || classes.some((one) => cellCount(one) > MOST_CELLS)) return null;
+  if (classes.length === 0) return null;
   return { classes, plantVariance, isAssumed: pooled === null };
 }

@@ -34,7 +34,7 @@ export const planMethods: readonly Method[] = [
     title: 'Many gardens',
     words: [
       'Where several gardens keep records, a variety in a garden is the unit: its plantings there are added up, and three plants in one garden are one look. The garden stands in the model beside the variety, with an effect of its own that nothing is assumed of, so that better gardens do not lend their yields to what they happen to grow. An estimate is for a middling garden: every garden counts alike. Gardens with one variety of a class, and those that gave nothing of it, tell no difference and are left out; a yield of nothing beside others counts. Varieties that no chain of gardens joins are compared with nothing across the gap. Days to ripe fruit and scores are taken in the same way, the garden being the taster.',
-      'What is expected adds two spreads: of a variety from garden to garden, and what garden, season and spot make together. Their posterior is worked out on a grid of all four spreads; with more than 250 varieties times seasons in a class their likeliest values stand for all; with more than 1,500 the club’s estimates of each season are used as in a trial of one garden. The club’s verdict is for a garden of the club on average; a garden’s own adds what it showed itself and the chance of its spot. Squared CV of plants in a garden, where fewer than ten differences of plants are recorded: 0.128.',
+      'What is expected adds two spreads: of a variety from garden to garden, and what garden, season and spot make together. Their posterior is worked out on a grid of all four spreads; with more than 250 varieties times seasons in a class their likeliest values stand for all (how variety and season share what one season tells only together is left to the prior); with more than 1,500 those are found by average information with random traces, and what is unsure is drawn 200 times, each draw with its opposite. The club’s verdict is for a garden of the club on average; a garden’s own adds what it showed itself and the chance of its spot. Squared CV of plants in a garden, where fewer than ten differences of plants are recorded: 0.128.',
       'A figure of a region or setting is shown where five gardens or more stand behind it and none has over half of its plants; where one group is hidden, so is the next smallest.',
     ],
     assumes:
@@ -42,6 +42,6 @@ export const planMethods: readonly Method[] = [
     limits:
       'Nothing is said of those who sent no sheet but the range that they could bring a share to. In simulations intervals for a garden of the club held in 94 to 95 of 100. One garden decides nothing in general, the club alone nothing about one garden.',
     source:
-      'Yates (1936) Ann. Eugen. 7:121 for incomplete blocks; Patterson & Thompson (1971) Biometrika 58:545; Wilson (1927) J. Am. Stat. Assoc. 22:209; Manski (1989) J. Hum. Resour. 24:343 for the silent',
+      'Yates (1936) Ann. Eugen. 7:121 for incomplete blocks; Gilmour, Thompson & Cullis (1995) Biometrics 51:1440, Hutchinson (1990) Commun. Stat. Simul. 19:433 and García-Cortés et al. (1992) J. Anim. Breed. Genet. 109:358 for very many; Patterson & Thompson (1971) Biometrika 58:545; Wilson (1927) J. Am. Stat. Assoc. 22:209; Manski (1989) J. Hum. Resour. 24:343 for the silent',
   },
 ];
