@@ -5,6 +5,7 @@ import { fitBlocks } from '../numerics/incompleteBlocks.ts';
 import { fitTimesInBlocks, likeliestSpread } from '../numerics/timesInBlocks.ts';
 import type { BlockedTime, BlockedTimesFit } from '../numerics/timesInBlocks.ts';
 import type { Estimate, Reason } from '../terms/estimate.ts';
+import { grouped } from '../terms/groups.ts';
 import type { Recall } from '../terms/recall.ts';
 import { byPart } from './gardenModel.ts';
 import { guarded } from './guard.ts';
@@ -124,6 +125,7 @@ export function fitGardenRipening(list: readonly Ripening[], options: Options): 
   const blockOf = ({ unit }: Ripening): string => `${classOf(unit.variety)}/${unit.garden}`;
   const used = joinedRipenings(list, blockOf);
   const [variety, block] = [indexed(used.map(({ unit }) => unit.variety)), indexed(used.map(blockOf))];
+  const usedBy = grouped(used, ({ unit }) => unit.variety);
   const estimates = withoutFit(list);
   const layouts = new Map(list.map(({ unit }) => [classOf(unit.variety), 'spread'] as const));
   const how = { layouts, spotCorrelation: options.gardenCorrelation };
@@ -131,7 +133,7 @@ export function fitGardenRipening(list: readonly Ripening[], options: Options): 
   const residualDf = used.length - variety.levels.length - block.levels.length + (fit?.parts ?? 0);
   if (!fit || residualDf <= 0) {
     for (const own of variety.levels) {
-      const n = used.filter(({ unit }) => unit.variety === own).length;
+      const n = keyed(usedBy, own).length;
       estimates.set(own, { n, estimate: null, low: null, high: null, reason: 'no-residual-df' });
     }
     return { ...how, residualDf: Math.max(0, residualDf), dispersion: null, estimates, classes: [], f: new Map() };
@@ -140,7 +142,7 @@ export function fitGardenRipening(list: readonly Ripening[], options: Options): 
   const t = tQuantile(0.5 + level / 2, residualDf);
   for (const means of classes)
     means.varieties.forEach((own, i) => {
-      const mine = used.filter(({ unit }) => unit.variety === own);
+      const mine = keyed(usedBy, own);
       const middle = nth(means.estimates, i);
       const half = t * Math.sqrt(nth(nth(means.covariance, i), i));
       const figures = {

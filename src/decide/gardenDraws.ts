@@ -18,8 +18,33 @@ import type { TraitDraws } from './draws.ts';
 /** Numbers kept of all cells together: 8 bytes each. */
 const MOST_NUMBERS = 6e6;
 
-/** A figure with the parts it takes of a garden's own means; none in the club. */
+/** A figure with the parts it takes of a garden's own means; none in the club. Its noise has next season in it. */
 type DrawnFigure = LinearFigure & { readonly parts: Float64Array };
+
+/** Figures of all varieties side by side. */
+interface DrawnFigures {
+  readonly constant: Float64Array;
+  /** Standard deviations, next season in them. */
+  readonly noise: Float64Array;
+  /** Where the cells of each figure begin, and where the last one's end. */
+  readonly from: Int32Array;
+  readonly at: Int32Array;
+  readonly by: Float64Array;
+  /** Figures × parts. */
+  readonly parts: Float64Array;
+}
+
+function sideBySide(figures: readonly DrawnFigure[]): DrawnFigures {
+  let end = 0;
+  return {
+    constant: Float64Array.from(figures, ({ constant }) => constant),
+    noise: Float64Array.from(figures, ({ noise }) => Math.sqrt(noise)),
+    from: Int32Array.from([0, ...figures.map(({ pull }) => (end += pull.at.length))]),
+    at: Int32Array.from(figures.flatMap(({ pull }) => [...pull.at])),
+    by: Float64Array.from(figures.flatMap(({ pull }) => [...pull.by])),
+    parts: Float64Array.from(figures.flatMap(({ parts }) => [...parts])),
+  };
+}
 
 /** A cell of the grid, ready to be drawn from. */
 interface CellDraws {
@@ -27,15 +52,12 @@ interface CellDraws {
   readonly means: Float64Array;
   /** Draws the mean level, and a garden's own means beside it, from the cells; `normals` are one for each of them. */
   readonly level: (b: Float64Array, normals: Float64Array, into: Float64Array) => number;
-  /** `noise` is a standard deviation, next season in it. */
-  readonly figures: readonly DrawnFigure[];
+  readonly figures: DrawnFigures;
   /** Means of the varieties' next season and, last, of the newcomer's. */
   readonly middle: Float64Array;
 }
 
 type Opened = Pick<CellDraws, 'level' | 'figures'>;
-
-const dot = ({ pull, constant }: LinearFigure, b: Float64Array): number => pulledBy(pull, b, constant);
 
 /** In the club; or, from its ratios alone, in a garden without records of the class. */
 function openClub(given: GardensGiven, isGarden: boolean): Opened {
@@ -44,11 +66,13 @@ function openClub(given: GardensGiven, isGarden: boolean): Opened {
   const { withSeason, withGarden, rest } = given.spreads;
   const added = withSeason ** 2 + (isGarden ? withGarden ** 2 + rest ** 2 : 0);
   return {
-    level: (b, normals) => dot(level, b) + sd * cell(normals, 0),
-    figures: given.own.varieties.map((_, i) => {
-      const figure = inClub(given, i, null);
-      return { ...figure, noise: Math.sqrt(figure.noise + added), parts: new Float64Array(0) };
-    }),
+    level: (b, normals) => pulledBy(level.pull, b, level.constant) + sd * cell(normals, 0),
+    figures: sideBySide(
+      given.own.varieties.map((_, i) => {
+        const figure = inClub(given, i, null);
+        return { ...figure, noise: figure.noise + added, parts: new Float64Array(0) };
+      }),
+    ),
   };
 }
 
@@ -70,10 +94,12 @@ function openGarden(given: GardensGiven, levels: GardenLevels): Opened {
       }
       return middle + sum / seasons;
     },
-    figures: given.own.varieties.map((_, i) => {
-      const figure = ownInGarden(given, levels, i);
-      return { ...figure, noise: Math.sqrt(figure.noise + withSeason ** 2 + rest ** 2) };
-    }),
+    figures: sideBySide(
+      given.own.varieties.map((_, i) => {
+        const figure = ownInGarden(given, levels, i);
+        return { ...figure, noise: figure.noise + withSeason ** 2 + rest ** 2 };
+      }),
+    ),
   };
 }
 
@@ -93,11 +119,15 @@ function openCells(own: GardenClass, used: readonly GardenSpreadCell[], garden: 
   const fill = ({ level, figures }: Opened, b: Float64Array, normals: Float64Array, into: Float64Array): void => {
     const newcomer = level(b, normals, ownMeans);
     into[n] = newcomer;
-    figures.forEach((figure, i) => {
-      let value = newcomer + dot(figure, b) + figure.noise * cell(normals, ownMeans.length + i);
-      for (let s = 0; s < figure.parts.length; s++) value += cell(figure.parts, s) * cell(ownMeans, s);
+    const { constant, noise, from, at: cells, by, parts } = figures;
+    const count = parts.length / n;
+    for (let i = 0; i < n; i++) {
+      let pulled = cell(constant, i);
+      for (let k = from[i]!; k < from[i + 1]!; k++) pulled += cell(by, k) * cell(b, cells[k]!);
+      let value = newcomer + pulled + cell(noise, i) * cell(normals, ownMeans.length + i);
+      for (let s = 0; s < count; s++) value += cell(parts, i * count + s) * cell(ownMeans, s);
       into[i] = value;
-    });
+    }
   };
   const known = new Map<number, CellDraws>();
   const at = (i: number): CellDraws => {

@@ -7,7 +7,7 @@ import type { ExpectedClass, ExpectedVariety } from './expectedTrait.ts';
 import { packedGardens } from './gardenCells.ts';
 import type { GardenClass, GardenSpreads } from './gardenCells.ts';
 import { gardenLevels, inClub, inGarden, levelsOf, meanOfGardens } from './gardenFigures.ts';
-import { momentsOf } from './linearFigures.ts';
+import { momentsOf, pulledBy } from './linearFigures.ts';
 import { gardensGiven } from './gardenGiven.ts';
 import type { LinearFigure } from './linearFigures.ts';
 import type { GardensGiven } from './gardenGiven.ts';
@@ -146,31 +146,27 @@ export interface InOneGarden {
 }
 
 /** So many cells serve for a picture. */
-const FOR_PICTURE = 60;
+const FOR_PICTURE = 30;
 
-/** Normal parts of v + u in some gardens, cell by cell. */
-/** What is known of varieties in gardens, a normal distribution a cell, by garden and variety. */
-function partsIn(
+/** v + u of varieties in gardens: what is made of each figure, by garden and by variety among those wanted of it. */
+function inGardens<T>(
   own: GardenClass,
   wanted: ReadonlyMap<string, readonly number[]>,
-  cells: readonly GardenSpreadCell[],
-): ReadonlyMap<string, readonly NormalPart[]> {
-  const parts = new Map<string, NormalPart[]>();
-  for (const [garden, varieties] of wanted) for (const i of varieties) parts.set(`${garden}/${i}`, []);
-  const all = cells.reduce((sum, { weight }) => sum + weight, 0);
-  for (const cell of cells) {
-    const given = gardensGiven(own, cell);
-    for (const rows of packedGardens(own).gardens) {
-      const varieties = wanted.get(rows.garden);
-      if (!varieties) continue;
-      const levels = gardenLevels(rows, given.spreads);
-      for (const i of varieties) {
-        const { mean, variance } = momentsOf(given, inGarden(given, levels, i, 0));
-        keyed(parts, `${rows.garden}/${i}`).push({ weight: cell.weight / all, mean, sd: Math.sqrt(variance) });
-      }
-    }
+  spreads: GardenSpreads,
+  make: (given: GardensGiven, figure: LinearFigure) => T,
+): ReadonlyMap<string, readonly T[]> {
+  const given = gardensGiven(own, spreads);
+  const found = new Map<string, readonly T[]>();
+  for (const rows of packedGardens(own).gardens) {
+    const varieties = wanted.get(rows.garden);
+    if (!varieties) continue;
+    const levels = gardenLevels(rows, spreads);
+    found.set(
+      rows.garden,
+      varieties.map((i) => make(given, inGarden(given, levels, i, 0))),
+    );
   }
-  return parts;
+  return found;
 }
 
 /** Gardens of each variety that are told, and how many have grown it. */
@@ -185,24 +181,46 @@ const toldOf = oncePer((cells: readonly GardenSpreadCell[]) =>
 );
 
 function allTold(own: GardenClass, cells: readonly GardenSpreadCell[], most: number): readonly Told[] {
-  const grown = own.varieties.map((variety) =>
-    [...new Set(own.values.filter((value) => value.variety === variety).map(({ garden }) => garden))].toSorted(),
+  const valuesOf = grouped(own.values, ({ variety }) => variety);
+  const grown = own.varieties.map((id) =>
+    [...new Set((valuesOf.get(id) ?? []).map(({ garden }) => garden))].toSorted(),
   );
   const byGarden = (lists: readonly (readonly string[])[]): ReadonlyMap<string, readonly number[]> => {
     const pairs = lists.flatMap((gardens, i) => gardens.map((garden) => ({ garden, i })));
     return new Map([...grouped(pairs, ({ garden }) => garden)].map(([garden, all]) => [garden, all.map(({ i }) => i)]));
   };
-  const roughly = partsIn(own, byGarden(grown), [{ ...middleOf(cells), weight: 1 }]);
+  /** What is made of each garden that is wanted of a variety. */
+  const ofVarieties = <T>(wanted: ReadonlyMap<string, readonly number[]>, made: ReadonlyMap<string, readonly T[]>) => {
+    const lists = own.varieties.map(() => new Map<string, T>());
+    for (const [garden, varieties] of wanted)
+      varieties.forEach((i, k) => nth(lists, i).set(garden, nth(keyed(made, garden), k)));
+    return lists;
+  };
+  const all = byGarden(grown);
+  const means = ofVarieties(
+    all,
+    inGardens(own, all, middleOf(cells), (given, { pull, constant }) => pulledBy(pull, given.means, constant)),
+  );
   const told = grown.map((gardens, i) => {
-    const meanIn = (garden: string): number => nth(keyed(roughly, `${garden}/${i}`), 0).mean;
-    const ordered = gardens.toSorted((a, b) => meanIn(a) - meanIn(b));
+    const ordered = gardens.toSorted((a, b) => keyed(nth(means, i), a) - keyed(nth(means, i), b));
     const step = Math.max(1, ordered.length / most);
     return Array.from({ length: Math.min(most, ordered.length) }, (_, k) => nth(ordered, Math.floor(k * step)));
   });
-  const parts = partsIn(own, byGarden(told), thinnedCells(cells, FOR_PICTURE));
+  const chosen = byGarden(told);
+  const used = thinnedCells(cells, FOR_PICTURE);
+  const whole = used.reduce((sum, { weight }) => sum + weight, 0);
+  const parts = used.map((cell) =>
+    ofVarieties(
+      chosen,
+      inGardens(own, chosen, cell, (given, figure): NormalPart => {
+        const { mean, variance } = momentsOf(given, figure);
+        return { weight: cell.weight / whole, mean, sd: Math.sqrt(variance) };
+      }),
+    ),
+  );
   return told.map((gardens, i) => ({
     gardens: nth(grown, i).length,
-    told: gardens.map((garden) => ({ garden, parts: keyed(parts, `${garden}/${i}`) })),
+    told: gardens.map((garden) => ({ garden, parts: parts.map((lists) => keyed(nth(lists, i), garden)) })),
   }));
 }
 

@@ -5,8 +5,8 @@ import { packedGardens } from './gardenCells.ts';
 import type { GardenClass, GardenRows, GardenSpreads } from './gardenCells.ts';
 import { eliminated } from './gardenGiven.ts';
 import type { GardensGiven } from './gardenGiven.ts';
-import { addTo, pullOf, wholePull } from './linearFigures.ts';
-import type { LinearFigure, PullSums } from './linearFigures.ts';
+import { joinedCells, wholePull } from './linearFigures.ts';
+import type { LinearFigure } from './linearFigures.ts';
 
 /** A variety's v given its cells: the same pull on each, and what is left of its variance. */
 export function varietyPart({ own, spreads }: GardensGiven, variety: number) {
@@ -68,18 +68,20 @@ export function levelsOf({ own, spreads }: GardensGiven, garden: string): Garden
 
 /** A figure while it is put together. */
 interface Sums {
-  readonly add: (at: number, by: number) => void;
+  readonly by: Float64Array;
+  /** Where in it the cell of each of a garden's rows stands. */
+  readonly ofRows: Int32Array;
   constant: number;
   noise: number;
 }
 
 /** Adds parts of a garden's means to a linear figure. */
 function addLevels({ rows, constants, weights, factor }: GardenLevels, parts: Float64Array, into: Sums): void {
-  const { seasons, cell: at } = rows;
-  const n = at.length;
+  const { seasons } = rows;
+  const n = rows.cell.length;
   for (let s = 0; s < seasons; s++) {
     into.constant += cell(parts, s) * cell(constants, s);
-    for (let i = 0; i < n; i++) into.add(at[i]!, -cell(parts, s) * cell(weights, s * n + i));
+    for (let i = 0; i < n; i++) into.by[into.ofRows[i]!]! -= cell(parts, s) * cell(weights, s * n + i);
   }
   const half = solveLower(factor, seasons, parts.slice());
   into.noise = half.reduce((sum, own) => sum + own * own, into.noise);
@@ -98,11 +100,14 @@ export function meanOfGardens(given: GardensGiven, garden: string | null): Linea
   if (known) return known;
   const chosen = gardens.filter((rows) => garden === null || rows.garden === garden);
   const count = chosen.reduce((sum, { seasons }) => sum + seasons, 0);
-  const pull = new Float64Array(means.length);
-  const sums: Sums = { constant: middle, noise: 0, add: (at, by) => (pull[at]! += by) };
-  for (const rows of chosen)
+  const by = new Float64Array(means.length);
+  let [constant, noise] = [middle, 0];
+  for (const rows of chosen) {
+    const sums: Sums = { by, ofRows: rows.cell, constant, noise };
     addLevels(gardenLevels(rows, spreads), new Float64Array(rows.seasons).fill(1 / count), sums);
-  const made = { constant: sums.constant, noise: sums.noise, pull: wholePull(pull) };
+    ({ constant, noise } = sums);
+  }
+  const made = { constant, noise, pull: wholePull(by) };
   if (key !== null) {
     const kept = levels.get(own) ?? new Map<string, LinearFigure>();
     levels.set(own, kept.size < MOST_LEVELS ? kept.set(key, made) : new Map([[key, made]]));
@@ -116,27 +121,37 @@ export interface OwnInGarden extends LinearFigure {
   readonly parts: Float64Array;
 }
 
-/** The same with its pull still open. */
+/** The same with its pull still open: over the cells of the garden's rows and of the variety. */
 function openOwn(given: GardensGiven, { rows, inverse }: GardenLevels, variety: number) {
   const part = varietyPart(given, variety);
-  const sums: PullSums = new Map(part.cells.map((i) => [i, part.pull]));
+  const { at, ofRows, ofOthers } = joinedCells(rows.cell, part.cells);
+  const by = new Float64Array(at.length);
+  for (const i of ofOthers) by[i] = part.pull;
   const parts = new Float64Array(rows.seasons);
-  const mine = [...rows.variety.keys()].filter((i) => rows.variety[i] === variety);
-  const tau = 1 / (1 / given.spreads.withGarden ** 2 + mine.reduce((sum, i) => sum + cell(inverse, i), 0));
+  const [from, to] = rowsOfVariety(rows, variety);
+  let known = 0;
+  for (let i = from; i < to; i++) known += cell(inverse, i);
+  const tau = 1 / (1 / given.spreads.withGarden ** 2 + known);
   let constant = 0;
-  for (const i of mine) {
+  for (let i = from; i < to; i++) {
     const weight = tau * cell(inverse, i);
     constant += weight * cell(rows.theta, i);
-    addTo(sums, rows.cell[i]!, -weight);
+    by[ofRows[i]!]! -= weight;
     parts[rows.season[i]!]! -= weight;
   }
-  return { constant, sums, parts, noise: part.left + tau };
+  return { constant, at, by, ofRows, parts, noise: part.left + tau };
+}
+
+/** Where a variety's rows begin and end in a garden. */
+function rowsOfVariety({ variety, from }: GardenRows, own: number): readonly [from: number, to: number] {
+  for (let k = 0; k + 1 < from.length; k++) if (variety[from[k]!] === own) return [from[k]!, from[k + 1]!];
+  return [0, 0];
 }
 
 /** v + u of a variety in a garden, whether it was seen there or not. */
 export function ownInGarden(given: GardensGiven, levels: GardenLevels, variety: number): OwnInGarden {
-  const { sums, ...own } = openOwn(given, levels, variety);
-  return { ...own, pull: pullOf(sums) };
+  const { constant, at, by, parts, noise } = openOwn(given, levels, variety);
+  return { constant, pull: { at, by }, parts, noise };
 }
 
 /**
@@ -145,22 +160,24 @@ export function ownInGarden(given: GardensGiven, levels: GardenLevels, variety: 
  * @param share  1 with the level, 0 without
  */
 export function inGarden(given: GardensGiven, levels: GardenLevels, variety: number, share: 0 | 1): LinearFigure {
-  const own = openOwn(given, levels, variety);
-  const parts = own.parts.map((part) => part + share / levels.rows.seasons);
-  const sums: Sums = {
-    constant: own.constant + share * packedGardens(given.own).middle,
-    noise: own.noise,
-    add: (at, by) => addTo(own.sums, at, by),
-  };
-  addLevels(levels, parts, sums);
-  return { constant: sums.constant, noise: sums.noise, pull: pullOf(own.sums) };
+  const { at, parts, ...own } = openOwn(given, levels, variety);
+  const sums: Sums = { ...own, constant: own.constant + share * packedGardens(given.own).middle };
+  addLevels(
+    levels,
+    parts.map((part) => part + share / levels.rows.seasons),
+    sums,
+  );
+  return { constant: sums.constant, noise: sums.noise, pull: { at, by: sums.by } };
 }
 
 /** v of a variety over the club, with the mean level of its gardens where `level` gives it. */
 export function inClub(given: GardensGiven, variety: number, level: LinearFigure | null): LinearFigure {
   const part = varietyPart(given, variety);
   const noise = part.left + (level?.noise ?? 0);
-  if (!level) return { constant: 0, pull: pullOf(new Map(part.cells.map((i) => [i, part.pull]))), noise };
+  if (!level) {
+    const pull = { at: Int32Array.from(part.cells), by: new Float64Array(part.cells.length).fill(part.pull) };
+    return { constant: 0, pull, noise };
+  }
   const by = level.pull.by.slice();
   for (const i of part.cells) by[i]! += part.pull;
   return { constant: level.constant, pull: { at: level.pull.at, by }, noise };

@@ -15,17 +15,24 @@ export interface LinearFigure {
   readonly noise: number;
 }
 
-/** Sums by cell while a figure is put together. */
-export type PullSums = Map<number, number>;
-
-export function addTo(sums: PullSums, at: number, by: number): void {
-  sums.set(at, (sums.get(at) ?? 0) + by);
-}
-
-/** The sums in order of their cells. */
-export function pullOf(sums: PullSums): Pull {
-  const at = Int32Array.from(sums.keys()).toSorted();
-  return { at, by: Float64Array.from(at, (i) => sums.get(i)!) };
+/**
+ * Cells of two lists in order, each once.
+ *
+ * @param rows    in order, as the others are
+ * @returns       the cells, and where among them those of each list stand
+ */
+export function joinedCells(rows: Int32Array, others: readonly number[]) {
+  const at = new Int32Array(rows.length + others.length);
+  const [ofRows, ofOthers] = [new Int32Array(rows.length), new Int32Array(others.length)];
+  let [i, k, size] = [0, 0, 0];
+  while (i < rows.length || k < others.length) {
+    const [row, other] = [rows[i] ?? Infinity, others[k] ?? Infinity];
+    at[size] = Math.min(row, other);
+    if (row <= other) ofRows[i++] = size;
+    if (other <= row) ofOthers[k++] = size;
+    size++;
+  }
+  return { at: at.subarray(0, size), ofRows, ofOthers };
 }
 
 /** Every number of a vector of cells. */
@@ -55,6 +62,9 @@ export function momentsOf(
   }
   const size = means.length;
   const half = new Float64Array(size);
-  pull.at.forEach((i, k) => (half[i] = cell(pull.by, k)));
-  return { mean, variance: solveLower(errors.factor, size, half).reduce((sum, own) => sum + own * own, noise) };
+  for (let k = 0; k < pull.at.length; k++) half[pull.at[k]!] = cell(pull.by, k);
+  solveLower(errors.factor, size, half);
+  let variance = noise;
+  for (let i = 0; i < size; i++) variance += cell(half, i) ** 2;
+  return { mean, variance };
 }

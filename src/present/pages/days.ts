@@ -1,10 +1,11 @@
 import type { Day } from '../../terms/day.ts';
 import { utcMilliseconds } from '../../terms/day.ts';
 import { plantingsOf } from '../../terms/ofVariety.ts';
-import { oncePer } from '../../terms/once.ts';
+import { onceEach, oncePer } from '../../terms/once.ts';
 import { gramsByDay } from '../../analyse/summaries.ts';
 import type { SeasonSeen } from '../../analyse/seen.ts';
 import type { Settings } from '../../terms/settings.ts';
+import type { Season } from '../../terms/trial.ts';
 
 /** Dates without a year, as a reader of one season's page needs them. */
 export interface DayWriting {
@@ -38,13 +39,26 @@ function openWriting(language: string): DayWriting {
   };
 }
 
+/** Plantings of each variety by the day from which their days are counted. */
+const startsOf = oncePer((season: Season) =>
+  onceEach((from: Settings['firstRipeFrom']) =>
+    onceEach((variety: string) => {
+      const counts = new Map<Day, number>();
+      for (const planting of plantingsOf(season, variety)) {
+        const day = planting[from];
+        if (day !== null) counts.set(day, (counts.get(day) ?? 0) + 1);
+      }
+      return counts;
+    }),
+  ),
+);
+
 /** The day from which the days of a class are counted: that of most of its plantings; null where none is known. */
 export function startOf({ season }: SeasonSeen, varieties: Iterable<string>, settings: Settings): Day | null {
-  const days = [...varieties]
-    .flatMap((id) => plantingsOf(season, id).map((planting) => planting[settings.firstRipeFrom]))
-    .filter((day) => day !== null);
   const counts = new Map<Day, number>();
-  for (const day of days) counts.set(day, (counts.get(day) ?? 0) + 1);
+  const startOfVariety = startsOf(season)(settings.firstRipeFrom);
+  for (const id of varieties)
+    for (const [day, plantings] of startOfVariety(id)) counts.set(day, (counts.get(day) ?? 0) + plantings);
   return [...counts].toSorted((a, b) => b[1] - a[1] || a[0] - b[0])[0]?.[0] ?? null;
 }
 

@@ -1,5 +1,6 @@
 import { connectedParts } from '../../numerics/connected.ts';
-import { nth } from '../../numerics/element.ts';
+import { keyed, nth } from '../../numerics/element.ts';
+import { grouped } from '../../terms/groups.ts';
 import { isOfClub } from '../../terms/gardens.ts';
 import { fileOnly } from '../../terms/place.ts';
 import { nameLookup } from '../../terms/trial.ts';
@@ -30,17 +31,17 @@ function joined(rows: readonly Grown[]): { readonly rows: readonly Grown[]; read
 function partsOf(
   rows: readonly Grown[],
 ): readonly (readonly { readonly variety: string; readonly gardens: number }[])[] {
-  const [varieties, gardens] = [
-    [...new Set(rows.map((own) => own.variety))],
-    [...new Set(rows.map((own) => own.garden))],
-  ];
+  const ofVariety = grouped(rows, ({ variety }) => variety);
+  const numbered = (ids: Iterable<string>): ReadonlyMap<string, number> => new Map([...ids].map((id, i) => [id, i]));
+  const varieties = numbered(ofVariety.keys());
+  const gardens = numbered(new Set(rows.map(({ garden }) => garden)));
   const { ofRow } = connectedParts(
-    rows.map(({ variety }) => varieties.indexOf(variety)),
-    rows.map(({ garden }) => gardens.indexOf(garden)),
+    rows.map(({ variety }) => keyed(varieties, variety)),
+    rows.map(({ garden }) => keyed(gardens, garden)),
   );
   const parts = new Map<number, { variety: string; gardens: number }[]>();
-  varieties.forEach((variety, i) => {
-    const own = { variety, gardens: rows.filter((row) => row.variety === variety).length };
+  [...ofVariety].forEach(([variety, grown], i) => {
+    const own = { variety, gardens: grown.length };
     parts.set(nth(ofRow, i), [...(parts.get(nth(ofRow, i)) ?? []), own]);
   });
   return [...parts.values()]
