@@ -45,13 +45,59 @@ function* quotedRows(block: Block, delimiter: string): Generator<RawRow | Record
   }
 }
 
+/** Takes lines that are as plain as can be before any cell is made of them; what it does not take goes the usual way. */
+export interface PlainLines {
+  /** True where it understands the line of a text that ends before `to`. */
+  readonly look: (text: string, from: number, to: number) => boolean;
+  /** Takes the line that it understood, once the rows before it have been handed out. */
+  readonly take: (line: number, raw: () => RawRow) => void;
+}
+
+/** How unquoted text is parsed: a line is a record. */
+interface UnquotedForm {
+  readonly delimiter: string;
+  readonly record_delimiter: string[];
+}
+
+function* unquotedRows(text: string, line: number, block: Block, form: UnquotedForm): Generator<RawRow> {
+  const rows = parse(text, { ...form, relax_column_count: true, quote: null });
+  for (let i = 0; i < rows.length; i++) yield { cells: nth(rows, i), line: line + i, block };
+}
+
+/** Rows of an unquoted block that are not taken before. */
+function* rowsBesides(block: Block, form: UnquotedForm, plain: PlainLines, after: number): Generator<RawRow> {
+  const { text } = block;
+  let [from, line, left, leftLine] = [0, block.line, 0, block.line];
+  while (from < text.length) {
+    const feed = text.indexOf('\n', from);
+    const next = feed < 0 ? text.length : feed + 1;
+    const end = feed < 0 ? next : feed > from && text[feed - 1] === '\r' ? feed - 1 : feed;
+    if (line > after && plain.look(text, from, end)) {
+      if (left < from) yield* unquotedRows(text.slice(left, from), leftLine, block, form);
+      const [start, own] = [from, line];
+      plain.take(line, () => ({ cells: text.slice(start, end).split(form.delimiter), line: own, block }));
+      [left, leftLine] = [next, line + 1];
+    }
+    [from, line] = [next, line + 1];
+  }
+  if (left < text.length) yield* unquotedRows(text.slice(left), leftLine, block, form);
+}
+
 /**
  * Records of a table, with the line each starts on.
  *
  * @param text       the table
  * @param delimiter  the mark between cells
+ * @param plain      takes plain lines behind line `after`: they are not handed out
  */
-export function* readRecords(text: string, delimiter: string): Generator<RawRow | RecordFault> {
+export function* readRecords(
+  text: string,
+  delimiter: string,
+  plain: PlainLines | null = null,
+  after = 0,
+): Generator<RawRow | RecordFault> {
+  // Where lines end with a return alone they are not told apart by their line feeds.
+  const taker = plain && !(text.includes('\r') && /\r(?!\n)/.test(text)) ? plain : null;
   const recordDelimiter = text.includes('\r') ? ['\r\n', '\n', '\r'] : ['\n'];
   for (const block of cutBlocks(text, delimiter)) {
     if ('kind' in block) {
@@ -62,13 +108,9 @@ export function* readRecords(text: string, delimiter: string): Generator<RawRow 
       yield* quotedRows(block, delimiter);
       continue;
     }
-    const rows = parse(block.text, {
-      delimiter,
-      record_delimiter: recordDelimiter,
-      relax_column_count: true,
-      quote: null,
-    });
-    for (let i = 0; i < rows.length; i++) yield { cells: nth(rows, i), line: block.line + i, block };
+    const form = { delimiter, record_delimiter: recordDelimiter };
+    if (taker) yield* rowsBesides(block, form, taker, after);
+    else yield* unquotedRows(block.text, block.line, block, form);
   }
 }
 

@@ -2,10 +2,10 @@ import type { Place } from '../terms/place.ts';
 import { foldHeader, ODD_LETTERS, STRAY_QUOTE } from '../terms/names.ts';
 import { decodeText } from './decode.ts';
 import type { Block } from './blocks.ts';
-import type { SheetRow, SourceFile } from './decode.ts';
+import type { Decoded, SheetRow, SourceFile } from './decode.ts';
 import { DELIMITERS, findDelimiter, namedDelimiter } from './delimiter.ts';
 import { placeOfCell, readRecords } from './records.ts';
-import type { RawRow, RecordFault } from './records.ts';
+import type { PlainLines, RawRow, RecordFault } from './records.ts';
 
 export type TableFault =
   | { readonly kind: 'not-text' | 'empty-table' }
@@ -33,7 +33,8 @@ export interface Table {
   readonly windowsLine: number | null;
   /** Line of the last record where nothing ends it; null where something does. */
   readonly openLine: number | null;
-  readonly rows: () => Generator<RawRow | RecordFault>;
+  /** Rows below the header; plain ones, where something takes them, are not among them. */
+  readonly rows: (plain?: PlainLines | null) => Generator<RawRow | RecordFault>;
   readonly placeOf: (row: RawRow, column: number) => Place;
 }
 
@@ -44,7 +45,13 @@ const MOST_COLUMNS = 1000;
 /** So many filled rows may stand above a header: a title, a date of printing, heads of groups. */
 const MOST_ABOVE = 20;
 
-const isOdd = (text: string): boolean => ODD_LETTERS.test(text) || STRAY_QUOTE.test(text);
+const isOdd = (text: string): boolean => ODD_LETTERS.test(text) || (text.includes('"') && STRAY_QUOTE.test(text));
+
+/** True where a cell may hold a number with a decimal comma, or a point of thousands. */
+function mayHoldMarks(text: string, delimiter: string): boolean {
+  if (text.includes('.') && /\d\.\d{3}(?!\d)/.test(text)) return true;
+  return delimiter === ',' ? text.includes('"') && /"[^"\n]*\d,\d/.test(text) : /\d,\d/.test(text);
+}
 const isFilled = (cell: string): boolean => cell.trim() !== '';
 const filledCells = (row: RawRow): number => row.cells.filter(isFilled).length;
 
@@ -78,7 +85,8 @@ function firstRow(rows: Iterable<RawRow | RecordFault>, after: number): Head | T
   return { kind: 'empty-table' };
 }
 
-type Rows = () => Iterable<RawRow | RecordFault>;
+/** @param after  last line that is not handed to `plain` */
+type Rows = (plain?: PlainLines | null, after?: number) => Iterable<RawRow | RecordFault>;
 
 /** Characters of a table that is parsed once and kept while it is read; a longer one is parsed as it is asked for. */
 const SMALL = 1 << 20;
@@ -102,8 +110,8 @@ function tableOf(
     titles: header.cells.map((cell) => cell.trim()),
     header,
     above,
-    *rows() {
-      for (const row of rows()) {
+    *rows(plain = null) {
+      for (const row of rows(plain, header.line)) {
         if ('kind' in row) yield row;
         else if (row.line > header.line && row.cells.some(isFilled)) yield row;
       }
@@ -130,6 +138,20 @@ function openSheet(file: string, sheet: readonly SheetRow[], isHeader: HeaderTes
   });
 }
 
+/** What is known of the text of a table. */
+type TableText = Decoded & { readonly isOdd: boolean };
+
+/** The last long table: it is opened more than once in a row, and its text is no small thing to keep. */
+let lastLong: { readonly source: SourceFile; readonly text: TableText } | null = null;
+
+function textOf(source: SourceFile): TableText {
+  if (lastLong?.source === source) return lastLong.text;
+  const decoded = decodeText(source.bytes);
+  const text = { ...decoded, isOdd: decoded.kind === 'text' && isOdd(decoded.text) };
+  if (source.bytes.length > SMALL) lastLong = { source, text };
+  return text;
+}
+
 /**
  * Opens a table: encoding, delimiter and header are found out; no cell is judged.
  *
@@ -139,19 +161,20 @@ function openSheet(file: string, sheet: readonly SheetRow[], isHeader: HeaderTes
  */
 export function openTable(source: SourceFile, isHeader: HeaderTest = () => false): Table | TableFault {
   if (source.rows) return openSheet(source.path, source.rows, isHeader);
-  const decoded = decodeText(source.bytes);
+  const decoded = textOf(source);
   if (decoded.kind !== 'text') return decoded;
   const { text } = decoded;
   const named = namedDelimiter(text);
   const first = named?.delimiter ?? findDelimiter(text);
   const after = named?.line ?? 0;
   const rowsBy = (delimiter: string): Rows => {
-    if (text.length > SMALL) return () => readRecords(text, delimiter);
+    const read = (plain: PlainLines | null = null, line = 0) => readRecords(text, delimiter, plain, line);
+    if (text.length > SMALL) return read;
     const known = parsed.get(source) ?? new Map<string, readonly (RawRow | RecordFault)[]>();
     parsed.set(source, known);
     const all = known.get(delimiter) ?? [...readRecords(text, delimiter)];
     known.set(delimiter, all);
-    return () => all;
+    return (plain, line) => (plain ? read(plain, line) : all);
   };
   const candidates = named ? [first] : [first, ...DELIMITERS.filter((mark) => mark !== first)];
   const found = candidates.flatMap((delimiter) => {
@@ -165,8 +188,8 @@ export function openTable(source: SourceFile, isHeader: HeaderTest = () => false
     delimiter,
     openLine: /[\r\n]$/.test(text) ? null : (text.match(/\r\n|\n|\r/g)?.length ?? 0) + 1,
     windowsLine: decoded.windowsLine,
-    mayHaveDecimalMarks: (delimiter === ',' ? /"[^"\n]*\d,\d/ : /\d,\d/).test(text) || /\d\.\d{3}(?!\d)/.test(text),
-    mayHaveOddLetters: isOdd(text),
+    mayHaveDecimalMarks: mayHoldMarks(text, delimiter),
+    mayHaveOddLetters: decoded.isOdd,
     placeOf: (row, column) => placeOfCell(source.path, row, column, delimiter),
   });
 }

@@ -3,8 +3,10 @@ import type { Picked, Picking, PlantingRecord } from '../terms/picked.ts';
 import type { Planting, PlantingEvent } from '../terms/trial.ts';
 import { nth } from '../numerics/element.ts';
 
-/** Numbers kept of one row: day, twice its line and 1 for green fruit, fruits, grams, culls by number and weight. */
-const WIDTH = 6;
+/** Numbers kept of one row: day, twice its line and 1 for green fruit, fruits, grams. */
+const WIDTH = 4;
+/** The same of culls, by number and weight, kept from the first row on that has any. */
+const CULLS = 2;
 const MISSING = -1;
 const OPEN = -2;
 const TRACE = -3;
@@ -18,6 +20,8 @@ const LOOK_BACK = 2000;
  */
 export interface RecordDraft {
   rows: Float64Array;
+  /** Culls of each row; null while there are none. */
+  culls: Float64Array | null;
   /** Numbers in use at the start of `rows`. */
   used: number;
   /** True while every row came on or after the day of the one before it. */
@@ -37,7 +41,7 @@ export interface PlantingDraft {
 }
 
 export function emptyRecord(): RecordDraft {
-  return { rows: new Float64Array(0), used: 0, inOrder: true, events: [] };
+  return { rows: new Float64Array(0), culls: null, used: 0, inOrder: true, events: [] };
 }
 
 /** A figure of a picking: a number, not recorded, only known to be over a limit, or a trace. */
@@ -83,6 +87,46 @@ function usableOf(fruits: number, grams: number): Picked {
   };
 }
 
+/** A longer list with the same numbers at its start. */
+function grown(rows: Float64Array, length: number): Float64Array {
+  const larger = new Float64Array(length);
+  larger.set(rows);
+  return larger;
+}
+
+/** Keeps the culls of the row that is added next. */
+function addCulls(record: RecordDraft, fruits: number, grams: number): void {
+  const at = (record.used / WIDTH) * CULLS;
+  if (!record.culls && fruits === MISSING && grams === MISSING) return;
+  record.culls ??= new Float64Array(at).fill(MISSING);
+  if (at + CULLS > record.culls.length) record.culls = grown(record.culls, 2 * at + CULLS);
+  record.culls[at] = fruits;
+  record.culls[at + 1] = grams;
+}
+
+const cullsOf = ({ culls }: RecordDraft, at: number, which: 0 | 1): number =>
+  culls ? nth(culls, (at / WIDTH) * CULLS + which) : MISSING;
+
+/** True if the record has the figures of a new row already on that day, or without one anywhere. */
+function isKnown(record: RecordDraft, day: number, stage: number, figures: readonly number[]): boolean {
+  const { rows, used, inOrder } = record;
+  const end = day === NO_DAY ? used : Math.max(0, used - LOOK_BACK * WIDTH);
+  for (let at = used - WIDTH; at >= end; at -= WIDTH) {
+    if (rows[at] !== day) {
+      if (inOrder) return false;
+      continue;
+    }
+    const isLike =
+      rows[at + 3] === figures[1] &&
+      rows[at + 2] === figures[0] &&
+      nth(rows, at + 1) % 2 === stage &&
+      cullsOf(record, at, 0) === figures[2] &&
+      cullsOf(record, at, 1) === figures[3];
+    if (isLike) return true;
+  }
+  return false;
+}
+
 /**
  * Adds a row to a record.
  *
@@ -94,31 +138,16 @@ export function addPicked(record: RecordDraft, row: PickedRow): boolean {
   const [fruits, grams] = [stored(row.fruits), stored(row.grams)];
   const [cullFruits, cullGrams] = [row.cullFruits ?? MISSING, row.cullGrams ?? MISSING];
   const { used } = record;
-  if (used + WIDTH > record.rows.length) {
-    const larger = new Float64Array(Math.max(4 * WIDTH, 2 * used));
-    larger.set(record.rows);
-    record.rows = larger;
-  }
+  if (used > 0 && day < nth(record.rows, used - WIDTH)) record.inOrder = false;
+  const isLast = used > 0 && nth(record.rows, used - WIDTH) === day;
+  const isTwice = (isLast || !record.inOrder) && isKnown(record, day, stage, [fruits, grams, cullFruits, cullGrams]);
+  if (used + WIDTH > record.rows.length) record.rows = grown(record.rows, Math.max(8 * WIDTH, 2 * used));
+  addCulls(record, cullFruits, cullGrams);
   const { rows } = record;
-  let isTwice = false;
-  if (used > 0 && day < nth(rows, used - WIDTH)) record.inOrder = false;
-  const end = row.day === null ? used : Math.max(0, used - LOOK_BACK * WIDTH);
-  for (let at = used - WIDTH; at >= end && !isTwice; at -= WIDTH) {
-    if (record.inOrder && rows[at] !== day) break;
-    isTwice =
-      rows[at] === day &&
-      rows[at + 3] === grams &&
-      rows[at + 2] === fruits &&
-      nth(rows, at + 1) % 2 === stage &&
-      rows[at + 4] === cullFruits &&
-      rows[at + 5] === cullGrams;
-  }
   rows[used] = day;
   rows[used + 1] = 2 * row.line + stage;
   rows[used + 2] = fruits;
   rows[used + 3] = grams;
-  rows[used + 4] = cullFruits;
-  rows[used + 5] = cullGrams;
   record.used = used + WIDTH;
   return isTwice;
 }
@@ -167,10 +196,11 @@ function addedPicked(a: Picked, b: Picked): Picked {
 /** What was picked, added up by day, in order of days; rows without a day come first. */
 function pickingsOf(records: readonly RecordDraft[]): readonly Picking[] {
   const byDay = new Map<number, Picking>();
-  for (const { rows, used } of records) {
+  for (const record of records) {
+    const { rows, used } = record;
     for (let at = 0; at < used; at += WIDTH) {
-      const [day, stage, fruits] = [nth(rows, at), nth(rows, at + 1), nth(rows, at + 2)];
-      const [grams, cullFruits, cullGrams] = [nth(rows, at + 3), nth(rows, at + 4), nth(rows, at + 5)];
+      const [day, stage, fruits, grams] = [nth(rows, at), nth(rows, at + 1), nth(rows, at + 2), nth(rows, at + 3)];
+      const [cullFruits, cullGrams] = [cullsOf(record, at, 0), cullsOf(record, at, 1)];
       const usable = usableOf(fruits, grams);
       const known = byDay.get(day);
       const [ripe, green] = [known?.ripe ?? NOTHING, known?.green ?? NOTHING];
@@ -187,11 +217,25 @@ function pickingsOf(records: readonly RecordDraft[]): readonly Picking[] {
   return [...byDay].toSorted(([a], [b]) => a - b).map(([, picking]) => picking);
 }
 
-/** A planting's record as its totals, or its pickings, have it. */
+/** The last day of any row; null where none has one. */
+function lastDay(records: readonly RecordDraft[]): Day | null {
+  let last = NO_DAY;
+  for (const { rows, used } of records) for (let at = 0; at < used; at += WIDTH) last = Math.max(last, nth(rows, at));
+  return last === NO_DAY ? null : (last as Day);
+}
+
+/** A planting's record as its totals, or its pickings, have it; pickings are added up when they are first asked for. */
 export function recordOf(totals: PlantingFields['totals'], records: readonly RecordDraft[]): PlantingRecord {
-  const pickings = pickingsOf(records);
-  if (totals) return { kind: 'totals', pickings, ...totals };
-  return pickings.length > 0 ? { kind: 'pickings', pickings } : { kind: 'nothing' };
+  if (totals) return { kind: 'totals', pickings: pickingsOf(records), ...totals };
+  if (records.every(({ used }) => used === 0)) return { kind: 'nothing' };
+  let known: readonly Picking[] | null = null;
+  return {
+    kind: 'pickings',
+    last: lastDay(records),
+    get pickings() {
+      return (known ??= pickingsOf(records));
+    },
+  };
 }
 
 /** A planting with what was recorded of it. */

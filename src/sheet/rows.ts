@@ -1,5 +1,5 @@
 import { foldHeader } from '../terms/names.ts';
-import type { RawRow } from '../read/records.ts';
+import type { PlainLines, RawRow } from '../read/records.ts';
 import { spreadsheetMark } from './cells/spreadsheet.ts';
 import type { KnownTable } from './knownTable.ts';
 import type { Row } from './row.ts';
@@ -109,11 +109,24 @@ function reportWide(widths: ReadonlyMap<number, number>, from: KnownTable): void
  * Rows of a table; what is no record, and rows with too many or too few cells, are reported and left out.
  *
  * @param isName  true for a name of the records, though it be a word for a total
+ * @param plain   takes plain rows, which are as wide as the header; null for none
  */
-export function* rowsOf(from: KnownTable, isName: (text: string) => boolean = () => false): Generator<Row> {
+export function* rowsOf(
+  from: KnownTable,
+  isName: (text: string) => boolean = () => false,
+  plain: PlainLines | null = null,
+): Generator<Row> {
   const { table, log, unitsLine } = from;
   const widths = new Map<number, number>();
-  for (const raw of table.rows()) {
+  const width = table.columns.length;
+  const counted: PlainLines | null = plain && {
+    look: plain.look,
+    take(line, raw) {
+      widths.set(width, (widths.get(width) ?? 0) + 1);
+      plain.take(line, raw);
+    },
+  };
+  for (const raw of table.rows(counted)) {
     const start = { file: table.file, line: raw.line, column: 1 };
     if ('kind' in raw) {
       log.add(raw.kind, start);

@@ -30,7 +30,12 @@ export interface Picked {
 /** What is known of a planting's fruit, worked out once when its tables have been read. */
 export type PlantingRecord =
   | { readonly kind: 'nothing' }
-  | { readonly kind: 'pickings'; readonly pickings: readonly Picking[] }
+  | {
+      readonly kind: 'pickings';
+      /** The last day on which anything was picked; null where no row has a day. */
+      readonly last: Day | null;
+      readonly pickings: readonly Picking[];
+    }
   | {
       /** Known only from totals.csv: its picking without a day, its first ripe day, its values of declared traits. */
       readonly kind: 'totals';

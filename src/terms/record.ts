@@ -86,7 +86,8 @@ export function recordsOf(season: Season): { readonly any: boolean; readonly las
     if (day !== null && (last === null || day > last)) last = day;
   };
   for (const unit of new Set([...season.plantings, ...season.yieldUnits, ...season.ripeningUnits])) {
-    for (const { day } of pickingsOf(unit)) see(day);
+    if (unit.record.kind === 'pickings') see(unit.record.last);
+    else for (const { day } of pickingsOf(unit)) see(day);
     for (const { day } of unit.events) see(day);
     if (unit.removed !== null) see(unit.removed);
   }

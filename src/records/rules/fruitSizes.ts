@@ -2,6 +2,7 @@ import type { FactsOf } from '../../terms/problemFacts.ts';
 import { fileOnly } from '../../terms/place.ts';
 import type { Variety } from '../../terms/trial.ts';
 import type { CheckContext } from '../../sheet/context.ts';
+import { grouped } from '../../terms/groups.ts';
 import { eachPicked } from '../draft.ts';
 import type { PlantingDraft } from '../draft.ts';
 import type { VarietyRegistry } from '../registry.ts';
@@ -74,30 +75,38 @@ interface Logs {
 
 /** Logs of weight, number and weight of a fruit of every row that has both, by variety. */
 function logsOf(drafts: readonly PlantingDraft[]): Logs {
-  const [weights, counts, each] = [
-    new Map<string, number[]>(),
-    new Map<string, number[]>(),
-    new Map<string, number[]>(),
-  ];
-  for (const { fields, record } of drafts)
-    eachPicked(record, (fruits, grams) => {
-      if (fruits === 0 || grams === 0) return;
-      for (const [group, value] of [
-        [weights, Math.log(grams)],
-        [counts, Math.log(fruits)],
-        [each, Math.log(grams / fruits)],
-      ] as const) {
-        const own = group.get(fields.variety);
-        if (own) own.push(value);
-        else group.set(fields.variety, [value]);
-      }
-    });
-  return { weights, counts, each };
+  const logs = {
+    weights: new Map<string, Float64Array>(),
+    counts: new Map<string, Float64Array>(),
+    each: new Map<string, Float64Array>(),
+  };
+  for (const [variety, own] of grouped(drafts, ({ fields }) => fields.variety)) {
+    let rows = 0;
+    for (const { record } of own)
+      eachPicked(record, (fruits, grams) => {
+        if (fruits > 0 && grams > 0) rows++;
+      });
+    if (rows === 0) continue;
+    const [weights, counts, each] = [new Float64Array(rows), new Float64Array(rows), new Float64Array(rows)];
+    let at = 0;
+    for (const { record } of own)
+      eachPicked(record, (fruits, grams) => {
+        if (fruits === 0 || grams === 0) return;
+        weights[at] = Math.log(grams);
+        counts[at] = Math.log(fruits);
+        each[at++] = Math.log(grams / fruits);
+      });
+    logs.weights.set(variety, weights);
+    logs.counts.set(variety, counts);
+    logs.each.set(variety, each);
+  }
+  return logs;
 }
 
-/** Fruit weights of a season by variety. */
+/** The middle one of the fruit weights of each variety in a season, the only one that seasons are compared by. */
 export function fruitWeights(year: number, drafts: readonly PlantingDraft[], file: string): SeasonLogs {
-  return { year, file, groups: logsOf(drafts).each };
+  const { each } = logsOf(drafts);
+  return { year, file, groups: new Map([...each].map(([variety, own]) => [variety, Float64Array.of(middle(own))])) };
 }
 
 /**
@@ -106,12 +115,14 @@ export function fruitWeights(year: number, drafts: readonly PlantingDraft[], fil
  */
 export function reportScrambled(drafts: readonly PlantingDraft[], file: string, { log }: CheckContext): void {
   const { weights, counts, each } = logsOf(drafts.filter(({ fields }) => fields.totals === null));
-  const [weight, count, size] = [spreadOf(weights), spreadOf(counts), spreadOf(each)];
-  if (!weight || !count || !size || size.values < FEWEST_ROWS) return;
+  const size = spreadOf(each);
+  if (!size || size.values < FEWEST_ROWS || size.within <= MIXED) return;
+  const [weight, count] = [spreadOf(weights), spreadOf(counts)];
+  if (!weight || !count) return;
   // Where numbers and weights go together, a fruit's weight spreads less than the weights do.
-  if (count.within > 0.25 && size.within > MIXED && size.within > weight.within) {
+  if (count.within > 0.25 && size.within > weight.within) {
     log.add('weights-not-of-fruits', fileOnly(file));
-  } else if (size.within > MIXED && size.groups >= 4 && size.chance > 0.01) {
+  } else if (size.groups >= 4 && size.chance > 0.01) {
     log.add('fruits-not-of-variety', fileOnly(file));
   }
 }

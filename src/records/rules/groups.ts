@@ -1,8 +1,9 @@
+import { quickselect } from 'simple-statistics';
 import { fUpperTail } from '../../numerics/distributions.ts';
 import { cell } from '../../numerics/element.ts';
 
 /** Logs of figures by what they belong to. */
-export type LogGroups = ReadonlyMap<string, readonly number[]>;
+export type LogGroups = ReadonlyMap<string, Float64Array>;
 
 /** How figures spread about the means of their groups, and the means about each other. */
 export interface Spread {
@@ -42,14 +43,20 @@ function middleSpread(groups: LogGroups): number {
     const centre = middle(own);
     for (const value of own) distances[at++] = Math.abs(value - centre);
   }
-  return cell(distances.toSorted(), Math.floor(0.68 * distances.length));
+  const rank = Math.floor(0.68 * distances.length);
+  quickselect(distances as unknown as number[], rank);
+  return cell(distances, rank);
 }
 
 /** Middle of some numbers; NaN of none. */
-export function middle(values: readonly number[]): number {
-  const sorted = Float64Array.from(values).toSorted();
-  const half = sorted.length >> 1;
-  return sorted.length % 2 === 1 ? cell(sorted, half) : (cell(sorted, half - 1) + cell(sorted, half)) / 2;
+export function middle(values: ArrayLike<number>): number {
+  const all = Float64Array.from(values);
+  const half = all.length >> 1;
+  if (all.length === 0) return NaN;
+  quickselect(all as unknown as number[], half);
+  if (all.length % 2 === 1) return cell(all, half);
+  // What lies before the upper one of the two in the middle is no larger: the lower one is the largest of it.
+  return (all.subarray(0, half).reduce((most, own) => Math.max(most, own), -Infinity) + cell(all, half)) / 2;
 }
 
 /** A season's figures by variety, for the comparison with other seasons. */

@@ -48,7 +48,7 @@ function logsOf({ year, file, measures }: SeasonMeasures, trait: string): Season
     if (list) list.push(Math.log(own.value));
     else groups.set(own.variety, [Math.log(own.value)]);
   }
-  return { year, file, groups };
+  return { year, file, groups: new Map([...groups].map(([variety, own]) => [variety, Float64Array.from(own)])) };
 }
 
 const shown = (value: number): string => String(Number(value.toPrecision(4)));

@@ -19,11 +19,15 @@ import { wordIn } from '../../sheet/wordCells.ts';
 import type { Row, TakeLimit } from '../../sheet/row.ts';
 import { rowsOf } from '../../sheet/rows.ts';
 import { reportFills, see, watchFills } from '../../sheet/fillDown.ts';
+import type { FillWatch } from '../../sheet/fillDown.ts';
 import { reportOutside } from '../rules/seasonDays.ts';
 import type { SeasonSpan } from '../rules/seasonDays.ts';
 import { remarkTaker } from '../remarks.ts';
 import { isNamed, targetIn } from '../target.ts';
 import type { SeasonIndex, Target } from '../target.ts';
+import { follow } from '../../sheet/dateTrail.ts';
+import { plainPickings } from './plainPickings.ts';
+import type { TakePicked } from './plainPickings.ts';
 import { openDaySheet, pickedByDay } from './pickedByDay.ts';
 import type { DaySheet } from './pickedByDay.ts';
 
@@ -150,6 +154,10 @@ interface Adding {
   readonly context: CheckContext;
 }
 
+function reportTwice(row: Row, column: string, { log }: CheckContext): void {
+  log.add('row-twice', placeIn(row, column), textIn(row, column) ?? '', { table: 'harvests.csv' });
+}
+
 function addRow(row: Row, target: Target, one: DatedRow, { joint, span, context }: Adding): void {
   const totalled = target.plantings.find(({ fields }) => fields.totals !== null);
   if (totalled) {
@@ -160,8 +168,30 @@ function addRow(row: Row, target: Target, one: DatedRow, { joint, span, context 
   }
   reportWhen(row, one, target.plantings, span, context);
   const sound = agree(row, one, context) ? one : { ...one, fruits: one.fruits || null, grams: one.grams || null };
-  if (addPicked(recordOf(target, joint), sound))
-    context.log.add('row-twice', placeIn(row, one.column), textIn(row, one.column) ?? '', { table: 'harvests.csv' });
+  if (addPicked(recordOf(target, joint), sound)) reportTwice(row, one.column, context);
+}
+
+/** Rows of harvests.csv as they go by: how many have a day, and whether their figures were drawn down. */
+interface Watched {
+  readonly fills: FillWatch;
+  readonly undated: number[];
+  dated: number;
+}
+
+function watch(watched: Watched, { fruits, grams, day, line }: PickedRow): void {
+  if (day === null) watched.undated.push(line);
+  else watched.dated++;
+  see(watched.fills, 'fruits', typeof fruits === 'number' ? fruits : null, line);
+  see(watched.fills, 'weight', typeof grams === 'number' ? grams : null, line);
+}
+
+function reportWatched({ fills, undated, dated }: Watched, file: string, { log }: CheckContext): void {
+  reportFills(fills, file, log);
+  if (dated > 0 && undated.length > 0)
+    log.add(
+      'date-missing',
+      undated.map((line) => ({ file, line, column: 1 })),
+    );
 }
 
 /**
@@ -180,12 +210,16 @@ export function checkHarvests(
   const known = sheet ? sheet.known : openKnown(source, SPEC, context);
   if (!known) return joint;
   const take = limitTaker(context);
-  const fills = watchFills();
   const remark = remarkTaker(context);
-  const undated: number[] = [];
-  let dated = 0;
+  const watched: Watched = { fills: watchFills(), undated: [], dated: 0 };
   const adding: Adding = { joint, span, context };
-  for (const row of rowsOf(known, (text) => isNamed(text, index))) {
+  const takePlain: TakePicked = (draft, one, raw) => {
+    follow(known.trail, one.day, one.line);
+    watch(watched, one);
+    if (addPicked(draft.record, one)) reportTwice({ from: known, raw: raw(), marred: [] }, 'date', context);
+  };
+  const plain = sheet ? null : plainPickings(known, index, span, context, takePlain);
+  for (const row of rowsOf(known, (text) => isNamed(text, index), plain)) {
     const target = targetIn(row, index, context);
     if (sheet) {
       const picked = pickedOnDays(row, sheet, take);
@@ -196,21 +230,11 @@ export function checkHarvests(
     }
     const one = pickedOnce(row, take, context);
     if (!one) continue;
-    if (one.day === null) undated.push(one.line);
-    else dated++;
-    for (const name of ['fruits', 'grams'] as const) {
-      const value = one[name];
-      see(fills, name === 'grams' ? 'weight' : name, typeof value === 'number' ? value : null, one.line);
-    }
+    watch(watched, one);
     if (!target) continue;
     addRow(row, target, one, adding);
     remark(row, target, one.day);
   }
-  reportFills(fills, source.path, context.log);
-  if (dated > 0 && undated.length > 0)
-    context.log.add(
-      'date-missing',
-      undated.map((line) => ({ file: source.path, line, column: 1 })),
-    );
+  reportWatched(watched, source.path, context);
   return joint;
 }
