@@ -52,7 +52,7 @@ for (const estimates of sizes.length > 0 ? sizes : VARIETIES.keys()) {
     return made;
   };
   const network = timed('sort', () => networkOf(own));
-  const spreads = timed('REML', () => likeliestByReml([own], 0.5, null));
+  const { spreads } = timed('REML', () => likeliestByReml([own], 0.5, null));
   const given = networkGiven(network, spreads);
   timed('solve', () => cellMeans(given, network.theta));
   timed('ten draws', () => errorDraws(given, 'bench', 10));

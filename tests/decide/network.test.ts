@@ -95,7 +95,7 @@ describe('o2 without a matrix (lmer in R)', () => {
   });
   it('finds REML’s spreads, two of them at nothing', () => {
     const { reml } = reference('gardens/o2_barley_network');
-    const found = likeliestByReml([barley], A, null, 'exact');
+    const { spreads: found } = likeliestByReml([barley], A, null, 'exact');
     expect(found.withSeason ** 2 / reml.variety_by_season).toBeCloseTo(1, 4);
     expect(found.rest ** 2 / reml.rest).toBeCloseTo(1, 4);
     expect(found.between ** 2).toBeLessThan(1e-7);
@@ -119,7 +119,7 @@ describe('likeliest spreads', () => {
     ['exact', invented('exact', 25, 15, [1, 2, 3], 5).own, 0.01],
     ['random', invented('signs', 150, 60, [1, 2, 3], 8).own, 0.05],
   ] as const)('by %s traces: nowhere near is the restricted likelihood larger', (probes, own, part) => {
-    const found = likeliestByReml([own], A, null, probes);
+    const { spreads: found } = likeliestByReml([own], A, null, probes);
     const most = gardensGiven(own, found).logLikelihood!;
     for (const key of ['between', 'withSeason', 'withGarden', 'rest'] as const)
       for (const times of [1 - part, 1 + part])
@@ -136,6 +136,18 @@ describe('likeliest spreads', () => {
     const likeliest = likeliestCells([own], A);
     expect(Math.min(...likeliest.map(({ withSeason }) => withSeason))).toBeGreaterThan(0);
     expect(Math.sqrt(width(likeliest) / width(gardenPosterior([own], A, 8)))).toBeCloseTo(1, 1);
+  });
+});
+
+describe('two seasons that have hardly a variety in common', () => {
+  it('leave to the prior how variety and season share what they tell', () => {
+    const { own } = invented('hardly', 200, 120, [1, 2], 8);
+    const few = own.values.filter(({ variety, season }) => season === 1 || variety < 'v0004');
+    const cells = likeliestCells([{ ...own, values: few }], A);
+    const sizes = cells.map(({ between, withSeason }) => Math.hypot(between, withSeason));
+    expect(new Set(cells.map(({ withSeason }) => withSeason.toFixed(4))).size).toBe(4);
+    for (const size of sizes) expect(size).toBeCloseTo(sizes[0]!, 9);
+    expect(likeliestCells([own], A)).toHaveLength(1);
   });
 });
 

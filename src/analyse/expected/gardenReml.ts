@@ -55,7 +55,7 @@ const laidOut = (effects: Float64Array, where: Int32Array): Float64Array =>
 export type Probes = 'random' | 'exact';
 
 /** Sets of signs by how many effects there are: a trace over many errs less. */
-const probesFor = (effects: number): number => Math.min(4, Math.max(1, Math.ceil(8000 / effects)));
+const probesFor = (effects: number): number => Math.min(16, Math.max(1, Math.ceil(8000 / effects)));
 
 /**
  * What is left of a solution's right side, in parts of it: quadratic forms err by the square of it.
@@ -122,6 +122,25 @@ const CLOSE = 1e-3;
 /** A variance no larger than this part of the prior's is at its end. */
 const LEAST = 1e-8;
 
+/** The likeliest spreads; of a pair that is told only together each has half of their variance. */
+export interface LikeliestSpreads {
+  readonly spreads: GardenSpreads;
+  /** Standard error of σ_v² - σ_w², and of σ_u² - σ_r²; endless where the values tell their sum alone. */
+  readonly ofVariety: number;
+  readonly ofGarden: number;
+}
+
+/** Standard error of the difference of two variances that stand beside each other. */
+function apart(information: Float64Array, size: number, at: number): number {
+  const [own, next, both] = [
+    cell(information, at * size + at),
+    cell(information, (at + 1) * size + at + 1),
+    cell(information, at * size + at + 1),
+  ];
+  // Along the line on which their sum stays as it is.
+  return 2 / Math.sqrt(Math.max(0, own + next - 2 * both));
+}
+
 /** A step along the slope, scaled by the information of those variances that are not held at their end. */
 function stepOf({ slope, information }: Look, held: readonly boolean[]): readonly number[] {
   const size = slope.length;
@@ -144,7 +163,6 @@ function stepOf({ slope, information }: Look, held: readonly boolean[]): readonl
  * @param start       a standard deviation to begin at, working scale, > 0
  * @param prior       slope of the prior's log density along the variances
  * @param probes      `exact` for traces from unit vectors, one an effect: for few of them
- * @returns           spreads; where a pair is told only together, each has half of their variance
  * @source gardens page 3; Gilmour, Thompson & Cullis (1995) Biometrics 51:1440; Hutchinson (1990) Commun. Stat. Simul. 19:433
  */
 export function likeliestByReml(
@@ -152,7 +170,7 @@ export function likeliestByReml(
   start: number,
   prior: VariancePrior | null,
   probes: Probes = 'random',
-): GardenSpreads {
+): LikeliestSpreads {
   const { isOneSeason, isPlain } = toldOf(classes);
   const components = [...(isOneSeason ? [CELL] : [VARIETY, CELL]), ...(isPlain ? [ROW] : [RUN, ROW])];
   const least = LEAST * start * start;
@@ -163,15 +181,21 @@ export function likeliestByReml(
     return { between, withSeason, withGarden, rest };
   };
   let variances: readonly number[] = components.map(() => (start * start) / 4);
+  let information: Float64Array = new Float64Array(components.length ** 2);
   for (let round = 0; round < MOST_ROUNDS; round++) {
     const look = lookAt(classes, components, spreadsOf(variances), probes);
     prior?.(variances).forEach((own, k) => (look.slope[k]! += own));
     const held = variances.map((own, k) => own <= least && nth(look.slope, k) <= 0);
     const step = stepOf(look, held);
+    ({ information } = look);
     const next = variances.map((own, k) => Math.min(4 * own, Math.max(least, own / 8, own + nth(step, k))));
     const isClose = next.every((own, k) => Math.abs(own - nth(variances, k)) <= CLOSE * own + least);
     variances = next;
     if (isClose) break;
   }
-  return spreadsOf(variances);
+  return {
+    spreads: spreadsOf(variances),
+    ofVariety: isOneSeason ? Infinity : apart(information, components.length, 0),
+    ofGarden: isPlain ? Infinity : apart(information, components.length, components.length - 2),
+  };
 }
