@@ -42,7 +42,8 @@ async function engineFor(from: readonly string[]): Promise<Engine> {
   return module && (isParquet || isLarge) ? duckDb(module, from) : ownReader(from);
 }
 
-const keyOf = (season: string, garden: string, planting: string): string => `${season}\u0000${garden}\u0000${planting}`;
+const keyOf = (season: string, garden: string, planting: string): string =>
+  season === '' ? `${garden}\u0000${planting}` : `${season}\u0000${garden}\u0000${planting}`;
 
 interface Planted {
   readonly variety: string;
@@ -50,7 +51,12 @@ interface Planted {
 }
 
 /** What the plantings are, by garden and planting, a season before both where the table has one. */
-function plantedIn(path: string): ReadonlyMap<string, Planted> {
+interface PlantedTable {
+  readonly planted: ReadonlyMap<string, Planted>;
+  readonly isBySeason: boolean;
+}
+
+function plantedIn(path: string): PlantedTable {
   let rows: readonly (readonly string[])[];
   try {
     rows = parse(readFileSync(path), { bom: true, skip_empty_lines: true });
@@ -74,7 +80,21 @@ function plantedIn(path: string): ReadonlyMap<string, Planted> {
       variety: row[variety]!,
       plants: row[plants] === '' ? '1' : row[plants]!,
     });
-  return planted;
+  return { planted, isBySeason: season >= 0 };
+}
+
+/** Gardens that stand in more than one region: a planting of theirs can come twice. */
+function inTwoRegions(rows: readonly TotalRow[]): ReadonlySet<string> {
+  const regionOf = new Map<string, string>();
+  const found = new Set<string>();
+  let [lastRegion, last] = ['', ''];
+  for (const [region = '', garden = ''] of rows) {
+    if (garden === last && region === lastRegion) continue;
+    [lastRegion, last] = [region, garden];
+    if ((regionOf.get(garden) ?? region) !== region) found.add(garden);
+    regionOf.set(garden, region);
+  }
+  return found;
 }
 
 function isRealDay(text: string): boolean {
@@ -85,10 +105,11 @@ function isRealDay(text: string): boolean {
 /** Tables of totals by season, rows in order of gardens and plantings. */
 function seasonRows(
   rows: readonly TotalRow[],
-  planted: ReadonlyMap<string, Planted>,
+  { planted, isBySeason }: PlantedTable,
 ): ReadonlyMap<string, readonly TotalRow[]> {
   const seasons = new Map<string, TotalRow[]>();
   const seen = new Set<string>();
+  const doubtful = inTwoRegions(rows);
   const days = new Set<string>();
   for (const [, garden = '', season = '', planting = '', , fruits = '', mg = '', first = ''] of rows) {
     if (!/^\d{4}$/.test(season))
@@ -98,12 +119,16 @@ function seasonRows(
       if (!isRealDay(first)) throw new EngineFault(`garden ${garden}, ${planting}: ${first} is no day`);
       days.add(first);
     }
-    const sign = keyOf(season, garden, planting);
-    const own = planted.get(sign) ?? planted.get(keyOf('', garden, planting));
+    const own =
+      (isBySeason ? planted.get(keyOf(season, garden, planting)) : undefined) ??
+      planted.get(keyOf('', garden, planting));
     if (!own) throw new EngineFault(`garden ${garden}, season ${season}: nothing says what planting ${planting} is`);
     const grams = mg === '' ? '' : String(Number(mg) / 1000);
-    if (seen.has(sign)) throw new EngineFault(`garden ${garden}, planting ${planting} stands in two regions`);
-    seen.add(sign);
+    if (doubtful.has(garden)) {
+      const sign = keyOf(season, garden, planting);
+      if (seen.has(sign)) throw new EngineFault(`garden ${garden}, planting ${planting} stands in two regions`);
+      seen.add(sign);
+    }
     const row = [garden, planting, own.variety, own.plants, grams, fruits, first];
     const known = seasons.get(season);
     if (known) known.push(row);

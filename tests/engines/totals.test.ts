@@ -61,6 +61,24 @@ describe('totals of large tables', () => {
   });
 });
 
+describe('whole numbers in Parquet', () => {
+  it.each([
+    ['are added up as they are', '(1, 40000), (2, 50000), (NULL, NULL)', ['3', '3', '90000']],
+    ['are refused where one is negative', '(1, -40000)', null],
+  ])('%s', async (_, values, sums) => {
+    const module = (await findDuckDb())!;
+    const parquet = join(temporary('engines'), 'whole.parquet');
+    const connection = await (await module.DuckDBInstance.create()).connect();
+    await connection.run(
+      `COPY (SELECT 'g1' AS garden, 2026 AS season, 'p1' AS planting, DATE '2026-08-01' AS date, CAST(f AS INTEGER) AS fruits, CAST(w AS BIGINT) AS weight_mg FROM (VALUES ${values}) AS t(f, w)) TO '${parquet}'`,
+    );
+    connection.closeSync();
+    const totals = duckDb(module, [parquet]).totals();
+    if (sums) expect((await totals)[0]!.slice(4, 7)).toEqual(sums);
+    else await expect(totals).rejects.toThrow('no number that can be added up exactly');
+  });
+});
+
 describe('keeprow totals', () => {
   const trial = (regions: string): string => {
     const folder = temporary('network');
@@ -101,6 +119,13 @@ describe('keeprow totals', () => {
     const { status, stderr } = run(folder, '--from', table(folder, 'north', 0, 60), table(folder, 'south', 60, 110));
     expect(status).toBe(1);
     expect(stderr).toContain('region-silent: region west returned no rows: nothing was written');
+    expect(() => readFileSync(join(folder, 'data/2026/season.csv'))).toThrow('ENOENT');
+  });
+  it('writes nothing where two regions have a planting of one garden', () => {
+    const folder = trial('regions: [north, south]\n');
+    const { status, stderr } = run(folder, '--from', table(folder, 'north', 0, 60), table(folder, 'south', 59, 110));
+    expect(status).toBe(1);
+    expect(stderr).toContain('garden 059, planting p0 stands in two regions');
     expect(() => readFileSync(join(folder, 'data/2026/season.csv'))).toThrow('ENOENT');
   });
   it('asks for what it cannot know', () => {

@@ -17,13 +17,22 @@ const AS_TEXT = `SELECT region, garden, CAST(season AS VARCHAR), planting, CAST(
 
 const quoted = (text: string): string => `'${text.replaceAll("'", "''")}'`;
 
-/** Columns as the statement wants them, of the columns that there are. */
-function viewOf(source: string, names: ReadonlySet<string>): string {
+/** Types whose values are whole numbers that a sum of very many holds. */
+const WHOLE = /^U?(?:TINYINT|SMALLINT|INTEGER|BIGINT)$/;
+
+/**
+ * Columns as the statement wants them, of the columns that there are.
+ *
+ * @param names  types of the columns by their names
+ */
+function viewOf(source: string, names: ReadonlyMap<string, string>): string {
   for (const name of ['garden', 'season', 'planting', 'date'])
     if (!names.has(name)) throw new EngineFault(`the table has no column ${name}`);
   const exact = (name: string, unit: number): string => {
     const value = `CAST(${name} AS DOUBLE) * ${unit}`;
     const fault = `error('${name} ' || ${name} || ' is no number that can be added up exactly')`;
+    if (WHOLE.test(names.get(name) ?? ''))
+      return `CASE WHEN ${name} >= 0 OR ${name} IS NULL THEN CAST(${name} AS BIGINT) * ${unit} ELSE ${fault} END`;
     return `CASE WHEN ${name} IS NULL THEN NULL WHEN abs(${value} - round(${value})) < 1e-6 AND ${value} >= 0 THEN CAST(round(${value}) AS BIGINT) ELSE ${fault} END`;
   };
   const weight = names.has('weight_mg')
@@ -53,7 +62,9 @@ export function duckDb(module: Module, files: readonly string[]): Engine {
         const read = (types: string): string =>
           isParquet ? `read_parquet(${list})` : `read_csv(${list}, header = true${types})`;
         const described = await connection.runAndReadAll(`DESCRIBE SELECT * FROM ${read('')}`);
-        const names = new Set(described.getRows().map(([name]) => String(name).toLowerCase()));
+        const names = new Map(
+          described.getRows().map(([name, type]) => [String(name).toLowerCase(), String(type).toUpperCase()]),
+        );
         // Codes such as 007 are no numbers, and 03/08 is no day that one may guess.
         const codes = ['region', 'garden', 'planting'].filter((name) => names.has(name));
         const types = `, dateformat = '%Y-%m-%d', types = {${[...codes.map((name) => `${quoted(name)}: 'VARCHAR'`), "'date': 'DATE'"].join(', ')}}`;
