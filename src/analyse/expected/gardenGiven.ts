@@ -146,7 +146,11 @@ function addPlainGarden(
 type Core = Pick<GardensGiven, 'means' | 'errors' | 'logLikelihood'>;
 
 /** Up to so many cells of variety × season in a class their matrix is a full one. */
-export const MOST_FULL = 1500;
+const MOST_FULL = 800;
+/** From so many on their factor is no small thing to work out: what was asked for is kept. */
+const LARGE = 250;
+/** Cores of a class that are kept, however large. */
+const FEWEST_KEPT = 8;
 
 const cores = new WeakMap<GardenClass, Map<string, Core>>();
 /** Numbers kept of one class's cores. */
@@ -169,14 +173,15 @@ function toldSpreads(own: GardenClass, { between, withSeason, withGarden, rest }
 export function gardensGiven(own: GardenClass, spreads: GardenSpreads): GardensGiven {
   const { varietyOf, isOneSeason, isPlain } = packedGardens(own);
   const isFull = varietyOf.length <= MOST_FULL;
-  if (isFull && !isOneSeason && !isPlain) return { own, spreads, ...coreOf(own, spreads) };
+  if (varietyOf.length <= LARGE && !isOneSeason && !isPlain) return { own, spreads, ...coreOf(own, spreads) };
   const kept = cores.get(own) ?? new Map<string, Core>();
   cores.set(own, kept);
   const key = toldSpreads(own, spreads);
   const known = kept.get(key);
   if (known) return { own, spreads, ...known };
   const made = isFull ? coreOf(own, spreads) : networkCore(own, spreads);
-  if (kept.size >= Math.max(1, Math.min(512, MOST_KEPT / varietyOf.length ** 2))) kept.delete([...kept.keys()][0]!);
+  if (kept.size >= Math.max(FEWEST_KEPT, Math.min(512, MOST_KEPT / varietyOf.length ** 2)))
+    kept.delete([...kept.keys()][0]!);
   kept.set(key, made);
   return { own, spreads, ...made };
 }

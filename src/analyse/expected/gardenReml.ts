@@ -1,5 +1,6 @@
 import { solveLower, solveUpper, choleskyFactor } from '../../numerics/cholesky.ts';
 import { cell, nth } from '../../numerics/element.ts';
+import { notConverged } from '../../numerics/notConverged.ts';
 import { randomStream } from '../../numerics/random.ts';
 import { networkGiven, projected } from './gardenNetwork.ts';
 import { networkOf, summed } from './networkRows.ts';
@@ -38,12 +39,12 @@ export function toldOf(classes: readonly GardenClass[]): Told {
   };
 }
 
-/** Slope and bend of a prior's log density along variances: nothing of either leaves the restricted likelihood alone. */
-export type VariancePrior = (variances: readonly number[]) => readonly number[];
+/** What a prior's log density of the variances adds to slope and information of the likelihood. */
+export type VariancePrior = (variances: readonly number[]) => Look;
 
-interface Look {
-  readonly slope: number[];
-  /** Average information, components × components. */
+/** Slope of a log density along variances, and how it bends, components × components. */
+export interface Look {
+  readonly slope: readonly number[];
   readonly information: Float64Array;
 }
 
@@ -92,7 +93,7 @@ function lookAt(
   probes: Probes,
 ): Look {
   const size = components.length;
-  const look = { slope: components.map(() => 0), information: new Float64Array(size * size) };
+  const [slope, information] = [components.map(() => 0), new Float64Array(size * size)];
   classes.forEach((own, c) => {
     const network = networkOf(own);
     const given = networkGiven(network, spreads);
@@ -104,42 +105,64 @@ function lookAt(
     });
     components.forEach((one, k) => {
       const square = along[k]!.reduce((sum, own, i) => sum + own * cell(left, i), 0);
-      look.slope[k]! += (square - traceOf(one, network, project, probes, `traces/${c}/${k}`)) / 2;
+      slope[k]! += (square - traceOf(one, network, project, probes, `traces/${c}/${k}`)) / 2;
       const again = project(along[k]!);
       for (let l = 0; l <= k; l++) {
-        const both = along[l]!.reduce((sum, own, i) => sum + own * cell(again, i), 0) / 2;
-        look.information[k * size + l]! += both;
-        if (l < k) look.information[l * size + k]! += both;
+        const form = along[l]!.reduce((sum, own, i) => sum + own * cell(again, i), 0) / 2;
+        information[k * size + l]! += form;
+        if (l < k) information[l * size + k]! += form;
       }
     });
   });
-  return look;
+  return { slope, information };
 }
 
-const MOST_ROUNDS = 60;
+/** Two log densities together. */
+const both = (a: Look, b: Look): Look => ({
+  slope: a.slope.map((own, k) => own + nth(b.slope, k)),
+  information: a.information.map((own, i) => own + cell(b.information, i)),
+});
+
+const MOST_ROUNDS = 200;
 /** Steps so small in parts of the variance end the search. */
 const CLOSE = 1e-3;
 /** A variance no larger than this part of the prior's is at its end. */
 const LEAST = 1e-8;
 
+/** What the values say of the difference of two variances whose sum they tell: a parabola about where it was found. */
+export interface Difference {
+  readonly at: number;
+  /** Slope of the log likelihood there, along the difference. */
+  readonly slope: number;
+  /** Standard error; endless where the values tell the sum alone. */
+  readonly error: number;
+}
+
 /** The likeliest spreads; of a pair that is told only together each has half of their variance. */
 export interface LikeliestSpreads {
   readonly spreads: GardenSpreads;
-  /** Standard error of σ_v² - σ_w², and of σ_u² - σ_r²; endless where the values tell their sum alone. */
-  readonly ofVariety: number;
-  readonly ofGarden: number;
+  /** Of σ_v² - σ_w², and of σ_u² - σ_r². */
+  readonly ofVariety: Difference;
+  readonly ofGarden: Difference;
 }
 
-/** Standard error of the difference of two variances that stand beside each other. */
-function apart(information: Float64Array, size: number, at: number): number {
-  const [own, next, both] = [
+/** The difference of two variances that stand beside each other, along the line on which their sum stays as it is. */
+function differenceOf(variances: readonly number[], { slope, information }: Look, at: number): Difference {
+  const size = variances.length;
+  const [own, next, joint] = [
     cell(information, at * size + at),
     cell(information, (at + 1) * size + at + 1),
     cell(information, at * size + at + 1),
   ];
-  // Along the line on which their sum stays as it is.
-  return 2 / Math.sqrt(Math.max(0, own + next - 2 * both));
+  return {
+    at: nth(variances, at) - nth(variances, at + 1),
+    slope: (nth(slope, at) - nth(slope, at + 1)) / 2,
+    error: 2 / Math.sqrt(Math.max(0, own + next - 2 * joint)),
+  };
 }
+
+/** Of a pair of which the values tell the sum alone. */
+export const UNTOLD: Difference = { at: 0, slope: 0, error: Infinity };
 
 /** A step along the slope, scaled by the information of those variances that are not held at their end. */
 function stepOf({ slope, information }: Look, held: readonly boolean[]): readonly number[] {
@@ -161,8 +184,9 @@ function stepOf({ slope, information }: Look, held: readonly boolean[]): readonl
  *
  * @param classes     the trait's values by class; the spreads are shared
  * @param start       a standard deviation to begin at, working scale, > 0
- * @param prior       slope of the prior's log density along the variances
+ * @param prior       null for the restricted likelihood alone
  * @param probes      `exact` for traces from unit vectors, one an effect: for few of them
+ * @throws NotConverged after 200 rounds
  * @source gardens page 3; Gilmour, Thompson & Cullis (1995) Biometrics 51:1440; Hutchinson (1990) Commun. Stat. Simul. 19:433
  */
 export function likeliestByReml(
@@ -181,21 +205,20 @@ export function likeliestByReml(
     return { between, withSeason, withGarden, rest };
   };
   let variances: readonly number[] = components.map(() => (start * start) / 4);
-  let information: Float64Array = new Float64Array(components.length ** 2);
-  for (let round = 0; round < MOST_ROUNDS; round++) {
-    const look = lookAt(classes, components, spreadsOf(variances), probes);
-    prior?.(variances).forEach((own, k) => (look.slope[k]! += own));
+  for (let round = 0; ; round++) {
+    if (round === MOST_ROUNDS) return notConverged('the likeliest spreads over gardens');
+    const seen = lookAt(classes, components, spreadsOf(variances), probes);
+    const look = prior ? both(seen, prior(variances)) : seen;
     const held = variances.map((own, k) => own <= least && nth(look.slope, k) <= 0);
     const step = stepOf(look, held);
-    ({ information } = look);
     const next = variances.map((own, k) => Math.min(4 * own, Math.max(least, own / 8, own + nth(step, k))));
     const isClose = next.every((own, k) => Math.abs(own - nth(variances, k)) <= CLOSE * own + least);
     variances = next;
-    if (isClose) break;
+    if (isClose)
+      return {
+        spreads: spreadsOf(variances),
+        ofVariety: isOneSeason ? UNTOLD : differenceOf(variances, seen, 0),
+        ofGarden: isPlain ? UNTOLD : differenceOf(variances, seen, variances.length - 2),
+      };
   }
-  return {
-    spreads: spreadsOf(variances),
-    ofVariety: isOneSeason ? Infinity : apart(information, components.length, 0),
-    ofGarden: isPlain ? Infinity : apart(information, components.length, components.length - 2),
-  };
 }
