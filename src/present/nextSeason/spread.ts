@@ -11,10 +11,11 @@ export function spreadWords({ next, trial, writing }: AdviceSource): readonly st
     const unit = traitFacts(trait, trial.settings.traits).unit;
     const size = (sd: number): string => {
       if (values.scale === 'log') return percent(Math.exp(sd) - 1, 0);
-      const shown = writing.shown(values.scale === 'worth' ? fromWorking('worth', sd) - 0.5 : sd, unit);
-      return unit === 'points' || unit === 'share'
-        ? number(shown.value, unit === 'share' ? 0 : 1)
-        : writing.quantity(sd, unit);
+      if (unit === 'share') {
+        const share = values.scale === 'worth' ? fromWorking('worth', sd) - 0.5 : sd;
+        return words.nextSeason.of100(number(100 * share, 0));
+      }
+      return unit === 'points' ? number(sd, 1) : writing.quantity(sd, unit);
     };
     return [words.nextSeason.spread(name(trait), size(expected.between), size(expected.withSeason))];
   });
