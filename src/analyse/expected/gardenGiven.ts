@@ -180,7 +180,7 @@ export function gardensGiven(own: GardenClass, spreads: GardenSpreads): GardensG
   const known = kept.get(key);
   if (known) return { own, spreads, ...known };
   const made = isFull ? coreOf(own, spreads) : networkCore(own, spreads);
-  if (kept.size >= Math.max(FEWEST_KEPT, Math.min(512, MOST_KEPT / varietyOf.length ** 2)))
+  if (kept.size >= Math.max(FEWEST_KEPT, Math.min(128, MOST_KEPT / varietyOf.length ** 2)))
     kept.delete([...kept.keys()][0]!);
   kept.set(key, made);
   return { own, spreads, ...made };
