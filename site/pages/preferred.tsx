@@ -43,14 +43,16 @@ export function PreferredOf({
   readonly seen: SeasonSeen | undefined;
   readonly variety: string;
 }): JSX.Element | null {
-  const own = (seen ? rankings(seen) : []).flatMap((one) => {
+  const told = (seen ? rankings(seen) : []).flatMap((one) => {
     const words = rankingWords(one, trial, writing);
     const rows = words.rows.filter((row) => row.variety === variety);
-    return rows.length > 0 ? [{ ...words, rows }] : [];
+    // The page is the variety's own: its name need not stand there again.
+    const own = rows.map((row) => ({ ...row, cells: row.cells.slice(1) }));
+    return own.length > 0 ? [{ ...words, head: words.head.slice(1), rows: own }] : [];
   });
-  return own.length === 0 ? null : (
+  return told.length === 0 ? null : (
     <>
-      {own.map((words) => (
+      {told.map((words) => (
         <section>
           <h2>{words.title}</h2>
           <Answers words={words} few={writing.words.rankings.fewOf} />

@@ -2,8 +2,9 @@ import { describe, expect, it } from 'vitest';
 import { rankingsSeen } from '../../src/analyse/rankingsSeen.ts';
 import { writingOf } from '../../src/present/numbers.ts';
 import { rankingWords } from '../../src/present/pages/rankings.ts';
-import { barValue, expectedIn } from '../../src/present/nextSeason/source.ts';
+import { barValue, expectedIn, whenceOf } from '../../src/present/nextSeason/source.ts';
 import type { AdviceSource } from '../../src/present/nextSeason/source.ts';
+import type { Trial } from '../../src/terms/trial.ts';
 import { weightsOf } from '../../src/decide/goals.ts';
 import { advisedIn, check } from '../sites/folder.ts';
 import type { Folder } from '../sites/folder.ts';
@@ -44,6 +45,17 @@ describe('what members preferred as a goal', () => {
     // The bar is a newcomer in the middle of the class.
     const { classMean } = expected.classes[0]!;
     expect(barValue({ next } as AdviceSource, outcome!, 'choice')).toBeCloseTo(1 / (1 + Math.exp(-classMean)), 12);
+  });
+  it('has the ends of its scale where trial.yaml has none', () => {
+    const next = advisedIn(own('goals: {all: {choice: 1}}\n'));
+    const { settings } = check(own('')).trial!;
+    const ranges = new Map([['choice', new Map([['all', { good: 0.8, bad: null }]])]]);
+    const set = { settings: { ...settings, ranges } } as unknown as Trial;
+    const goal = next.classes[0]!.advice!.goals[0]!;
+    const bare = { settings } as unknown as Trial;
+    expect((['good', 'bad'] as const).map((end) => whenceOf(bare, 'all', goal, end))).toEqual(['scale', 'scale']);
+    expect((['good', 'bad'] as const).map((end) => whenceOf(set, 'all', goal, end))).toEqual(['set', 'scale']);
+    expect(whenceOf(bare, 'all', { ...goal, good: null }, 'good')).toBe('class');
   });
   it('is no goal unless it is named, and no column of other tables', () => {
     expect(codes({ ...own(''), '2026/ratings.csv': 'variety,choice\na,5\n' })).toContain('column-unknown');

@@ -5,8 +5,8 @@ import type { ClassOutcome } from '../../decide/nextSeason.ts';
 import type { Limit } from '../../terms/traits.ts';
 import type { TableWords } from '../tables.ts';
 import { traitFacts } from '../../terms/traits.ts';
-import { expectedIn, nameOf, of100, quantityOf } from './source.ts';
-import type { AdviceSource } from './source.ts';
+import { expectedIn, nameOf, of100, quantityOf, whenceOf } from './source.ts';
+import type { AdviceSource, Whence } from './source.ts';
 import { adviceWords } from './varietyAdvice.ts';
 import type { AdviceWords } from './varietyAdvice.ts';
 import { keyed } from '../../numerics/element.ts';
@@ -100,15 +100,15 @@ function verdictTable(source: AdviceSource, outcome: ClassOutcome, advice: Class
   };
 }
 
-function scoreTable(source: AdviceSource, advice: ClassAdvice): TableWords {
+function scoreTable(source: AdviceSource, classId: string, advice: ClassAdvice): TableWords {
   const { writing } = source;
   const say = writing.words.nextSeason;
-  const limit = (trait: string, value: Limit, isGiven: boolean): string => {
+  const limit = (trait: string, value: Limit, whence: Whence): string => {
     const text =
       typeof value === 'number'
         ? quantityOf(source, trait, value)
         : value.map((x) => quantityOf(source, trait, x)).join(' / ');
-    return `${text} (${isGiven ? say.given : say.fromClass})`;
+    return `${text} (${{ set: say.given, class: say.fromClass, scale: say.ofScale }[whence]})`;
   };
   return {
     caption: say.goalsTable.caption,
@@ -116,8 +116,8 @@ function scoreTable(source: AdviceSource, advice: ClassAdvice): TableWords {
     rows: advice.goals.map((goal) => [
       writing.words.capital(writing.trait(goal.trait)),
       writing.number(goal.weight, goal.weight % 1 === 0 ? 0 : 1),
-      limit(goal.trait, goal.range.bad, goal.bad !== null),
-      limit(goal.trait, goal.range.good, goal.good !== null),
+      limit(goal.trait, goal.range.bad, whenceOf(source.trial, classId, goal, 'bad')),
+      limit(goal.trait, goal.range.good, whenceOf(source.trial, classId, goal, 'good')),
       writing.percent(goal.partOfVariance, 0),
     ]),
   };
@@ -144,7 +144,7 @@ export function classAdviceWords(source: AdviceSource, outcome: ClassOutcome): C
     rule: ruleWords(source, outcome),
     list: advice ? listWords(source, advice) : [],
     verdicts: advice ? verdictTable(source, outcome, advice) : null,
-    score: advice ? scoreTable(source, advice) : null,
+    score: advice ? scoreTable(source, classId, advice) : null,
     varieties,
     excluded: excluded.map(({ variety, why }) => ({ variety, text: say.whyNot[why] })),
     lastWinter: winterWords(

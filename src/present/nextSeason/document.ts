@@ -5,7 +5,7 @@ import { gardensNeeded } from '../../decide/gardensNeeded.ts';
 import { traitFacts } from '../../terms/traits.ts';
 import type { AdvisedDocument, ClassAdviceDocument, NextSeasonDocument } from '../publication/schemaAdvice.ts';
 import { plainUnits } from '../units.ts';
-import { expectedIn } from './source.ts';
+import { expectedIn, whenceOf } from './source.ts';
 import type { AdviceSource } from './source.ts';
 import { adviceWords } from './varietyAdvice.ts';
 import { keyed } from '../../numerics/element.ts';
@@ -56,13 +56,13 @@ function classDocument(source: AdviceSource, outcome: ClassOutcome): ClassAdvice
   return {
     spots: outcome.case.spots,
     bar: outcome.case.bar,
-    goals: (advice?.goals ?? []).map(({ trait, weight, range, isGiven, partOfVariance, cutOff }) => ({
-      trait,
-      weight,
-      ...range,
-      given: isGiven,
-      part_of_variance: partOfVariance,
-      cut_off: cutOff,
+    goals: (advice?.goals ?? []).map((goal) => ({
+      trait: goal.trait,
+      weight: goal.weight,
+      ...goal.range,
+      given: (['good', 'bad'] as const).some((end) => whenceOf(source.trial, classId, goal, end) === 'set'),
+      part_of_variance: goal.partOfVariance,
+      cut_off: goal.cutOff,
     })),
     goals_are_default: outcome.goalsAreDefault,
     fruits_for_yield: outcome.countsOnly,

@@ -3,6 +3,7 @@ import type { SeasonSeen } from '../../analyse/seen.ts';
 import type { ExpectedVariety } from '../../analyse/expected/expectedTrait.ts';
 import { hundredths } from '../../decide/verdict.ts';
 import type { LastWinter } from '../../decide/lastWinter.ts';
+import type { Goal } from '../../decide/cases.ts';
 import type { Forecast } from '../../decide/forecasts.ts';
 import type { ClassOutcome, NextSeason } from '../../decide/nextSeason.ts';
 import type { Trial } from '../../terms/trial.ts';
@@ -64,6 +65,22 @@ export const backOf =
   (own: Parameters<typeof shownValue>[0]) =>
   (x: number): number =>
     shownValue(own, x);
+
+/** Where an end of a goal's points comes from: trial.yaml, the class's values, or the ends of the trait's own scale. */
+export type Whence = 'set' | 'class' | 'scale';
+
+/** Where an end of a goal's points comes from. */
+export function whenceOf(
+  { settings }: Trial,
+  classId: string,
+  goal: Pick<Goal, 'trait' | 'good' | 'bad'>,
+  end: 'good' | 'bad',
+): Whence {
+  if (goal[end] === null) return 'class';
+  const ranges = settings.ranges.get(goal.trait);
+  const range = ranges?.get(classId) ?? ranges?.get('*');
+  return (range?.[end] ?? null) === null ? 'scale' : 'set';
+}
 
 /** What the bar is expected to bring of a trait, stored unit. */
 export function barValue({ next }: AdviceSource, outcome: ClassOutcome, trait: string): number | null {

@@ -133,6 +133,7 @@ export const nextSeason: Words['nextSeason'] = {
   },
   given: 'wie gesetzt',
   fromClass: 'aus der Klasse',
+  ofScale: 'Ende der Skala',
   lastWinter: {
     head: (year: string) => `Was dieselbe Regel vor ${year} gesagt hätte`,
     keeps: (advised: number, grown: number, earned: number) =>

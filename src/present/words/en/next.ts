@@ -128,6 +128,7 @@ export const nextSeason = {
   },
   given: 'as set',
   fromClass: 'from the class',
+  ofScale: 'the end of its scale',
   lastWinter: {
     head: (year: string) => `What the same rule would have said before ${year}`,
     keeps: (advised: number, grown: number, earned: number) =>
