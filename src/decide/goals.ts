@@ -1,5 +1,5 @@
 import type { TraitValues } from '../analyse/expected/values.ts';
-import type { Settings } from '../terms/settings.ts';
+import type { Settings, TraitRange } from '../terms/settings.ts';
 import { COUNT_FOR_YIELD, traitFacts, usualGoals } from '../terms/traits.ts';
 import type { Goal, MustLimit } from './cases.ts';
 
@@ -15,6 +15,12 @@ export function weightsOf(
   const given = [...(settings.goals.get(classId) ?? [])].filter(([, weight]) => weight > 0);
   if (given.length > 0) return { weights: new Map(given), areDefault: false };
   return { weights: new Map(usualGoals(settings.traits).map((key) => [key, 1])), areDefault: true };
+}
+
+/** What trial.yaml sets of a trait's points in a class; undefined where it says nothing of it. */
+export function rangeSet({ ranges }: Settings, classId: string, trait: string): TraitRange | undefined {
+  const own = ranges.get(trait);
+  return own?.get(classId) ?? own?.get('*');
 }
 
 export interface ClassGoals {
@@ -44,8 +50,7 @@ export function goalsOf(classId: string, settings: Settings, traits: ReadonlyMap
   const recorded = meant.filter(([trait]) => isRecorded(trait));
   if (recorded.length === 0 && areDefault && isRecorded('again')) recorded.push(['again', 1]);
   const goals = recorded.map(([trait, weight]): Goal => {
-    const ranges = settings.ranges.get(trait);
-    const range = ranges?.get(classId) ?? ranges?.get('*');
+    const range = rangeSet(settings, classId, trait);
     const { kind } = traitFacts(trait, settings.traits);
     const share = kind === 'yes-no' || kind === 'ranking';
     // The points of a share are the share itself.

@@ -107,7 +107,7 @@ function addCulls(record: RecordDraft, fruits: number, grams: number): void {
 const cullsOf = ({ culls }: RecordDraft, at: number, which: 0 | 1): number =>
   culls ? nth(culls, (at / WIDTH) * CULLS + which) : MISSING;
 
-/** True if the record has the figures of a new row already on that day, or without one anywhere. */
+/** True if the record has the figures of a new row already on that day; never of a row without one. */
 function isKnown(record: RecordDraft, day: number, stage: number, figures: readonly number[]): boolean {
   const { rows, used, inOrder } = record;
   const end = day === NO_DAY ? used : Math.max(0, used - LOOK_BACK * WIDTH);

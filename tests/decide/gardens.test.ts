@@ -8,17 +8,11 @@ import { openGardenDraws } from '../../src/decide/gardenDraws.ts';
 import { choleskyFactor, solveLower } from '../../src/numerics/cholesky.ts';
 import { randomStream } from '../../src/numerics/random.ts';
 import { neededScore } from '../../src/decide/spots.ts';
-import { reference, referenceRows } from '../reference/read.ts';
+import { barleyNetwork } from '../reference/barleyNetwork.ts';
+import { reference } from '../reference/read.ts';
 
-const rows = referenceRows('gardens/o2_barley_network').map((row) => ({
-  variety: row['variety']!,
-  garden: row['garden']!,
-  season: Number(row['season']),
-  theta: Number(row['theta']),
-  variance: 0,
-}));
-const varieties = [...new Set(rows.map(({ variety }) => variety))].toSorted();
-const own = { classId: 'all', varieties, values: rows };
+const own = barleyNetwork;
+const { varieties } = own;
 /** A of the case's priors: half-normal 0.5, and 0.25 for the other three. */
 const A = 0.5;
 const cells = gardenPosterior([own], A);

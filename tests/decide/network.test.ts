@@ -14,17 +14,10 @@ import { openGardenDraws } from '../../src/decide/gardenDraws.ts';
 import { choleskyFactor, solveLower, solveUpper } from '../../src/numerics/cholesky.ts';
 import { conjugateGradients } from '../../src/numerics/conjugateGradients.ts';
 import { randomStream } from '../../src/numerics/random.ts';
-import { reference, referenceRows } from '../reference/read.ts';
+import { barleyNetwork } from '../reference/barleyNetwork.ts';
+import { reference } from '../reference/read.ts';
 
 // What is worked out without a matrix of all cells, beside what is worked out with one.
-const rows = referenceRows('gardens/o2_barley_network').map((row) => ({
-  variety: row['variety']!,
-  garden: row['garden']!,
-  season: Number(row['season']),
-  theta: Number(row['theta']),
-  variance: 0,
-}));
-const barley = { classId: 'all', varieties: [...new Set(rows.map(({ variety }) => variety))].toSorted(), values: rows };
 const SPREADS = { between: 0.15, withSeason: 0.08, withGarden: 0.1, rest: 0.14 };
 const A = 0.5;
 
@@ -82,9 +75,9 @@ describe('conjugate gradients', () => {
 });
 
 describe('o2 without a matrix (lmer in R)', () => {
-  const network = networkOf(barley);
+  const network = networkOf(barleyNetwork);
   const given = networkGiven(network, SPREADS);
-  const exact = gardensGiven(barley, SPREADS);
+  const exact = gardensGiven(barleyNetwork, SPREADS);
   it('has the means of cells that the factor gives, which are R’s', () => {
     const means = cellMeans(given, network.theta);
     exact.means.forEach((own, i) => expect(means[i]).toBeCloseTo(own, 10));
@@ -95,7 +88,7 @@ describe('o2 without a matrix (lmer in R)', () => {
   });
   it('finds REML’s spreads, two of them at nothing', () => {
     const { reml } = reference('gardens/o2_barley_network');
-    const { spreads: found } = likeliestByReml([barley], A, null, 'exact');
+    const { spreads: found } = likeliestByReml([barleyNetwork], A, null, 'exact');
     expect(found.withSeason ** 2 / reml.variety_by_season).toBeCloseTo(1, 4);
     expect(found.rest ** 2 / reml.rest).toBeCloseTo(1, 4);
     expect(found.between ** 2).toBeLessThan(1e-7);
@@ -103,7 +96,7 @@ describe('o2 without a matrix (lmer in R)', () => {
   });
   it('draws errors with the variances that the factor gives', () => {
     const draws = { means: exact.means, errors: { kind: 'draws' as const, draws: errorDraws(given, 'o2', 4000) } };
-    barley.varieties.forEach((_, i) => {
+    barleyNetwork.varieties.forEach((_, i) => {
       for (const figure of [inClub(exact, i, null), inClub(exact, i, meanOfGardens(exact, null))]) {
         const [own, drawn] = [momentsOf(exact, figure), momentsOf(draws, figure)];
         expect(drawn.mean).toBeCloseTo(own.mean, 12);
@@ -156,7 +149,7 @@ describe('two seasons that have hardly a variety in common', () => {
   });
   it('and even of twenty cells the spreads are near the posterior means of a dense grid in R (o2)', () => {
     const { v, w, u, r } = reference('gardens/o2_barley_network').posterior_sd_mean;
-    const cells = likeliestCells([barley], A);
+    const cells = likeliestCells([barleyNetwork], A);
     const mean = (of: (cell: (typeof cells)[number]) => number): number =>
       cells.reduce((sum, cell) => sum + cell.weight * of(cell), 0);
     // REML has two of the four at nothing there.

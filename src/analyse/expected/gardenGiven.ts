@@ -147,8 +147,8 @@ type Core = Pick<GardensGiven, 'means' | 'errors' | 'logLikelihood'>;
 
 /** Up to so many cells of variety × season in a class their matrix is a full one. */
 const MOST_FULL = 800;
-/** From so many on their factor is no small thing to work out: what was asked for is kept. */
-const LARGE = 250;
+/** Up to so many the posterior is on a grid, of which every place is asked for once; beyond it what was asked for is kept. */
+export const MOST_ON_GRID = 250;
 /** Cores of a class that are kept, however large. */
 const FEWEST_KEPT = 8;
 
@@ -173,7 +173,7 @@ function toldSpreads(own: GardenClass, { between, withSeason, withGarden, rest }
 export function gardensGiven(own: GardenClass, spreads: GardenSpreads): GardensGiven {
   const { varietyOf, isOneSeason, isPlain } = packedGardens(own);
   const isFull = varietyOf.length <= MOST_FULL;
-  if (varietyOf.length <= LARGE && !isOneSeason && !isPlain) return { own, spreads, ...coreOf(own, spreads) };
+  if (varietyOf.length <= MOST_ON_GRID && !isOneSeason && !isPlain) return { own, spreads, ...coreOf(own, spreads) };
   const kept = cores.get(own) ?? new Map<string, Core>();
   cores.set(own, kept);
   const key = toldSpreads(own, spreads);

@@ -2,7 +2,7 @@ import { gaussLegendre } from '../../numerics/gaussLegendre.ts';
 import { nth } from '../../numerics/element.ts';
 import { cellCount } from './gardenCells.ts';
 import type { GardenClass } from './gardenCells.ts';
-import { gardensGiven } from './gardenGiven.ts';
+import { gardensGiven, MOST_ON_GRID } from './gardenGiven.ts';
 import { likeliestCells, spreadsOf } from './gardenLikeliest.ts';
 import type { GardenSpreadCell, Point } from './gardenLikeliest.ts';
 
@@ -79,8 +79,6 @@ function weighed(nodes: readonly Node[]): readonly GardenSpreadCell[] {
   return kept.map(({ at, weight }) => ({ ...spreadsOf(at), weight: weight / sum }));
 }
 
-/** Up to so many cells of variety × season in a class the posterior is worked out on a grid. */
-const MOST_ON_GRID = 250;
 /** Nodes an axis by how many values there are. */
 function pointsFor(classes: readonly GardenClass[]): number {
   const values = classes.reduce((sum, own) => sum + own.values.length, 0);

@@ -2,6 +2,7 @@ import { solveLower, solveUpper, choleskyFactor } from '../../numerics/cholesky.
 import { cell, nth } from '../../numerics/element.ts';
 import { notConverged } from '../../numerics/notConverged.ts';
 import { randomStream } from '../../numerics/random.ts';
+import { oncePer } from '../../terms/once.ts';
 import { networkGiven, projected } from './gardenNetwork.ts';
 import { networkOf, summed } from './networkRows.ts';
 import type { Network } from './networkRows.ts';
@@ -15,13 +16,13 @@ interface Component {
 }
 
 const VARIETY: Component = {
-  where: ({ cellOf, varietyOf }) => cellOf.map((own) => varietyOf[own]!),
+  where: oncePer(({ cellOf, varietyOf }) => cellOf.map((own) => varietyOf[own]!)),
   effects: ({ varieties }) => varieties,
 };
 const CELL: Component = { where: ({ cellOf }) => cellOf, effects: ({ varietyOf }) => varietyOf.length };
 const RUN: Component = { where: ({ runOf }) => runOf, effects: ({ runFrom }) => runFrom.length - 1 };
 const ROW: Component = {
-  where: ({ cellOf }) => Int32Array.from(cellOf, (_, i) => i),
+  where: oncePer(({ cellOf }) => Int32Array.from(cellOf, (_, i) => i)),
   effects: ({ cellOf }) => cellOf.length,
 };
 

@@ -3,6 +3,7 @@ import type { SeasonSeen } from '../../analyse/seen.ts';
 import type { ExpectedVariety } from '../../analyse/expected/expectedTrait.ts';
 import { hundredths } from '../../decide/verdict.ts';
 import type { LastWinter } from '../../decide/lastWinter.ts';
+import { rangeSet } from '../../decide/goals.ts';
 import type { Goal } from '../../decide/cases.ts';
 import type { Forecast } from '../../decide/forecasts.ts';
 import type { ClassOutcome, NextSeason } from '../../decide/nextSeason.ts';
@@ -77,9 +78,7 @@ export function whenceOf(
   end: 'good' | 'bad',
 ): Whence {
   if (goal[end] === null) return 'class';
-  const ranges = settings.ranges.get(goal.trait);
-  const range = ranges?.get(classId) ?? ranges?.get('*');
-  return (range?.[end] ?? null) === null ? 'scale' : 'set';
+  return (rangeSet(settings, classId, goal.trait)?.[end] ?? null) === null ? 'scale' : 'set';
 }
 
 /** What the bar is expected to bring of a trait, stored unit. */
